@@ -1,0 +1,26 @@
+"""Lumped: dough that carries current, dough that blocks it, and getting things to work with them.
+
+A lump of dough, seen through its lead wires, is a *lumped element*. This package computes that element from the
+lump's true shape and chemistry, hands it to a circuit, and says what each part will do and why. Rooms are imported
+when they are first used, so that a light command answers at once.
+"""
+
+from importlib import import_module
+from types import ModuleType
+
+__version__ = "0.1.0"
+
+_ROOMS = (
+    "app", "chemistry", "circuit", "conduction", "dough", "errors", "paper", "picture", "quantities", "reference",
+    "sculpt", "shape", "texts", "verdict",
+)  # fmt: skip
+
+
+def __getattr__(name: str) -> ModuleType:
+    if name in _ROOMS:
+        return import_module(f"lumped.{name}")
+    raise AttributeError(f"module 'lumped' has no attribute {name!r}")
+
+
+def __dir__() -> list[str]:
+    return sorted([*globals(), *_ROOMS])

@@ -1,0 +1,188 @@
+"""A value with its interval, and formulas on such values.
+
+Intervals go through a formula by Monte Carlo: each input is drawn at the same fixed, evenly spread set of quantiles
+(a Latin hypercube of fixed seed), so a result never changes from run to run, and a narrower input never gives a wider
+result by chance.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import cache
+from typing import Any, Literal, get_args
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.quantities.provenance import Provenance, Status
+
+__all__ = ["Value", "combined", "draws_of"]
+
+Spread = Literal["normal", "lognormal", "uniform"]
+_COMPUTED = Provenance(status=Status.COMPUTED)
+DRAWS = 4096
+LEVEL = 0.95
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Value:
+    """A number with its interval.
+
+    Parameters
+    ----------
+    mean : float
+        Best single figure: the median of what is believed.
+    low, high : float
+        Ends of the interval that holds the true figure with probability `level`. Of a uniform spread: its ends.
+    unit : str
+        Unit, written as in `quantities.units`; "" for a plain number.
+    provenance : Provenance
+        Where the number comes from.
+    level : float
+        Probability of the interval.
+    spread : {"normal", "lognormal", "uniform"}
+        Shape of the belief. Resistivities and other positive figures that are known to a factor are lognormal.
+
+    Raises
+    ------
+    ValueError
+        If the ends don't enclose the mean, or a lognormal value is not positive.
+
+    Examples
+    --------
+    >>> Value(mean=0.2, low=0.1, high=0.4, unit="Ω·m", spread="lognormal").text()
+    '0.20 Ω·m (0.10 to 0.40)'
+    """
+
+    mean: float
+    low: float
+    high: float
+    unit: str
+    provenance: Provenance = _COMPUTED
+    level: float = LEVEL
+    spread: Spread = "normal"
+
+    def __post_init__(self) -> None:
+        if not self.low <= self.mean <= self.high:
+            raise ValueError(f"the interval {self.low} to {self.high} does not enclose {self.mean}")
+        if self.spread not in get_args(Spread):
+            raise ValueError(f"unknown spread {self.spread!r}")
+        if self.spread == "lognormal" and self.low <= 0:
+            raise ValueError(f"a lognormal value is positive, not {self.low}")
+
+    @classmethod
+    def exact(cls, mean: float, unit: str, provenance: Provenance | None = None) -> "Value":
+        """Give a value without a spread."""
+        return cls(
+            mean=mean,
+            low=mean,
+            high=mean,
+            unit=unit,
+            provenance=provenance or Provenance(status=Status.COMPUTED),
+        )
+
+    @property
+    def is_exact(self) -> bool:
+        """Whether the interval has no width."""
+        return self.low == self.high
+
+    def text(self, unit_shown: bool = True) -> str:
+        """Write the value as people read it: two or three digits, then the interval."""
+        from lumped.quantities.rounding import rounded_text
+
+        unit = f" {self.unit}" if unit_shown and self.unit else ""
+        if self.is_exact:
+            return f"{rounded_text(self.mean)}{unit}"
+        return f"{rounded_text(self.mean)}{unit} ({rounded_text(self.low)} to {rounded_text(self.high)})"
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "mean": self.mean, "low": self.low, "high": self.high, "level": self.level,
+            "unit": self.unit, "provenance": self.provenance.as_dict(),
+        }  # fmt: skip
+
+
+def draws_of(value: Value, quantile: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Draw a value at quantiles.
+
+    A normal or lognormal belief that is not symmetrical gets its own width on each side of the mean.
+
+    Parameters
+    ----------
+    value : Value
+        What is drawn. [its unit]
+    quantile : (n,) float
+        Quantiles between 0 and 1, ends excluded. [1]
+
+    Returns
+    -------
+    (n,) float
+        The draws. [unit of the value]
+    """
+    from scipy.special import ndtri
+
+    if value.is_exact:
+        return np.full_like(quantile, value.mean)
+    if value.spread == "uniform":
+        below = value.low + (value.mean - value.low) * quantile / 0.5
+        above = value.mean + (value.high - value.mean) * (quantile - 0.5) / 0.5
+        return np.where(quantile < 0.5, below, above)
+    score: NDArray[np.float64] = np.asarray(ndtri(quantile) / ndtri(0.5 + value.level / 2))
+    if value.spread == "lognormal":
+        ratio = np.where(score < 0, value.mean / value.low, value.high / value.mean)
+        return np.asarray(value.mean * ratio**score)
+    width = np.where(score < 0, value.mean - value.low, value.high - value.mean)
+    return np.asarray(value.mean + score * width)
+
+
+def combined(
+    formula: Callable[..., NDArray[np.float64]],
+    inputs: Mapping[str, Value],
+    *,
+    unit: str,
+    spread: Spread = "normal",
+    note: str = "",
+) -> Value:
+    """Carry the intervals of `inputs` through `formula`.
+
+    Parameters
+    ----------
+    formula : callable
+        Takes each input by name as an array of draws, shape (n,), and returns an array of shape (n,).
+    inputs : mapping of str to Value
+        The inputs; independent of each other.
+    unit : str
+        Unit of the result.
+    spread : {"normal", "lognormal", "uniform"}
+        Shape of the belief in the result.
+    note : str
+        A remark for the provenance.
+
+    Returns
+    -------
+    Value
+        Median and the central interval of level 0.95; the provenance keeps the weakest of the inputs.
+
+    Examples
+    --------
+    >>> side = Value(mean=2.0, low=1.9, high=2.1, unit="m")
+    >>> combined(lambda side: side**2, {"side": side}, unit="m²").text()
+    '4.00 m² (3.61 to 4.41)'
+    """
+    names = sorted(inputs)
+    quantiles = _hypercube(len(names))
+    result = formula(**{name: draws_of(inputs[name], quantiles[k]) for k, name in enumerate(names)})
+    tail = (1 - LEVEL) / 2
+    low, mean, high = np.quantile(result, [tail, 0.5, 1 - tail])
+    provenance = Provenance.of((value.provenance for value in inputs.values()), note)
+    return Value(mean=float(mean), low=float(low), high=float(high), unit=unit, provenance=provenance, spread=spread)
+
+
+@cache
+def _hypercube(dimensions: int) -> NDArray[np.float64]:
+    """Quantiles, shape (dimensions, DRAWS): each row a shuffled, even ladder; the seed is fixed by design."""
+    ladder = (np.arange(DRAWS) + 0.5) / DRAWS
+    rows = [
+        np.random.default_rng(np.random.SeedSequence(4, spawn_key=(k,))).permutation(ladder) for k in range(dimensions)
+    ]
+    return np.array(rows).reshape(dimensions, DRAWS)
