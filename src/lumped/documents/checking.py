@@ -1,0 +1,112 @@
+"""Holding a document against its model; the first problem becomes one sentence with a remedy."""
+
+from difflib import get_close_matches
+from pathlib import Path
+from typing import Any, TypeVar
+
+from pydantic import BaseModel, ValidationError
+
+from lumped.errors import InputError
+from lumped.texts import say
+
+__all__ = ["checked"]
+
+Model = TypeVar("Model", bound=BaseModel)
+
+
+def checked(model: type[Model], document: dict[str, Any], path: Path, *, failure: type[InputError]) -> Model:
+    """Hold a document against its model.
+
+    Parameters
+    ----------
+    model : type
+        The pydantic model.
+    document : dict
+        What was read.
+    path : Path
+        Its file, for the message.
+    failure : type of InputError
+        Which error to raise.
+
+    Returns
+    -------
+    Model
+        The document as the model's own object.
+
+    Raises
+    ------
+    InputError
+        With file, key, value and remedy of the first thing that is wrong.
+    """
+    try:
+        return model.model_validate(document)
+    except ValidationError as error:
+        first = min(error.errors(), key=_urgency)
+        raise failure(
+            "document-key",
+            file=str(path),
+            key=_key_text(first["loc"], document),
+            value=_value_text(first),
+            remedy=_remedy(first, model),
+        ) from None
+
+
+def _urgency(problem: Any) -> int:
+    """Misspelt keys first: they often cause the missing ones."""
+    return {"extra_forbidden": 0, "missing": 2}.get(problem["type"], 1)
+
+
+def _key_text(location: tuple[str | int, ...], document: dict[str, Any]) -> str:
+    """Write a place in the document as a person finds it: lumps › “left roll” › length_mm."""
+    words, node = [], document
+    for step in location:
+        if isinstance(step, int):
+            node = node[step] if isinstance(node, list) and step < len(node) else {}
+            name = node.get("name") if isinstance(node, dict) else None
+            words.append(f"“{name}”" if name else f"no. {step + 1}")
+        elif isinstance(node, dict) and (step in node or step == location[-1]):
+            node = node.get(step, {})
+            words.append(str(step))
+        # else: the name of a union's branch, which is no key of the file
+    return " › ".join(words) or "(the whole file)"
+
+
+def _value_text(problem: Any) -> str:
+    if problem["type"] == "missing":
+        return say("document-value-none")
+    shown = repr(problem["input"])
+    return shown if len(shown) <= 60 else shown[:57] + "…"
+
+
+def _remedy(problem: Any, model: type[BaseModel]) -> str:
+    context = problem.get("ctx") or {}
+    if isinstance(context.get("error"), InputError):
+        return str(context["error"])
+    key = str(problem["loc"][-1]) if problem["loc"] else ""
+    match problem["type"]:
+        case "missing":
+            return say("document-remedy-missing", key=key)
+        case "extra_forbidden":
+            near = get_close_matches(key, sorted(_keys_of(model)), n=1)
+            return say("document-remedy-near", near=near[0]) if near else say("document-remedy-extra")
+        case "greater_than" | "greater_than_equal":
+            return say("document-remedy-more", limit=f"{context.get('gt', context.get('ge')):g}")
+        case "less_than" | "less_than_equal":
+            return say("document-remedy-less", limit=f"{context.get('lt', context.get('le')):g}")
+        case "literal_error" | "union_tag_invalid":
+            return say("document-remedy-choice", choices=context.get("expected") or context.get("expected_tags", ""))
+        case "union_tag_not_found":
+            return say("document-remedy-missing", key=str(context.get("discriminator", "")).strip("'"))
+        case "float_parsing" | "float_type" | "int_type" | "int_parsing" | "finite_number":
+            return say("document-remedy-number")
+        case "too_long":
+            return say("document-remedy-count", limit=context["max_length"])
+        case _:
+            return problem["msg"].removeprefix("Value error, ").rstrip(".") + "."
+
+
+def _keys_of(model: type[BaseModel]) -> set[str]:
+    """All keys that the model and the models inside it know."""
+    schema = model.model_json_schema()
+    tables = [schema, *schema.get("$defs", {}).values()]
+    return {key for table in tables for key in table.get("properties", {})}

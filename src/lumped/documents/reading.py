@@ -1,0 +1,74 @@
+"""Reading a TOML file within limits."""
+
+import tomllib
+from pathlib import Path
+from typing import Any
+
+from lumped.errors import InputError
+
+__all__ = ["read_document"]
+
+SIZE_LIMIT = 2_000_000
+DEPTH_LIMIT = 32
+
+
+def read_document(path: Path, kind: str, *, failure: type[InputError] = InputError) -> dict[str, Any]:
+    """Read a document of a kind from a TOML file.
+
+    Parameters
+    ----------
+    path : Path
+        The file.
+    kind : str
+        What it must say of itself: `kind = "recipe"`, `kind = "sculpture"`.
+    failure : type of InputError
+        Which error to raise.
+
+    Returns
+    -------
+    dict
+        The document, as TOML gives it.
+
+    Raises
+    ------
+    InputError
+        If the file is not there, too large, no TOML, too deep, or of another kind.
+    """
+    text = _text_of(path, failure)
+    try:
+        document = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise failure("document-not-toml", file=str(path), problem=str(error)) from None
+    except RecursionError:
+        raise failure("document-too-deep", file=str(path), limit=DEPTH_LIMIT) from None
+    if _depth(document) > DEPTH_LIMIT:
+        raise failure("document-too-deep", file=str(path), limit=DEPTH_LIMIT)
+    if document.get("kind") != kind:
+        raise failure("document-other-kind", file=str(path), kind=kind, found=str(document.get("kind", "nothing")))
+    return document
+
+
+def _text_of(path: Path, failure: type[InputError]) -> str:
+    try:
+        if path.is_dir():
+            raise failure("document-is-folder", file=str(path))
+        if path.stat().st_size > SIZE_LIMIT:
+            raise failure("document-too-large", file=str(path), limit="2 MB")
+        return path.read_text(encoding="utf-8-sig")
+    except FileNotFoundError:
+        raise failure("document-missing", file=str(path)) from None
+    except UnicodeDecodeError:
+        raise failure("document-not-text", file=str(path)) from None
+    except OSError as error:
+        raise failure("document-unreadable", file=str(path), problem=error.strerror or str(error)) from None
+
+
+def _depth(node: object) -> int:
+    """Depth of nested tables and lists, counted without recursion."""
+    deepest, waiting = 0, [(node, 1)]
+    while waiting:
+        each, depth = waiting.pop()
+        deepest = max(deepest, depth)
+        children = each.values() if isinstance(each, dict) else each if isinstance(each, list) else ()
+        waiting.extend((child, depth + 1) for child in children)
+    return deepest

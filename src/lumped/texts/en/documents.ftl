@@ -1,0 +1,20 @@
+### Files that people write.
+
+document-missing = There is no file “{ $file }”. Look at its name and folder, or give the whole path.
+document-is-folder = “{ $file }” is a folder. Name a file inside it.
+document-too-large = “{ $file }” is larger than { $limit }, more than Lumped reads. A recipe or a sculpture is a few kilobytes: is it the right file?
+document-not-text = “{ $file }” is not a text file. Lumped reads TOML, a plain text format: is it the right file?
+document-unreadable = “{ $file }” can't be read: { $problem }.
+document-not-toml = “{ $file }” is not TOML: { $problem }. Look at that line; text needs quotation marks, and each [[table]] its two brackets.
+document-too-deep = “{ $file }” nests more than { $limit } levels deep, more than Lumped reads.
+document-other-kind = “{ $file }” should say kind = "{ $kind }" at its top, but says { $found }. Is it the right file?
+document-key = { $file }: { $key } is { $value }. { $remedy }
+document-value-none = missing
+document-remedy-missing = Add the key “{ $key }”.
+document-remedy-near = There is no such key; did you mean “{ $near }”?
+document-remedy-extra = There is no such key here; take it out.
+document-remedy-more = It must be more than { $limit }.
+document-remedy-less = It must be at most { $limit }.
+document-remedy-choice = Choose one of: { $choices }.
+document-remedy-number = Write a number, or text with a unit such as "6 cm".
+document-remedy-count = At most { $limit } are read.
