@@ -1,0 +1,178 @@
+"""Reading the tables, and refusing what is unsound.
+
+Each file `data/SUBJECT.toml` is the table SUBJECT; `sources.toml` is the bibliography.
+"""
+
+import math
+import tomllib
+from collections.abc import Mapping
+from importlib.resources.abc import Traversable
+from pathlib import Path
+from types import MappingProxyType
+from typing import Any
+
+import numpy as np
+
+from lumped.errors import HandbookError
+from lumped.quantities import Provenance, Status, Value
+from lumped.reference.handbook import Handbook
+from lumped.reference.rows import Curve, Entry, Row, Source
+from lumped.reference.units import known_units, to_si
+
+__all__ = ["read_handbook"]
+
+_STATUSES = {status.value: status for status in Status if status is not Status.MEASURED}
+_ROW_KEYS = {"quantity", "value", "low", "high", "spread", "unit", "source", "page", "status", "note"}
+_ORIGIN_KEYS = {"source", "page", "status", "note"}
+
+
+def read_handbook(folder: Traversable | Path) -> Handbook:
+    """Read every table in a folder.
+
+    Parameters
+    ----------
+    folder : path
+        Where the TOML files lie, `sources.toml` among them.
+
+    Returns
+    -------
+    Handbook
+        All tables, checked.
+
+    Raises
+    ------
+    HandbookError
+        If a file can't be read or a row is unsound; the sentence names file, entry and row.
+    """
+    files = {file.name: file for file in folder.iterdir() if file.name.endswith(".toml")}
+    papers = {name: _parsed(files[name]) for name in sorted(files)}
+    sources = _sources(papers.pop("sources.toml", {}).get("sources", []))
+    tables: dict[str, Mapping[str, Entry]] = {}
+    curves: dict[str, Curve] = {}
+    for name, paper in papers.items():
+        tables[name.removesuffix(".toml")] = _entries(name, paper.get("entries", []), sources)
+        for curve in paper.get("curves", []):
+            _refuse(curve.get("key") in curves, name, curve.get("key", "?"), "", "the key is used twice")
+            curves[curve["key"]] = _curve(name, curve, sources)
+    about = {name.removesuffix(".toml"): str(paper.get("about", "")) for name, paper in papers.items()}
+    return Handbook(
+        tables=MappingProxyType(tables),
+        about=MappingProxyType(about),
+        curves=MappingProxyType(curves),
+        sources=MappingProxyType(sources),
+    )
+
+
+def _parsed(file: Traversable | Path) -> dict[str, Any]:
+    try:
+        return tomllib.loads(file.read_text(encoding="utf-8"))
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as problem:
+        raise HandbookError("handbook-unreadable", file=file.name, why=str(problem)) from None
+
+
+def _sources(papers: list[dict[str, Any]]) -> dict[str, Source]:
+    sources: dict[str, Source] = {}
+    for paper in papers:
+        key = str(paper.get("key", "?"))
+        _refuse(key in sources, "sources.toml", key, "", "the key is used twice")
+        unknown = set(paper) - set(Source.__dataclass_fields__)
+        _refuse(bool(unknown), "sources.toml", key, "", f"unknown field {', '.join(sorted(unknown))}")
+        for needed in ("title", "short"):
+            _refuse(not paper.get(needed), "sources.toml", key, "", f"no {needed}")
+        sources[key] = Source(**{name: str(text) for name, text in paper.items()})
+    return sources
+
+
+def _entries(file: str, papers: list[dict[str, Any]], sources: Mapping[str, Source]) -> Mapping[str, Entry]:
+    entries: dict[str, Entry] = {}
+    for paper in papers:
+        key = str(paper.get("key", "?"))
+        _refuse(key in entries, file, key, "", "the key is used twice")
+        _refuse(not paper.get("name"), file, key, "", "no name")
+        rows: dict[str, Row] = {}
+        for row in paper.get("rows", []):
+            quantity = str(row.get("quantity", "?"))
+            _refuse(quantity in rows, file, key, quantity, "the quantity is given twice")
+            rows[quantity] = _row(file, key, row, sources)
+        facts = {name: fact for name, fact in paper.items() if name not in ("key", "name", "rows")}
+        entries[key] = Entry(key=key, name=paper["name"], rows=MappingProxyType(rows), facts=MappingProxyType(facts))
+    return MappingProxyType(entries)
+
+
+def _row(file: str, entry: str, row: dict[str, Any], sources: Mapping[str, Source]) -> Row:
+    quantity = str(row.get("quantity", "?"))
+
+    def refuse(wrong: bool, why: str) -> None:
+        _refuse(wrong, file, entry, quantity, why)
+
+    unknown = set(row) - _ROW_KEYS
+    refuse(bool(unknown), f"unknown field {', '.join(sorted(unknown))}")
+    refuse("quantity" not in row, "no quantity")
+    refuse("unit" not in row, "no unit; a plain number has the unit “”")
+    refuse(not known_units(row["unit"]), f"the unit “{row['unit']}” is not on the list")
+    refuse(("low" in row) != ("high" in row), "an interval needs both low and high")
+    figures: list[Any] = [row.get("value"), row.get("low", row.get("value")), row.get("high", row.get("value"))]
+    refuse(not all(_is_number(each) for each in figures), "value, low and high are numbers")
+    mean, low, high = (float(each) for each in figures)
+    refuse(not low <= mean <= high, f"low {low}, value {mean} and high {high} are not in order")
+    provenance = _provenance(file, entry, quantity, row, sources)
+    (si, unit), (si_low, _), (si_high, _) = (to_si(each, row["unit"]) for each in (mean, low, high))
+    try:
+        value = Value(
+            mean=si, low=si_low, high=si_high, unit=unit, provenance=provenance, spread=row.get("spread", "normal")
+        )
+    except ValueError as problem:
+        raise HandbookError("handbook-unsound", file=file, entry=entry, row=quantity, why=str(problem)) from None
+    return Row(
+        quantity=quantity, printed=mean, low=low, high=high, unit=row["unit"], page=row.get("page", ""),
+        note=row.get("note", ""), value=value,
+    )  # fmt: skip
+
+
+def _provenance(file: str, entry: str, row: str, fields: dict[str, Any], sources: Mapping[str, Source]) -> Provenance:
+    source, status = fields.get("source", ""), fields.get("status", "")
+    _refuse(status not in _STATUSES, file, entry, row, f"the status “{status}” is none of {', '.join(_STATUSES)}")
+    _refuse(bool(source) and source not in sources, file, entry, row, f"the source “{source}” is not in sources.toml")
+    if status == Status.PUBLISHED.value:
+        _refuse(not source, file, entry, row, "a published figure names its source")
+        _refuse(not fields.get("page"), file, entry, row, "a published figure names table or page")
+    if status == Status.COMPUTED.value:
+        _refuse(not fields.get("note"), file, entry, row, "a computed figure says in its note from what")
+    return Provenance(status=_STATUSES[status], sources=(source,) if source else (), note=str(fields.get("note", "")))
+
+
+def _curve(file: str, paper: dict[str, Any], sources: Mapping[str, Source]) -> Curve:
+    key, units, points = str(paper.get("key", "?")), paper.get("units", {}), paper.get("rows", [])
+    axes = tuple(paper.get("axes", ()))
+    _refuse(not paper.get("name"), file, key, "", "no name")
+    _refuse(not points, file, key, "", "a curve has rows")
+    _refuse(not axes or not set(axes) <= set(units), file, key, "", "axes are among the columns that units lists")
+    for column, unit in units.items():
+        _refuse(not known_units(unit), file, key, column, f"the unit “{unit}” is not on the list")
+    origins = []
+    for number, point in enumerate(points, 1):
+        where = f"row {number}"
+        _refuse(set(point) - _ORIGIN_KEYS != set(units), file, key, where, f"the columns are {', '.join(units)}")
+        _refuse(not all(_is_number(point[column]) for column in units), file, key, where, "each column is a number")
+        origins.append(_provenance(file, key, where, point, sources))
+    columns = {column: np.array([to_si(point[column], unit)[0] for point in points]) for column, unit in units.items()}
+    for column in columns.values():
+        column.flags.writeable = False
+    weakest = max((origin.status for origin in origins), key=lambda status: status.rank)
+    named = tuple(dict.fromkeys(source for origin in origins for source in origin.sources))
+    return Curve(
+        key=key, name=paper["name"], axes=axes, columns=MappingProxyType(columns),
+        units=MappingProxyType({column: to_si(0, unit)[1] for column, unit in units.items()}),
+        tolerances=MappingProxyType(dict(paper.get("tolerances", {}))),
+        pages=tuple(str(point.get("page", "")) for point in points),
+        provenance=Provenance(status=weakest, sources=named, note=str(paper.get("note", ""))),
+    )  # fmt: skip
+
+
+def _is_number(figure: object) -> bool:
+    return isinstance(figure, int | float) and not isinstance(figure, bool) and math.isfinite(figure)
+
+
+def _refuse(wrong: bool, file: str, entry: str, row: str, why: str) -> None:
+    if wrong:
+        raise HandbookError("handbook-unsound", file=file, entry=entry, row=row or "-", why=why)
