@@ -87,7 +87,7 @@ class Handbook:
         Examples
         --------
         >>> handbook().value("ingredients", "table-salt", "g_per_cup").text()
-        '0.292 kg'
+        '0.292 kg (0.280 to 0.304)'
         """
         return self.row(table, key, quantity).value
 

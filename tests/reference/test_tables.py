@@ -1,0 +1,83 @@
+"""A checksum for each table: an edit of a figure is a decision, and shows here."""
+
+import numpy as np
+import pytest
+
+from lumped.quantities import Status
+from lumped.reference import handbook
+
+COMPONENTS = (
+    "water", "carbohydrate", "protein", "fat", "ash", "salt", "sucrose", "glycerol",
+    "bitartrate", "citric_acid", "acetic_acid", "bicarbonate",
+)  # fmt: skip
+BOOK = handbook()
+
+ENTRIES_ROWS_SUM = {
+    # table: (entries, rows, sum of all printed figures)
+    "acids": (5, 10, 52.486),
+    "allergens": (2, 2, 23.0),
+    "doughs": (7, 14, 338.1),
+    "ingredients": (19, 111, 5774.6),
+    "ions": (23, 46, 1721.19),
+    "limits": (16, 27, 23877.57),
+    "measures": (7, 24, 1687.09814),
+    "measuring": (4, 3, 37.0),
+    "substances": (16, 26, 21992.879),
+}
+CURVES = {
+    # curve: (points, sum of its last column as printed in SI)
+    "nacl-conductivity-20degC": (8, 84.75),
+    "nacl-conductivity-saturated": (7, 157.27),
+    "nacl-conductivity-dilute-25degC": (7, 2.050685),
+    "kcl-conductivity-dilute-25degC": (7, 2.467005),
+    "nacl-solubility": (14, 3.74595),
+    "nacl-density-20degC": (12, 12937.7),
+    "nacl-density-15degC": (3, 3429.2),
+    "water-viscosity": (13, 0.011469),
+    "sucrose-viscosity-20degC": (9, 0.716352),
+    "sucrose-solubility": (8, 5.481),
+    "glycerol-viscosity-20degC": (11, 1.738692),
+}
+
+
+@pytest.mark.parametrize("table", ENTRIES_ROWS_SUM)
+def test_a_table_holds_what_it_held(table):
+    rows = [row for key in BOOK.keys(table) for row in BOOK.entry(table, key).rows.values()]
+    count, total = len(rows), sum(row.printed for row in rows)
+    assert (len(BOOK.keys(table)), count, round(total, 6)) == ENTRIES_ROWS_SUM[table]
+
+
+@pytest.mark.parametrize("key", CURVES)
+def test_a_curve_holds_what_it_held_and_rises_along_its_axis(key):
+    curve = BOOK.curve(key)
+    last = list(curve.columns)[-1]
+    assert (len(curve), float(f"{curve[last].sum():.8g}")) == CURVES[key]
+    assert np.all(np.diff(curve[curve.axes[0]]) > 0)
+    steps = np.diff(curve[last])
+    assert np.all(steps > 0) or np.all(steps < 0)
+
+
+@pytest.mark.parametrize("key", BOOK.keys("ingredients"))
+def test_the_composition_of_an_ingredient_sums_to_one(key):
+    rows = BOOK.entry("ingredients", key).rows
+    assert sum(rows[each].value.mean for each in COMPONENTS if each in rows) == pytest.approx(1, abs=2e-4)
+
+
+@pytest.mark.parametrize("key", BOOK.keys("ingredients"))
+def test_an_ingredient_has_a_weight_of_some_measure_and_names_only_listed_allergens(key):
+    entry = BOOK.entry("ingredients", key)
+    assert any(quantity.startswith("g_per_") for quantity in entry.rows)
+    assert set(entry.facts["allergens_eu"]) <= set(BOOK.entry("allergens", "eu").facts["names"])
+    assert set(entry.facts["allergens_us"]) <= set(BOOK.entry("allergens", "us").facts["names"])
+
+
+def test_the_ions_of_an_ingredient_weigh_no_more_than_its_ash_or_name_no_ash():
+    for key in BOOK.keys("ingredients"):
+        rows = BOOK.entry("ingredients", key).rows
+        ions = sum(rows[each].value.mean for each in ("sodium", "potassium", "magnesium", "calcium") if each in rows)
+        assert "ash" not in rows or ions < rows["ash"].value.mean
+
+
+def test_the_handbook_says_of_some_rows_that_nobody_looked_them_up():
+    rows = [row for key in BOOK.keys("doughs") for row in BOOK.entry("doughs", key).rows.values()]
+    assert {row.value.provenance.status for row in rows} == {Status.FROM_MEMORY, Status.COMPUTED}
