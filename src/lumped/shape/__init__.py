@@ -1,0 +1,12 @@
+"""Solids, and which body owns which share of each cell's face.
+
+A solid is its signed distance d; pieces come in order and the later one has the space where two overlap. The
+conductance of a face is σ × share × pitch, its share the part of the face where the body's signed distance is
+negative.
+"""
+
+from lumped.shape.cells import Cells, cells_of
+from lumped.shape.pieces import Piece
+from lumped.shape.solids import Ball, Block, Disc, PathRoll, Ring, Roll, Solid
+
+__all__ = ["Ball", "Block", "Cells", "Disc", "PathRoll", "Piece", "Ring", "Roll", "Solid", "cells_of"]
