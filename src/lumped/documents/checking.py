@@ -78,31 +78,33 @@ def _value_text(problem: Any) -> str:
     return shown if len(shown) <= 60 else shown[:57] + "…"
 
 
-def _remedy(problem: Any, model: type[BaseModel]) -> str:
-    context = problem.get("ctx") or {}
+def _remedy(problem: Any, model: type[BaseModel]) -> str:  # noqa: PLR0911 - one line for each kind of trouble
+    context, kind = problem.get("ctx") or {}, problem["type"]
+    key = str(problem["loc"][-1]) if problem["loc"] else ""
     if isinstance(context.get("error"), InputError):
         return str(context["error"])
-    key = str(problem["loc"][-1]) if problem["loc"] else ""
-    match problem["type"]:
-        case "missing":
-            return say("document-remedy-missing", key=key)
-        case "extra_forbidden":
-            near = get_close_matches(key, sorted(_keys_of(model)), n=1)
-            return say("document-remedy-near", near=near[0]) if near else say("document-remedy-extra")
-        case "greater_than" | "greater_than_equal":
-            return say("document-remedy-more", limit=f"{context.get('gt', context.get('ge')):g}")
-        case "less_than" | "less_than_equal":
-            return say("document-remedy-less", limit=f"{context.get('lt', context.get('le')):g}")
-        case "literal_error" | "union_tag_invalid":
-            return say("document-remedy-choice", choices=context.get("expected") or context.get("expected_tags", ""))
-        case "union_tag_not_found":
-            return say("document-remedy-missing", key=str(context.get("discriminator", "")).strip("'"))
-        case "float_parsing" | "float_type" | "int_type" | "int_parsing" | "finite_number":
-            return say("document-remedy-number")
-        case "too_long":
-            return say("document-remedy-count", limit=context["max_length"])
-        case _:
-            return problem["msg"].removeprefix("Value error, ").rstrip(".") + "."
+    if kind == "extra_forbidden":
+        near = get_close_matches(key, sorted(_keys_of(model)), n=1)
+        return say("document-remedy-near", near=near[0]) if near else say("document-remedy-extra")
+    if kind in _LIMITS:
+        sentence, limit = _LIMITS[kind]
+        return say(sentence, limit=f"{context[limit]:g}")
+    if kind in ("literal_error", "union_tag_invalid"):
+        return say("document-remedy-choice", choices=context.get("expected") or context.get("expected_tags", ""))
+    if kind in ("missing", "union_tag_not_found"):
+        return say("document-remedy-missing", key=str(context.get("discriminator", key)).strip("'"))
+    if kind in _NUMBERS:
+        return say("document-remedy-number")
+    return str(problem["msg"]).removeprefix("Value error, ").rstrip(".") + "."
+
+
+_LIMITS = {
+    "greater_than": ("document-remedy-more", "gt"),
+    "greater_than_equal": ("document-remedy-least", "ge"),
+    "less_than_equal": ("document-remedy-most", "le"),
+    "too_long": ("document-remedy-count", "max_length"),
+}
+_NUMBERS = ("float_parsing", "float_type", "int_type", "int_parsing", "finite_number")
 
 
 def _keys_of(model: type[BaseModel]) -> set[str]:

@@ -13,7 +13,9 @@ from lumped.sculpt.places import read_leg_place, read_lump_place
 
 __all__ = ["SculptureFile", "sculpture_schema"]
 
-Name = Annotated[str, StringConstraints(min_length=1, max_length=60, pattern=r"^[^,\x00-\x1f“”]+$", strip_whitespace=True)]
+Name = Annotated[
+    str, StringConstraints(min_length=1, max_length=60, pattern=r"^[^,\x00-\x1f“”]+$", strip_whitespace=True)
+]
 Size = Annotated[Length, Field(gt=0, le=2000)]
 Where = Annotated[Length, Field(ge=-2000, le=2000)]
 Colour = Annotated[str, StringConstraints(pattern=r"^#[0-9a-fA-F]{6}$")]

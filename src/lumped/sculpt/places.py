@@ -204,5 +204,3 @@ def _depth_along_shift(clauses: list[str], text: str) -> tuple[float | None, Alo
         else:
             raise SculptureError("place-leg-words", text=text)
     return depth, along, shift
-
-

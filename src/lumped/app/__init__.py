@@ -1,0 +1,10 @@
+"""What Lumped can be asked to do: one function for each use, the same for the command line, the pages and Python.
+
+`check` judges a sculpture file, `dough` works out a recipe, `ports` gives the conductances between leads, `sheet` and
+`draw` put a verdict on paper. No function here prints or lays out anything.
+"""
+
+from lumped.app.settings import Settings, load_settings
+from lumped.app.uses import check, dough, draw, parts, ports, schema, sheet
+
+__all__ = ["Settings", "check", "dough", "draw", "load_settings", "parts", "ports", "schema", "sheet"]

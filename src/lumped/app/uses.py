@@ -1,0 +1,202 @@
+"""The uses of Lumped, one function each."""
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, Literal
+
+from lumped.errors import InputError
+
+if TYPE_CHECKING:
+    from lumped.dough import Dough
+    from lumped.verdict import Verdict
+
+__all__ = ["check", "dough", "draw", "parts", "ports", "schema", "sheet"]
+
+
+def check(
+    path: Path, *, effort: Literal["quick", "full"] = "full", report: Callable[[float], None] = lambda share: None
+) -> "Verdict":
+    """Judge the sculpture in a file.
+
+    Parameters
+    ----------
+    path : Path
+        A sculpture file.
+    effort : {"quick", "full"}
+        How finely to compute.
+    report : callable
+        Told the share that is done, 0 to 1. [1]
+
+    Returns
+    -------
+    Verdict
+
+    Raises
+    ------
+    SculptureError, RecipeError
+        If the file, or a recipe it names, can't be read.
+    SolverError
+        If a computation does not reach its accuracy.
+    """
+    from lumped.sculpt import Effort, read_sculpture
+    from lumped.verdict import judge
+
+    return judge(read_sculpture(path), Effort.named(effort), report)
+
+
+def dough(path: Path) -> "Dough":
+    """Work out the dough of a recipe file.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+
+    Returns
+    -------
+    Dough
+
+    Raises
+    ------
+    RecipeError
+        If the recipe can't be read or can't exist.
+    """
+    from lumped.dough import knead, read_recipe
+
+    return knead(read_recipe(path))
+
+
+def ports(path: Path, *, effort: Literal["quick", "full"] = "full") -> dict[str, Any]:
+    """Give the conductances between the leads of a sculpture, as drawn.
+
+    Parameters
+    ----------
+    path : Path
+        A sculpture file.
+    effort : {"quick", "full"}
+        How finely to compute.
+
+    Returns
+    -------
+    dict
+        Names of the ports, their matrix [S], and how well it was computed.
+    """
+    from lumped.sculpt import Effort, find_near_pairs, read_sculpture, settled, solve_settled
+
+    sculpture = read_sculpture(path)
+    case = settled(sculpture, [pair for pair in find_near_pairs(sculpture) if pair.touching])
+    conductivities = {name: 1 / each.resistivity.mean for name, each in sculpture.doughs.items()}
+    solved = solve_settled(case, conductivities, Effort.named(effort))
+    return {
+        "kind": "ports", "schema": 1, "title": sculpture.title,
+        "ports": [
+            {"name": run.name, "leg": run.leg.node, "body": run.body, "lumps": list(run.lumps), "length_m": run.length}
+            for run in case.runs
+        ],
+        "matrix_S": solved.ports.matrix.tolist(),
+        "alone": list(solved.ports.floating),
+        "pitch_m": solved.ports.pitch, "unknowns": solved.ports.unknowns, "iterations": solved.ports.iterations,
+        "port_error": solved.ports.port_error, "residual": solved.ports.residual, "grid_spread": solved.spread,
+    }  # fmt: skip
+
+
+def parts() -> list[dict[str, Any]]:
+    """Give the parts and leads that a sculpture file may name.
+
+    Returns
+    -------
+    list of dict
+        Key, plain name, and legs (plus first; none for bare leads).
+
+    Examples
+    --------
+    >>> next(row for row in parts() if row["key"] == "lamp-red")
+    {'key': 'lamp-red', 'name': 'red lamp', 'legs': ['long', 'short']}
+    """
+    from lumped.reference import handbook
+
+    book = handbook()
+    entries = [
+        book.entry(table, key)
+        for table in ("lamps", "motors", "packs", "switches", "resistors", "gauges")
+        for key in book.keys(table)
+    ]
+    return [
+        {"key": each.key, "name": each.name, "legs": list(each.facts.get("legs", {}).values())}
+        for each in entries
+        if "legs" in each.facts or each.facts.get("kind") == "gauge"
+    ]
+
+
+def draw(verdict: "Verdict", path: Path) -> None:
+    """Write a picture of a judged sculpture, SVG or PNG by the name's ending.
+
+    Parameters
+    ----------
+    verdict : Verdict
+        What to draw.
+    path : Path
+        Where to.
+
+    Raises
+    ------
+    InputError
+        If the ending is another one, or the file can't be written.
+    """
+    from lumped.paper import svg_as_png
+    from lumped.picture import sculpture_svg
+
+    svg = sculpture_svg(verdict)
+    match path.suffix.lower():
+        case ".svg":
+            _write(path, svg.encode())
+        case ".png":
+            _write(path, svg_as_png(svg))
+        case _:
+            raise InputError("picture-ending", file=str(path))
+
+
+def sheet(verdict: "Verdict", path: Path, *, paper: str = "a4") -> None:
+    """Write the printed sheet of a judged sculpture.
+
+    Parameters
+    ----------
+    verdict : Verdict
+        What to print.
+    path : Path
+        Where to.
+    paper : {"a4", "us-letter"}
+        Size of the sheet.
+    """
+    from lumped.paper import sheet_pdf
+
+    _write(path, sheet_pdf(verdict, paper=paper))
+
+
+def schema(kind: Literal["sculpture", "recipe"]) -> dict[str, Any]:
+    """Give the JSON Schema of a kind of file.
+
+    Parameters
+    ----------
+    kind : {"sculpture", "recipe"}
+        Which kind.
+    """
+    if kind == "sculpture":
+        from lumped.sculpt import sculpture_schema
+
+        return sculpture_schema()
+    from lumped.dough import recipe_schema
+
+    return recipe_schema()
+
+
+def _write(path: Path, content: bytes) -> None:
+    """Write a file whole or not at all."""
+    part = path.with_name(path.name + ".part")
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        part.write_bytes(content)
+        part.replace(path)
+    except OSError as error:
+        part.unlink(missing_ok=True)
+        raise InputError("file-unwritable", file=str(path), problem=error.strerror or str(error)) from None

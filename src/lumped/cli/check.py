@@ -1,0 +1,93 @@
+"""`lumped check SCULPTURE`: what each part will do, and why."""
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from rich.padding import Padding
+from rich.text import Text
+
+from lumped.cli.show import console, interval_text, print_json, print_notes, print_table, progress
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.verdict import PartVerdict, Verdict
+
+__all__ = ["add_to"]
+
+
+def add_to(verbs: Any) -> None:
+    """Add the verb to the command line."""
+    verb = verbs.add_parser("check", help=say("cli-check"), description=say("cli-check"))
+    verb.add_argument("sculpture", type=Path, metavar="SCULPTURE", help=say("cli-sculpture"))
+    verb.add_argument("--json", action="store_true", help=say("cli-json"))
+    verb.add_argument("--pdf", type=Path, metavar="FILE", help=say("cli-pdf"))
+    verb.add_argument("--picture", type=Path, metavar="FILE", help=say("cli-picture"))
+    verb.add_argument("--paper", choices=("a4", "us-letter"), help=say("cli-paper"))
+    verb.add_argument("--effort", choices=("quick", "full"), help=say("cli-effort"))
+    verb.set_defaults(run=run)
+
+
+def run(said: argparse.Namespace) -> int:
+    """Check a sculpture, print the verdict, and write what was asked for."""
+    from lumped import app
+
+    settings = app.load_settings({"paper": said.paper, "effort": said.effort})
+    with progress(say("cli-computing"), shown=not said.json) as report:
+        verdict = app.check(said.sculpture, effort=settings.effort, report=report)  # type: ignore[arg-type]
+    if said.pdf:
+        app.sheet(verdict, said.pdf, paper=settings.paper)
+    if said.picture:
+        app.draw(verdict, said.picture)
+    if said.json:
+        print_json(verdict.as_dict())
+        return 0
+    _print_verdict(verdict)
+    for path in filter(None, (said.pdf, said.picture)):
+        console().print(Text(say("cli-written", file=str(path))))
+    return 0
+
+
+def _print_verdict(verdict: "Verdict") -> None:
+    out = console()
+    title = verdict.sculpture.title + (say("invented-mark") if verdict.sculpture.invented else "")
+    out.print()
+    out.print(Text(title, style="bold"))
+    out.print()
+    headings = [say(f"column-{key}") for key in ("part", "does", "volts", "milliamperes")]
+    print_table(headings, [_row(each) for each in verdict.parts], numbers=(2, 3))
+    why = [f"{each.part.name}: {reason}" for each in verdict.parts for reason in each.reasons]
+    print_notes(say("heading-why"), why)
+    if verdict.budget:
+        print_notes(say("heading-volts"), [say_budget(verdict)])
+    print_notes(say("heading-findings"), verdict.findings)
+    print_notes(say("heading-cautions"), verdict.cautions)
+    out.print(Padding(Text(_how_computed(verdict), style="dim"), (0, 0, 1, 0)))
+
+
+def _row(each: "PartVerdict") -> tuple[str, str, str, str]:
+    does = each.headline
+    if each.part.kind == "motor" and each.speed.high > 0:
+        turns = [speed * 60 / 6.283185307179586 for speed in (each.speed.mean, each.speed.low, each.speed.high)]
+        does = say("motor-speed", does=does, speed=interval_text(*turns, digits=0))
+    volts = interval_text(each.voltage.mean, each.voltage.low, each.voltage.high)
+    current = interval_text(each.current.mean, each.current.low, each.current.high, scale=1e3)
+    return f"{each.part.name} ({each.part.title})", does, volts, current
+
+
+def say_budget(verdict: "Verdict") -> str:
+    """Say where the volts go."""
+    budget = verdict.budget
+    assert budget is not None
+    figures = {
+        name: f"{getattr(budget, name):.1f}"
+        for name in ("given", "parts", "metal", "dough_leads", "dough_path", "pack")
+    }
+    return say("budget", **figures)
+
+
+def _how_computed(verdict: "Verdict") -> str:
+    solved = verdict.readings.drawn.solved
+    pitch, sources = f"{1e3 * solved.ports.pitch:.1f}", "; ".join(verdict.sources)
+    spread = f"{100 * solved.spread:.1f}" if solved.spread is not None else "–"
+    return say("how-computed", pitch=pitch, count=solved.ports.unknowns, spread=spread, sources=sources)

@@ -1,0 +1,37 @@
+"""`lumped dough RECIPE`: from the kitchen scale to the resistivity, and the reasons between."""
+
+import argparse
+from pathlib import Path
+from typing import Any
+
+from rich.text import Text
+
+from lumped.cli.show import console, print_json, print_notes, print_table
+from lumped.texts import say
+
+__all__ = ["add_to"]
+
+
+def add_to(verbs: Any) -> None:
+    """Add the verb to the command line."""
+    verb = verbs.add_parser("dough", help=say("cli-dough"), description=say("cli-dough"))
+    verb.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    verb.add_argument("--json", action="store_true", help=say("cli-json"))
+    verb.set_defaults(run=run)
+
+
+def run(said: argparse.Namespace) -> int:
+    """Work out a recipe and print it."""
+    from lumped import app
+
+    dough = app.dough(said.recipe)
+    if said.json:
+        print_json(dough.as_dict())
+        return 0
+    out = console()
+    out.print()
+    out.print(Text(dough.name, style="bold"))
+    out.print()
+    print_table([say("column-step"), say("column-figure")], [(step.words, step.value.text()) for step in dough.reasons])
+    print_notes(say("heading-findings"), dough.notes)
+    return 0

@@ -1,0 +1,57 @@
+"""Reading the command line, and failing in words."""
+
+import argparse
+import json
+import sys
+from collections.abc import Sequence
+
+from lumped import __version__
+from lumped.cli import check, dough, look_up, ports, serve
+from lumped.cli.show import print_error
+from lumped.errors import LumpedError
+from lumped.texts import say
+
+__all__ = ["main", "parser"]
+
+_VERBS = (check, dough, ports, look_up, serve)
+
+
+def parser() -> argparse.ArgumentParser:
+    """Give the parser of the whole command line."""
+    top = argparse.ArgumentParser(prog="lumped", description=say("cli-lumped"), epilog=say("cli-epilog"))
+    top.add_argument("--version", action="version", version=f"lumped {__version__}")
+    verbs = top.add_subparsers(dest="verb", metavar="VERB", title=say("cli-verbs"))
+    for verb in _VERBS:
+        verb.add_to(verbs)
+    return top
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command `lumped`.
+
+    Parameters
+    ----------
+    arguments : sequence of str, optional
+        What follows `lumped` on the command line; that of the process if left out.
+
+    Returns
+    -------
+    int
+        Exit code.
+    """
+    top = parser()
+    said = top.parse_args(arguments)
+    if said.verb is None:
+        top.print_help()
+        return 0
+    try:
+        result: int = said.run(said)
+    except LumpedError as error:
+        if getattr(said, "json", False):
+            print(json.dumps({"error": error.as_dict()}, default=str), file=sys.stderr)
+        else:
+            print_error(str(error))
+        return 1
+    except KeyboardInterrupt:
+        return 130
+    return result

@@ -1,0 +1,44 @@
+### The command line.
+
+cli-lumped = Dough that carries current, dough that blocks it: from a recipe and a sculpture to what each part will do, and why.
+cli-epilog = Begin with: lumped check demo/harbour-light.toml
+cli-verbs = verbs
+cli-check = say what each part of a sculpture will do, and why
+cli-dough = work out a recipe: water, salt, resistivity, and the reasons between
+cli-ports = give the conductances between all leads of a sculpture
+cli-parts = list the parts and leads that a sculpture file may name
+cli-schema = print the JSON Schema of a sculpture or recipe file
+cli-serve = open the app on this computer
+cli-sculpture = a sculpture file (TOML)
+cli-recipe = a recipe file (TOML)
+cli-json = print JSON, in SI units
+cli-pdf = write the printed sheet
+cli-picture = write a picture (.svg or .png)
+cli-paper = size of the sheet
+cli-effort = how finely to compute
+cli-port = port on this computer
+cli-computing = Computing
+cli-written = Written: { $file }
+cli-serving = Lumped is at { $address } – Ctrl-C stops it.
+
+interval = { $mean } ({ $low }–{ $high })
+invented-mark = { "  " }(invented)
+column-part = part
+column-does = what it does
+column-volts = volts
+column-milliamperes = milliamperes
+column-step = step
+column-figure = figure
+column-key = key
+column-name = name
+column-legs = legs, plus first
+column-port-mS = mS
+motor-speed = { $does }, { $speed } turns a minute
+heading-why = Why
+heading-volts = Where the volts go
+heading-findings = Worth knowing
+heading-cautions = Be careful
+heading-computed = How it was computed
+budget = Of the { $given } V that the pack gives, the parts keep { $parts } V; passing from metal to dough and back takes { $metal } V, the dough close round the legs { $dough_leads } V, the way through the dough { $dough_path } V, the pack itself { $pack } V.
+how-computed = Computed on { $count } cells of { $pitch } mm; two shifted grids differ by { $spread } %. Volts and milliamperes: as drawn, and in brackets the ends of what is not known. Sources: { $sources }.
+ports-computed = { $unknowns } cells of { $pitch } mm; error of the solution { $error }, two shifted grids differ by { $spread } %.

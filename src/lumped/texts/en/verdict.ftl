@@ -1,0 +1,81 @@
+### Verdicts: states, reasons, findings, cautions. A ten-year-old reads them.
+
+state-lamp-dark = dark
+state-lamp-barely-lit = barely lit
+state-lamp-dim = dim
+state-lamp-bright = bright
+state-lamp-too-hot = too hot to last
+state-motor-still = still
+state-motor-straining = straining
+state-motor-turning = turning
+state-pack-idle = gives nothing
+state-pack-working = working
+state-pack-nearly-shorted = nearly shorted
+state-pack-fuse-tripped = fuse tripped
+state-switch-open = open
+state-switch-closed = closed
+state-resistor-no-current = no current
+state-resistor-carrying = carrying
+state-resistor-hot = gets hot
+state-range = { $one } to { $other }
+state-if-touching = { $head } – but { $other } if { $what } touch
+state-if-apart = { $head } – but { $other } if { $what } come apart
+
+what-lumps = “{ $first }” and “{ $second }”
+what-metals = { $first } and { $second }
+
+leg-long = the long leg of “{ $part }”
+leg-short = the short leg of “{ $part }”
+leg-red = the red wire of “{ $part }”
+leg-black = the black wire of “{ $part }”
+leg-one = one leg of “{ $part }”
+leg-other = the other leg of “{ $part }”
+
+## Why
+
+reason-no-pack = Nothing drives it: there is no pack.
+reason-leg-out = { $leg } is not in any dough, so no current can pass. Push it in.
+reason-pack-leg-out = { $leg } is not in any dough, so the pack drives nothing. Push it in.
+reason-switch-open = The switch “{ $switch }” is open.
+reason-wrong-way = It sits the wrong way round: a lamp lets current through one way only. Turn it, so that { $leg } is on the side of the red wire.
+reason-metal-touch = Metal touches metal ({ $pairs }): the current takes that way and goes round the dough. Move them apart.
+reason-bridged = Dough joins its two legs ({ $lumps }): the current goes through the dough beside it. Keep a gap between the dough of one leg and that of the other.
+reason-pack-tired = The pack is tired. Put in fresh cells.
+reason-pack-weak = The pack gives too few volts for this ({ $given } V). Use more cells, or fresh ones.
+reason-shared = Too much shares the pack: { $others }. Try with less.
+reason-in-a-row = It sits in a row with { $others }, and each thing in the row, and each further lump, takes its own volts. Put them side by side instead.
+reason-metal = Passing from metal to dough and back costs { $volts } of the pack's { $given } V. Use iron, push the legs in deeper, or add a cell.
+reason-legs-thin = The legs are too thin or not deep enough: the dough close round them is { $ohms } Ω and takes { $volts } V. Push deeper, or use nails.
+reason-path = The way through the dough is too long or too thin: { $ohms } Ω, which takes { $volts } V. Make it shorter or fatter.
+reason-too-little = Too little current reaches it, and no single change would do. Look at several of: cells, deeper legs, fatter dough, fewer parts.
+reason-not-connected = Nothing connects it to both wires of a pack.
+reason-too-much = More current flows than it can bear for long. Put more dough, or a resistor, in the way.
+reason-pack-idle = No current leaves it: its wires are not joined through anything that conducts.
+reason-pack-heavy = What joins its wires lets through far more current than a dough circuit should.
+reason-two-packs = Several packs ({ $packs }) work against each other, or join into one short path. Use one pack.
+
+## Worth knowing
+
+finding-joined = { $first } and { $second } are twisted together.
+finding-metal-touch = Inside the dough, { $first } and { $second } touch: metal meets metal.
+finding-packs = There are { $count } packs. What they do together depends on how they meet; one is enough for dough.
+finding-no-pack = There is no pack, so nothing is driven.
+finding-near = “{ $first }” and “{ $second }” are only { $gap } mm apart: less than a hand can promise. Both cases are computed.
+finding-grazing = “{ $first }” and “{ $second }” only just touch ({ $gap } mm): they may come apart. Both cases are computed.
+finding-leg-misses = { $leg } points past the dough: it is not in any lump.
+finding-unmeasured = Nobody measured this batch of “{ $dough }”: its resistivity is computed, { $interval }. A measurement would narrow the verdict.
+
+## Cautions
+
+caution-short = SHORTED PACK: wires and cells heat within seconds. Take a wire off now, and use a pack with a fuse.
+caution-lamp-hot = A lamp gets more current than it lasts with; take it out or add dough in its way.
+caution-motor = Keep hair, sleeves and fingers away from a motor's shaft and propeller.
+caution-lamp-on-pack = Never put a lamp straight on a pack: without dough in the way it burns out and can get hot.
+caution-allergens = The dough contains { $allergens }. Ask before sharing; hands and flour dust carry it to the whole table.
+caution-stove = An adult cooks, and hands out dough only when it is cool: hot dough sticks and burns.
+caution-not-food = Dough for sculptures is not food. It holds a great deal of salt: keep it from small children's mouths and from pets, which it can poison.
+caution-hands = Salt stings: not on broken skin or eczema, not near eyes. Wash hands after.
+caution-pack-wires = Keep the pack's bare wires apart: touching, they heat within seconds. A resettable fuse prevents it. Take the pack off when you stop.
+caution-cells = Use alkaline or nickel cells only. No lithium packs, and no button cells or small parts near small children.
+caution-mains = Never connect anything to the mains.
+caution-rules = Local rules and a qualified person decide what is allowed where you are.

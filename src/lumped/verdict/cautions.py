@@ -1,0 +1,49 @@
+"""What to be careful with: always, and because of what this sculpture does."""
+
+from collections.abc import Iterable
+from typing import Protocol
+
+from lumped.sculpt import Part, Sculpture
+from lumped.texts import say
+
+__all__ = ["cautions_for"]
+
+_ALWAYS = ("stove", "not-food", "hands", "pack-wires", "cells", "mains", "rules")
+
+
+class _Judged(Protocol):
+    @property
+    def part(self) -> Part: ...
+    @property
+    def state(self) -> str: ...
+
+
+def cautions_for(sculpture: Sculpture, parts: Iterable[_Judged]) -> tuple[str, ...]:
+    """Give the cautions for a sculpture, those that it calls for by itself first.
+
+    Parameters
+    ----------
+    sculpture : Sculpture
+        What stands on the table.
+    parts : iterable of PartVerdict
+        What its parts do.
+
+    Returns
+    -------
+    tuple of str
+    """
+    parts = tuple(parts)
+    keys = []
+    if any(each.state in ("nearly-shorted", "fuse-tripped") for each in parts):
+        keys.append("short")
+    if any(each.state == "too-hot" for each in parts):
+        keys.append("lamp-hot")
+    if any(each.part.kind == "motor" for each in parts):
+        keys.append("motor")
+    if any(each.part.kind == "lamp" for each in parts):
+        keys.append("lamp-on-pack")
+    allergens = sorted({each for dough in sculpture.doughs.values() for each in dough.allergens})
+    found = [say(f"caution-{key}") for key in keys]
+    if allergens:
+        found.append(say("caution-allergens", allergens=", ".join(allergens)))
+    return (*found, *(say(f"caution-{key}") for key in _ALWAYS))
