@@ -6,7 +6,10 @@ negative.
 """
 
 from lumped.shape.cells import Cells, cells_of
+from lumped.shape.gaps import Gap, gap_between
 from lumped.shape.pieces import Piece
 from lumped.shape.solids import Ball, Block, Disc, PathRoll, Ring, Roll, Solid
 
-__all__ = ["Ball", "Block", "Cells", "Disc", "PathRoll", "Piece", "Ring", "Roll", "Solid", "cells_of"]
+__all__ = [
+    "Ball", "Block", "Cells", "Disc", "Gap", "PathRoll", "Piece", "Ring", "Roll", "Solid", "cells_of", "gap_between",
+]  # fmt: skip

@@ -201,15 +201,19 @@ def _shares(space: Space, centres: Floats, here: Floats, there: Floats, axis: in
 
 
 def _near_another_dough(space: Space, centres: Floats, level: Floats, pitch: float) -> NDArray[np.bool_]:
-    """Cells close to a place where two conductivities of the body meet."""
+    """Cells that space of two conductivities reaches."""
     near = np.zeros(len(centres), dtype=bool)
-    sigma = np.array([piece.conductivity for piece in space.pieces])
     members = np.flatnonzero(space.members)
-    if len(set(sigma[members])) == 1:
+    sigma = np.array([space.pieces[number].conductivity for number in members])
+    doughs = np.unique(sigma)
+    if len(doughs) == 1:
         return near
     inside = np.flatnonzero(level < pitch)
-    for number in members:
-        near[inside] |= np.abs(space.level_of_piece(number, centres[inside])) < 1.5 * pitch
+    reached = np.zeros(len(inside), dtype=np.int64)
+    for dough in doughs:
+        levels = [space.level_of_piece(int(number), centres[inside]) for number in members[sigma == dough]]
+        reached += np.min(levels, axis=0) < np.sqrt(0.75) * pitch
+    near[inside] = reached > 1
     return near
 
 
@@ -229,7 +233,7 @@ def _mean_conductivity(space: Space, centres: Floats, axis: int, pitch: float) -
     lines = _lines(centres, axis, pitch)
     length, resistance = np.zeros(lines.shape[:2]), np.zeros(lines.shape[:2])
     for number in np.flatnonzero(space.members):
-        own = space.level_of_piece(number, lines.reshape(-1, 3)).reshape(lines.shape[:3])
+        own = space.level_of_piece(int(number), lines.reshape(-1, 3)).reshape(lines.shape[:3])
         part = _inside_parts(own[..., :-1], own[..., 1:]).sum(axis=-1)
         length += part
         resistance += part / sigma[number]

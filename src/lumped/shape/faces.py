@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 __all__ = ["FINE", "face_shares", "square_shares"]
 
-FINE = 4  # small squares along an edge of a face
+FINE = 2  # small squares along an edge of a face
 _SKIN = 1e-6  # in pitches; a face that lies in the surface itself is outside, whatever rounding does
 
 Level = Callable[[NDArray[np.float64]], NDArray[np.float64]]

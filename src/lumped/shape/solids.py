@@ -132,17 +132,18 @@ class PathRoll:
         pairs = zip(self.points[:-1], self.points[1:], strict=True)
         return [Roll(start=start, end=end, radius=self.radius) for start, end in pairs]
 
-    def _parts(self) -> list[Roll | Ball]:
+    def parts(self) -> "list[Roll | Ball]":
+        """Give the convex parts that it is the union of."""
         joints = [Ball(centre=point, radius=self.radius) for point in self.points[1:-1]]
         return [*self._rolls(), *joints]
 
     def distance(self, points: Points) -> NDArray[np.float64]:
         """Signed distance of points; inside near a bend it may be too small, by less than the radius. [m]"""
-        return np.min([part.distance(points) for part in self._parts()], axis=0)
+        return np.min([part.distance(points) for part in self.parts()], axis=0)
 
     def bounds(self) -> Points:
         """Box around it. [m]"""
-        boxes = np.array([part.bounds() for part in self._parts()])
+        boxes = np.array([part.bounds() for part in self.parts()])
         return np.array([boxes[:, 0].min(axis=0), boxes[:, 1].max(axis=0)])
 
 
