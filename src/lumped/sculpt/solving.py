@@ -125,7 +125,7 @@ def _solve_once(
     settled: Settled, conductivities: Mapping[str, float], pitch: float, shift: float
 ) -> tuple[Cells, Ports]:
     pieces = [replace(piece, conductivity=conductivities[piece.name]) for piece in settled.pieces]
-    cells = cells_of(pieces, settled.bodies.tolist(), pitch=pitch, offset=(shift * pitch,) * 3)
+    cells = cells_of(pieces, settled.bodies.tolist(), pitch=pitch, offset=(shift,) * 3)
     system = FaceSystem(
         index=cells.index, body=cells.body, edges=cells.edges, conductance=cells.conductance,
         conductivity=cells.conductivity, origin=cells.origin, pitch=cells.pitch, share=cells.share,
