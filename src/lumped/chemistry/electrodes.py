@@ -4,9 +4,9 @@ A lead stands at the potential E against the dough beside it (the dough's side l
 constant cancels round any loop). Metal leaves it as ions (or chlorine, oxygen form) the faster the higher E is, and
 hydrogen forms from water the faster the lower E is:
 
-    i(E) = A·[ia·exp((E − Ea − δa)/βa) − ic·exp(−(E − Ec + δc)/βc)]
+    i(E) = A·[ia·exp((E − Ea − δa)/βa) − ic·exp(−(E − Ec + δc)/βc) + (E − E0)/r]
 
-Both terms only grow, so the law is one more part of the circuit, and two like leads give no voltage by themselves.
+with E0 where the exponentials balance. All terms only grow, so the law is one more part of the circuit, and two like leads give no voltage by themselves.
 """
 
 import math
@@ -20,10 +20,11 @@ from lumped.reference import handbook
 __all__ = ["Electrode", "dissolved_mass", "electrode", "electrode_provenance", "lump_price", "plating_charge"]
 
 FARADAY = physical_constants["Faraday constant"][0]  # C/mol
-STEEPEST = 40.0  # beyond this exponent (some million amperes) the exponential goes on as a straight line
+DENSEST = 1e7  # A/m²; beyond this (200 A on a lamp's leg) an exponential goes on as a straight line
 FIGURES = (
     "anodic_potential", "anodic_exchange_current", "anodic_slope", "anodic_spread",
     "cathodic_potential", "cathodic_exchange_current", "cathodic_slope", "cathodic_spread",
+    "polarisation_resistance",
 )  # fmt: skip
 
 
@@ -43,10 +44,12 @@ class Electrode:
         Tafel slopes βa and βc. [V for a factor e]
     anodic_shift, cathodic_shift : float
         Overpotentials δa and δc that are added (dear) or taken off (cheap). [V]
+    polarisation_resistance : float
+        Resistance r near rest of what else happens there (oxygen, traces); infinite if nothing. [Ω·m²]
 
     Notes
     -----
-    Two Tafel lines. Left out: oxygen of the air (microamperes), the reverse reactions (so a few nanoamperes flow where
+    Two Tafel lines. Left out: oxygen of the air beyond the microampere that r stands for, the reverse reactions (so a few nanoamperes flow where
     thermodynamics would forbid them), limits by diffusion, gas bubbles, and the resistance of films. Meant for 1 to
     100 mA/cm². The shift is an overpotential: it moves current, and with it the potential at rest a little, the same
     for like leads.
@@ -70,20 +73,18 @@ class Electrode:
     cathodic_slope: float
     anodic_shift: float = 0.0
     cathodic_shift: float = 0.0
+    polarisation_resistance: float = math.inf
 
     def current(self, v: float, /) -> float:
         """Give the current from metal into dough. [A]"""
-        anodic, cathodic = self._exponents(v)
-        return self.area * (
-            self.anodic_exchange * _exponential(anodic) - self.cathodic_exchange * _exponential(cathodic)
-        )
+        (anodic, _), (cathodic, _) = self._densities(v)
+        return self.area * (anodic - cathodic + (v - self.rest_potential) / self.polarisation_resistance)
 
     def slope(self, v: float, /) -> float:
         """Give its derivative. [S]"""
-        anodic, cathodic = self._exponents(v)
+        (_, anodic), (_, cathodic) = self._densities(v)
         return self.area * (
-            self.anodic_exchange / self.anodic_slope * math.exp(min(anodic, STEEPEST))
-            + self.cathodic_exchange / self.cathodic_slope * math.exp(min(cathodic, STEEPEST))
+            anodic / self.anodic_slope + cathodic / self.cathodic_slope + 1 / self.polarisation_resistance
         )
 
     @property
@@ -110,16 +111,19 @@ class Electrode:
         rest = self.rest_potential
         return float(brentq(lambda v: self.current(v) - current, rest - 20, rest + 20, xtol=1e-13, rtol=1e-14))
 
-    def _exponents(self, v: float) -> tuple[float, float]:
+    def _densities(self, v: float) -> tuple[tuple[float, float], tuple[float, float]]:
         anodic = (v - self.anodic_potential - self.anodic_shift) / self.anodic_slope
         cathodic = -(v - self.cathodic_potential + self.cathodic_shift) / self.cathodic_slope
-        return anodic, cathodic
+        return _exponential(self.anodic_exchange, anodic), _exponential(self.cathodic_exchange, cathodic)
 
 
-def _exponential(exponent: float) -> float:
-    if exponent <= STEEPEST:
-        return math.exp(exponent)
-    return math.exp(STEEPEST) * (1 + exponent - STEEPEST)
+def _exponential(exchange: float, exponent: float) -> tuple[float, float]:
+    """Give exchange·exp(exponent) and its derivative to the exponent, straight on beyond DENSEST. [A/m²]"""
+    last = math.log(DENSEST / exchange)
+    if exponent <= last:
+        density = exchange * math.exp(exponent)
+        return density, density
+    return DENSEST * (1 + exponent - last), DENSEST
 
 
 def electrode(metal: str, wetted_area: float, *, price: float = 0.0) -> Electrode:
@@ -159,6 +163,7 @@ def electrode(metal: str, wetted_area: float, *, price: float = 0.0) -> Electrod
         cathodic_slope=figure["cathodic_slope"] / math.log(10),
         anodic_shift=price * figure["anodic_spread"],
         cathodic_shift=price * figure["cathodic_spread"],
+        polarisation_resistance=figure["polarisation_resistance"],
     )
 
 

@@ -17,7 +17,7 @@ from lumped.circuit.network import Network
 __all__ = ["Equations", "State"]
 
 Array = NDArray[np.float64]
-LEAK = 1e-14  # S; only in the Jacobian, where a law may be flatter than floating point can invert
+LEAK = 1e-12  # S; only in the Jacobian, where a law may be flatter than floating point can invert
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +38,7 @@ class State:
 
 
 class Equations:
-    """The equations of one network with one law a branch.
+    """The equations of one network with one law a branch; a branch with both legs on one node concerns no node.
 
     Parameters
     ----------
@@ -54,9 +54,10 @@ class Equations:
         self.nodes = network.nodes
         index = {node: k for k, node in enumerate(self.nodes)}
         self.free = np.array([k for k, node in enumerate(self.nodes) if node not in grounds], dtype=int)
-        self.plus = np.array([index[branch.plus] for branch in network.branches], dtype=int)
-        self.minus = np.array([index[branch.minus] for branch in network.branches], dtype=int)
-        self.laws = tuple(laws[branch.name] for branch in network.branches)
+        self.branches = tuple(branch for branch in network.branches if branch.plus != branch.minus)
+        self.plus = np.array([index[branch.plus] for branch in self.branches], dtype=int)
+        self.minus = np.array([index[branch.minus] for branch in self.branches], dtype=int)
+        self.laws = tuple(laws[branch.name] for branch in self.branches)
         straight = np.array([isinstance(law, StraightLine) for law in self.laws], dtype=bool)
         self.straight, self.curved = np.flatnonzero(straight), np.flatnonzero(~straight)
         lines = [law for law in self.laws if isinstance(law, StraightLine)]

@@ -11,11 +11,14 @@ import numpy as np
 from lumped.circuit.equations import Array, Equations, State
 from lumped.errors import SolverError
 
-__all__ = ["Solution", "solve"]
+__all__ = ["DARK", "Solution", "solve"]
 
 STEPS = 400
 FLATTENED = 0.3  # a step is good where the co-content's slope has shrunk to this share
-BALANCED = 1e-12  # of the largest current
+BALANCED = 1e-12  # imbalance as a share of the largest current
+STILL = 1e-6  # A, and
+DARK = 1e-9  # W: smaller currents and powers are compared with these
+CONSERVED = 1e-11  # power out of balance as a share of the largest branch's
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,7 +54,7 @@ def solve(equations: Equations, potentials: Array) -> Solution:
     for count in range(STEPS):
         imbalance = equations.imbalance(state)
         residual = _residual(equations, state, imbalance)
-        if residual <= BALANCED:
+        if residual <= BALANCED and _power_error(equations, state, imbalance) <= CONSERVED:
             return _polished(equations, Solution(state=state, iterations=count, residual=residual))
         step, flows = equations.step(state, imbalance)
         state = state.moved(step, flows, _share(equations, state, step, flows, imbalance))
@@ -61,16 +64,22 @@ def solve(equations: Equations, potentials: Array) -> Solution:
 def _residual(equations: Equations, state: State, imbalance: Array) -> float:
     largest = np.abs(equations.currents(state)).max(initial=0.0)
     worst = np.abs(imbalance[equations.free]).max(initial=0.0)
-    return float(worst / max(largest, 1e-18))
+    return float(worst / max(largest, STILL))
+
+
+def _power_error(equations: Equations, state: State, imbalance: Array) -> float:
+    largest = np.abs(equations.drops(state) * equations.currents(state)).max(initial=0.0)
+    return float(np.abs(state.coarse * imbalance).sum() / max(largest, DARK))
 
 
 def _share(equations: Equations, state: State, step: Array, flows: Array, imbalance: Array) -> float:
     """Find how far to go: where the co-content's slope along the step is nearly zero."""
     steep = float(step @ imbalance)
+    if steep >= 0:
+        return 1.0  # nothing but rounding is left
     low, high = 0.0, 1.0
-    for _ in range(60):
-        moved = state.moved(step, flows, high)
-        slope = float(step @ equations.imbalance(moved))
+    for _ in range(10):
+        slope = float(step @ equations.imbalance(state.moved(step, flows, high)))
         if slope >= FLATTENED * steep:
             break
         low, high = high, 2 * high
@@ -91,7 +100,7 @@ def _share(equations: Equations, state: State, step: Array, flows: Array, imbala
 
 def _between(low: float, high: float, at_low: float, at_high: float, turn: int) -> float:
     """Halve, or in every second turn cut where a straight line would be zero."""
-    if turn % 2:
+    if turn % 2 or at_low == at_high:
         return 0.5 * (low + high)
     return low - at_low * (high - low) / (at_high - at_low)
 

@@ -10,14 +10,13 @@ from lumped.circuit.equations import Array, Equations
 from lumped.circuit.law import Law, StagedLaw
 from lumped.circuit.motor import MotorTurning
 from lumped.circuit.network import Network
-from lumped.circuit.newton import Solution, solve
+from lumped.circuit.newton import DARK, Solution, solve
 from lumped.circuit.pack import Pack, TrippedPack
 from lumped.errors import SolverError
 
 __all__ = ["OperatingPoint", "operating_point"]
 
 POWER = 1e-9  # of the largest branch
-DARK = 1e-15  # W; below this, power is rounding
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -128,38 +127,44 @@ def _offsets(network: Network, grounds: tuple[str, ...], potentials: Array) -> A
 
 def _changed(network: Network, laws: Mapping[str, Law], equations: Equations, solution: Solution) -> dict[str, Law]:
     """Give the new laws of the branches that change soonest."""
-    drops, currents = equations.drops(solution.state), equations.currents(solution.state)
+    voltages, currents = _flows(network, laws, equations, solution)
     due: list[tuple[float, str, Law]] = []
-    for branch, v, i in zip(network.branches, drops, currents, strict=True):
-        law = laws[branch.name]
-        if isinstance(law, StagedLaw) and (following := law.next(float(v), float(i))) is not None:
-            due.append((law.delay, branch.name, following))
+    for name, law in laws.items():
+        if isinstance(law, StagedLaw) and (following := law.next(voltages[name], currents[name])) is not None:
+            due.append((law.delay, name, following))
     soonest = min((delay for delay, _, _ in due), default=0.0)
     return {name: law for delay, name, law in due if delay == soonest}
+
+
+def _flows(
+    network: Network, laws: Mapping[str, Law], equations: Equations, solution: Solution
+) -> tuple[dict[str, float], dict[str, float]]:
+    """Give voltage and current of each branch, those that end where they start included. [V, A]"""
+    voltages = {branch.name: 0.0 for branch in network.branches}
+    currents = {branch.name: laws[branch.name].current(0.0) for branch in network.branches}
+    names = [branch.name for branch in equations.branches]
+    voltages |= zip(names, equations.drops(solution.state).tolist(), strict=True)
+    currents |= zip(names, equations.currents(solution.state).tolist(), strict=True)
+    return voltages, currents
 
 
 def _point(
     network: Network, laws: Mapping[str, Law], equations: Equations, solution: Solution, iterations: int
 ) -> OperatingPoint:
-    state = solution.state
-    names = [branch.name for branch in network.branches]
-    drops, currents = equations.drops(state), equations.currents(state)
-    potentials = state.coarse + state.fine
-    into = float(np.sum(drops * currents) + potentials @ equations.into_conductors(state))
-    error = abs(into) / max(float(np.abs(drops * currents).max(initial=0.0)), DARK)
+    voltages, currents = _flows(network, laws, equations, solution)
+    potentials = solution.state.coarse + solution.state.fine
+    power = np.array([voltages[name] * currents[name] for name in voltages])
+    into = float(power.sum() + potentials @ equations.into_conductors(solution.state))
+    error = abs(into) / max(float(np.abs(power).max(initial=0.0)), DARK)
     if error > POWER:
         raise SolverError("circuit-power-lost", share=f"{error:.1e}", residual=f"{solution.residual:.1e}")
-    speeds = {
-        name: law.speed(float(v))
-        for name, v in zip(names, drops, strict=True)
-        if isinstance(law := laws[name], MotorTurning)
-    }
+    turning = {name: law for name, law in laws.items() if isinstance(law, MotorTurning)}
     return OperatingPoint(
         potentials=MappingProxyType(dict(zip(equations.nodes, potentials.tolist(), strict=True))),
-        currents=MappingProxyType(dict(zip(names, currents.tolist(), strict=True))),
-        voltages=MappingProxyType(dict(zip(names, drops.tolist(), strict=True))),
+        currents=MappingProxyType(currents),
+        voltages=MappingProxyType(voltages),
         laws=MappingProxyType(dict(laws)),
-        running=frozenset(name for name, speed in speeds.items() if speed != 0),
+        running=frozenset(name for name, law in turning.items() if law.speed(voltages[name]) != 0),
         tripped=frozenset(name for name, law in laws.items() if isinstance(law, TrippedPack)),
         iterations=iterations,
         residual=solution.residual,
