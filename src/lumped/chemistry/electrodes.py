@@ -6,7 +6,8 @@ hydrogen forms from water the faster the lower E is:
 
     i(E) = A·[ia·exp((E − Ea − δa)/βa) − ic·exp(−(E − Ec + δc)/βc) + (E − E0)/r]
 
-with E0 where the exponentials balance. All terms only grow, so the law is one more part of the circuit, and two like leads give no voltage by themselves.
+with E0 where the exponentials balance. All terms only grow, so the law is one more part of the circuit, and two like
+leads give no voltage by themselves.
 """
 
 import math
@@ -49,10 +50,10 @@ class Electrode:
 
     Notes
     -----
-    Two Tafel lines. Left out: oxygen of the air beyond the microampere that r stands for, the reverse reactions (so a few nanoamperes flow where
-    thermodynamics would forbid them), limits by diffusion, gas bubbles, and the resistance of films. Meant for 1 to
-    100 mA/cm². The shift is an overpotential: it moves current, and with it the potential at rest a little, the same
-    for like leads.
+    Two Tafel lines. Left out: oxygen of the air beyond the microampere that r stands for, the reverse reactions (so a
+    few nanoamperes flow where thermodynamics would forbid them), limits by diffusion, gas bubbles, and the resistance
+    of films. Meant for 1 to 100 mA/cm². The shift is an overpotential: it moves current, and with it the potential at
+    rest a little, the same for like leads.
 
     Examples
     --------
