@@ -16,7 +16,7 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy import sparse
 
-from lumped.conduction.equivalent_radius import _across, equivalent_radius
+from lumped.conduction.equivalent_radius import across, equivalent_radius
 from lumped.conduction.system import FaceSystem
 from lumped.errors import InputError
 
@@ -24,6 +24,8 @@ __all__ = ["Couplings", "Lead", "Terminal", "couple"]
 
 _STEP = 0.5  # length of a piece, in pitches
 _RING_FROM = 0.2  # wires fatter than this, in pitches, spread from a ring
+_WHOLE_FROM = 0.25  # cells with a smaller share take less than their weight
+_LEAST_LOG = 0.01  # the coupling of a piece stays finite
 _RING_STEP = 0.75  # distance of the points on a ring, in pitches
 
 
@@ -138,7 +140,7 @@ def _lead_pieces(system: FaceSystem, lead: Lead) -> tuple[sparse.csr_array, NDAr
     touching = weights.sum(axis=1) > 0
     if not touching.any():
         raise InputError("lead-outside", lead=lead.name)
-    fatness = _log_ratio(tangents, lead.radius, system.pitch)
+    fatness = _log_ratio(system, middles, tangents, lead.radius)
     per_ring = np.bincount(owner, minlength=len(middles))
     g = (2 * np.pi * lengths / fatness / per_ring)[owner] * sigma
     rows = np.repeat(np.arange(touching.sum()), weights.shape[1])
@@ -180,9 +182,8 @@ def spread(
 ) -> tuple[NDArray[np.int64], NDArray[np.float64], NDArray[np.float64]]:
     """Spread points over the 27 cells around each.
 
-    The B-spline's weights are multiplied by each cell's share and conductivity, so that current enters a surface
-    cell, or a cell of another dough, in proportion to what that cell can carry away; then they are made to sum to
-    one.
+    The B-spline's weights are multiplied by each cell's conductivity, and made smaller in slivers, so that current
+    enters a cell in proportion to what that cell can carry away; then they are made to sum to one.
 
     Returns
     -------
@@ -200,7 +201,7 @@ def spread(
     steps = np.stack(np.meshgrid(*[np.arange(3)] * 3, indexing="ij"), axis=-1).reshape(27, 3)
     spline = along[:, steps[:, 0], 0] * along[:, steps[:, 1], 1] * along[:, steps[:, 2], 2]
     cells = system.find(nearest[:, None, :] + steps - 1, body)
-    held = np.where(cells >= 0, spline * system.share[cells], 0.0)
+    held = np.where(cells >= 0, spline * np.minimum(1, system.share[cells] / _WHOLE_FROM), 0.0)
     sigma = system.conductivity[cells[np.arange(len(points)), _home(cells, held)]]
     weights = held * system.conductivity[cells]
     total = weights.sum(axis=1, keepdims=True)
@@ -221,15 +222,22 @@ def _on_rings(
     count = max(8, int(np.ceil(2 * np.pi * radius / (_RING_STEP * pitch))))
     points = []
     for k, (middle, tangent) in enumerate(zip(middles, tangents, strict=True)):
-        first, second = _across(tangent)
+        first, second = across(tangent)
         angle = 2 * np.pi * (np.arange(count) + 0.5 * (k % 2)) / count
         points.append(middle + radius * (np.cos(angle)[:, None] * first + np.sin(angle)[:, None] * second))
     return np.concatenate(points), np.repeat(np.arange(len(middles)), count)
 
 
-def _log_ratio(tangents: NDArray[np.float64], radius: float, pitch: float) -> NDArray[np.float64]:
+def _log_ratio(
+    system: FaceSystem, middles: NDArray[np.float64], tangents: NDArray[np.float64], radius: float
+) -> NDArray[np.float64]:
     """ln(r_eq / r_w) of each piece."""
-    ring = 0.0 if radius < _RING_FROM * pitch else radius
+    ring = 0.0 if radius < _RING_FROM * system.pitch else radius
+    offsets = np.mod((middles - system.origin) / system.pitch, 1.0) - 0.5
+    ratio = np.empty(len(middles))
     directions, which = np.unique(np.round(tangents, 3), axis=0, return_inverse=True)
-    ratios = [np.log(equivalent_radius(each, pitch=pitch, ring=ring) / radius) for each in directions]
-    return np.asarray(ratios)[which.ravel()]
+    for number, direction in enumerate(directions):
+        mine = which.ravel() == number
+        r_eq = equivalent_radius(direction, pitch=system.pitch, ring=ring, offsets=offsets[mine])
+        ratio[mine] = np.log(r_eq / radius)
+    return np.maximum(ratio, _LEAST_LOG)

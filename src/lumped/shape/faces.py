@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 __all__ = ["FINE", "face_shares", "square_shares"]
 
 FINE = 2  # small squares along an edge of a face
+_KINK = 0.05  # where the two divisions differ more, an edge or a thin wall passes: the finer one stands
 _SKIN = 1e-6  # in pitches; a face that lies in the surface itself is outside, whatever rounding does
 
 Level = Callable[[NDArray[np.float64]], NDArray[np.float64]]
@@ -46,7 +47,8 @@ def face_shares(level: Level, centres: NDArray[np.float64], axis: int, pitch: fl
     values = corner_levels(level, centres, axis, pitch) + _SKIN * pitch
     fine = square_shares(values).mean(axis=(1, 2))
     coarse = square_shares(values[:, ::2, ::2]).mean(axis=(1, 2))
-    return np.clip((4 * fine - coarse) / 3, 0.0, 1.0)
+    smooth = np.abs(fine - coarse) < _KINK
+    return np.clip(np.where(smooth, (4 * fine - coarse) / 3, fine), 0.0, 1.0)
 
 
 def corner_levels(level: Level, centres: NDArray[np.float64], axis: int, pitch: float) -> NDArray[np.float64]:
