@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from lumped.chemistry.electrodes import electrode
-from lumped.circuit import Fuse, Motor, MotorTurning, StraightLine, lamp, motor, pack, pack_of_cells, switch
+from lumped.circuit import Fuse, Lamp, Motor, MotorTurning, StraightLine, lamp, motor, pack, pack_of_cells, switch
 from lumped.circuit.motor import MotorAtRest
 
 FAN = Motor(resistance=2.0, constant=3e-3, static_friction=2e-4, kinetic_friction=1.5e-4, viscous_friction=2e-8)
@@ -60,6 +60,20 @@ def test_a_turning_motor_stops_where_its_friction_holds_it_and_turns_backwards_t
     assert turning.speed(0.09) == 0  # 0.1 V is what 50 mA drop over 2 Ω
     assert turning.speed(3.0) == pytest.approx(-turning.speed(-3.0))
     assert turning.current(0.05) == pytest.approx(0.025)
+
+
+def test_a_turning_motor_balances_volts_and_torques():
+    for v in (0.2, 3.0, -6.0):
+        current, speed = MotorTurning(motor=FAN).current(v), MotorTurning(motor=FAN).speed(v)
+        friction = FAN.kinetic_friction * np.sign(v) + FAN.viscous_friction * speed
+        assert v == pytest.approx(FAN.resistance * current + FAN.constant * speed, rel=1e-12)
+        assert FAN.constant * current == pytest.approx(friction, rel=1e-12)
+
+
+def test_a_diode_backwards_passes_its_saturation_current():
+    diode = Lamp(saturation=1e-6, ideality=1.0, resistance=10.0)
+    assert diode.current(-5.0) == pytest.approx(-1e-6, rel=1e-12)
+    assert diode.current(0.0) == pytest.approx(0.0, abs=1e-20)
 
 
 def test_a_motor_starts_only_above_its_static_friction():

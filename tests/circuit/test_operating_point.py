@@ -184,6 +184,21 @@ def test_lost_power_is_an_error_never_a_figure(monkeypatch):
         solved(("pack", FOUR, "red", "black"), ("l", lamp("lamp-red"), "red", "black"))
 
 
+def two_motors() -> OperatingPoint:
+    return solved(
+        ("pack", FOUR, "red", "black"), ("near", motor("motor-ordinary"), "a", "red"),
+        ("far", motor("motor-ordinary"), "b", "c"),
+        conductors=(lump("a", "b", "m", conductance=0.1), lump("c", "m", "black", conductance=0.05)),
+    )  # fmt: skip
+
+
+def test_the_line_search_is_needed_whole_steps_jump_to_and_fro_across_a_motors_kink(monkeypatch):
+    assert two_motors().running == {"near"}
+    monkeypatch.setattr("lumped.circuit.newton._share", lambda *_: 1.0)
+    with pytest.raises(SolverError):
+        two_motors()
+
+
 def test_four_hundred_nodes_are_solved():
     chain = [("pack", FOUR, "n0", "n399")]
     chain += [(f"r{k}", StraightLine(resistance=1.0), f"n{k}", f"n{k + 1}") for k in range(399)]
