@@ -32,7 +32,7 @@ CURVES = {
     "kcl-conductivity-dilute-25degC": (7, 2.467005),
     "nacl-solubility": (14, 3.74595),
     "nacl-density-20degC": (12, 12937.7),
-    "nacl-density-15degC": (3, 3429.2),
+    "nacl-expansion": (4, 0.001492),
     "water-viscosity": (13, 0.011469),
     "sucrose-viscosity-20degC": (9, 0.716352),
     "sucrose-solubility": (8, 5.481),

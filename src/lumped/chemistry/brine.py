@@ -1,0 +1,187 @@
+"""How well salt water conducts, from the handbook's tables.
+
+At 20 °C the molar conductivity Λ = κ/c runs smoothly along √c from infinite dilution through the table's nodes to
+saturation. Temperature multiplies it by one curve, that of saturated brine: the ratio of dilute salt water is the
+same within 1 %, because both follow the fluidity of water.
+"""
+
+from functools import cache
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+from scipy.interpolate import PchipInterpolator
+
+from lumped.chemistry.solubility import T20, brine_density, salt_solubility
+from lumped.errors import InputError
+from lumped.quantities import Provenance, Status, Value
+from lumped.reference import handbook
+
+__all__ = [
+    "brine_conductivity",
+    "is_extrapolated",
+    "molar_conductivity",
+    "salt_water_conductivity",
+    "temperature_factor",
+]
+
+Array = NDArray[np.float64]
+COLDEST, WARMEST = 273.15, 373.15
+TABLE_ENDS = 308.15
+_DILUTE_ENDS = 50.0  # mol/m³: above it the table of 20 °C takes over
+
+
+def brine_conductivity(salt_fraction: float, temperature: float) -> Value:
+    """Give the conductivity of salt water with its interval.
+
+    Parameters
+    ----------
+    salt_fraction : float
+        Mass of salt over mass of brine, 0 to saturation. [1]
+    temperature : float
+        Temperature, 0 to 100 °C. [K]
+
+    Returns
+    -------
+    Value
+        Conductivity. [S/m] Above 35 °C, where the tables end, the interval is wider and the provenance says so.
+
+    Raises
+    ------
+    InputError
+        If more salt is asked for than dissolves, or the temperature is out of range.
+
+    Notes
+    -----
+    ±2 % is the table's own tolerance at 20 °C; ±0.1 % is added for each kelvin away from it, and ±0.4 % for each
+    kelvin above 35 °C, where the fluidity of water is the guide.
+
+    Examples
+    --------
+    >>> brine_conductivity(0.10, 293.15).text()
+    '12.6 S/m (12.3 to 12.9)'
+    """
+    if not COLDEST <= temperature <= WARMEST:
+        raise InputError("brine-temperature", temperature=f"{temperature - 273.15:.0f}")
+    limit = float(salt_solubility(temperature))
+    if not 0 <= salt_fraction <= limit * 1.002:
+        raise InputError("brine-salt", salt=f"{100 * salt_fraction:.1f}", limit=f"{100 * limit:.1f}")
+    mean = float(salt_water_conductivity(salt_fraction, temperature))
+    half = mean * float(relative_width(temperature))
+    note = "above 35 °C: extrapolated along the fluidity of water" if is_extrapolated(temperature) else ""
+    curves = ("nacl-conductivity-20degC", "nacl-conductivity-saturated", "nacl-conductivity-dilute-25degC")
+    sources = tuple(dict.fromkeys(key for curve in curves for key in handbook().curve(curve).provenance.sources))
+    status = Status.FROM_MEMORY if is_extrapolated(temperature) else Status.COMPUTED
+    origin = Provenance(status=status, sources=sources, note=note)
+    return Value(mean=mean, low=mean - half, high=mean + half, unit="S/m", provenance=origin)
+
+
+def is_extrapolated(temperature: float) -> bool:
+    """Tell whether a temperature lies beyond the tables.
+
+    Examples
+    --------
+    >>> is_extrapolated(293.15), is_extrapolated(333.15)
+    (False, True)
+    """
+    return temperature > TABLE_ENDS
+
+
+def relative_width(temperature: ArrayLike) -> Array:
+    """Relative half-width of the 95 % interval of salt water's conductivity. [1]"""
+    kelvins = np.asarray(temperature, float)
+    return np.asarray(0.02 + 0.001 * np.abs(kelvins - T20) + 0.004 * np.maximum(kelvins - TABLE_ENDS, 0))
+
+
+def salt_water_conductivity(salt_fraction: ArrayLike, temperature: ArrayLike) -> Array:
+    """Give the conductivity of salt water, without interval, for arrays.
+
+    Parameters
+    ----------
+    salt_fraction : (...) float
+        Mass of salt over mass of brine. [1]
+    temperature : (...) float
+        Temperature. [K]
+
+    Returns
+    -------
+    (...) float
+        Conductivity. [S/m]
+
+    Examples
+    --------
+    >>> salt_water_conductivity([0.0, 0.05, 0.25], 293.15).round(2).tolist()
+    [0.0, 7.01, 22.2]
+    """
+    salt = np.asarray(salt_fraction, float)
+    concentration = concentration_of(salt)
+    return np.asarray(concentration * molar_conductivity(concentration) * temperature_factor(temperature))
+
+
+def concentration_of(salt_fraction: ArrayLike) -> Array:
+    """Concentration of salt at 20 °C. [mol/m³]"""
+    salt = np.asarray(salt_fraction, float)
+    return np.asarray(salt * brine_density(salt, T20) / handbook().value("substances", "salt", "molar_mass").mean)
+
+
+def molar_conductivity(concentration: ArrayLike) -> Array:
+    """Molar conductivity of salt water at 20 °C, from infinite dilution to saturation. [S·m²/mol]
+
+    Parameters
+    ----------
+    concentration : (...) float
+        Moles of salt in a cubic metre. Somewhat beyond saturation the last slope goes on. [mol/m³]
+    """
+    return np.asarray(_along_root()(np.sqrt(np.asarray(concentration, float))))
+
+
+@cache
+def _along_root() -> PchipInterpolator:
+    """Λ against √c at 20 °C: limit, dilute table (25 °C, cooled), table of 20 °C, saturated brine."""
+    book = handbook()
+    dilute, table = book.curve("nacl-conductivity-dilute-25degC"), book.curve("nacl-conductivity-20degC")
+    thin = dilute["concentration"] <= _DILUTE_ENDS * 1.001
+    cooled = 1 / float(temperature_factor(298.15))
+    limit = cooled * sum(book.value("ions", ion, "limiting_conductivity").mean for ion in ("sodium", "chloride"))
+    saturated = float(salt_solubility(T20))
+    salt = np.append(table["salt"], saturated)
+    conductivity = np.append(table["conductivity"], _saturated()(T20))
+    c = np.concatenate([[0.0], dilute["concentration"][thin], concentration_of(salt)])
+    known = np.concatenate([dilute["conductivity"][thin] * cooled, conductivity])
+    return PchipInterpolator(np.sqrt(c), np.append(limit, known / c[1:]), extrapolate=True)
+
+
+def temperature_factor(temperature: ArrayLike) -> Array:
+    """Conductivity of salt water over that at 20 °C. [1]
+
+    Notes
+    -----
+    By the table of saturated brine from 0 to 35 °C; beyond, by a power of water's fluidity that meets the table at
+    35 °C.
+
+    Examples
+    --------
+    >>> float(temperature_factor(298.15).round(3))
+    1.112
+    """
+    kelvins = np.asarray(temperature, float)
+    inside = _saturated()(np.minimum(kelvins, TABLE_ENDS)) / _saturated()(T20)
+    thinner = _log_fluidity()(kelvins) - _log_fluidity()(TABLE_ENDS)
+    return np.asarray(inside * np.exp(_fluidity_power() * np.maximum(thinner, 0)))
+
+
+@cache
+def _saturated() -> PchipInterpolator:
+    table = handbook().curve("nacl-conductivity-saturated")
+    return PchipInterpolator(table["temperature"], table["conductivity"])
+
+
+@cache
+def _log_fluidity() -> PchipInterpolator:
+    table = handbook().curve("water-viscosity")
+    return PchipInterpolator(table["temperature"], -np.log(table["viscosity"]))
+
+
+@cache
+def _fluidity_power() -> float:
+    rise = np.log(_saturated()(TABLE_ENDS) / _saturated()(T20))
+    return float(rise / (_log_fluidity()(TABLE_ENDS) - _log_fluidity()(T20)))
