@@ -18,11 +18,13 @@ from scipy import sparse
 
 from lumped.conduction.equivalent_radius import across, equivalent_radius
 from lumped.conduction.system import FaceSystem
+from lumped.conduction.tips import one_sided_log
 from lumped.errors import InputError
 
 __all__ = ["Couplings", "Lead", "Terminal", "couple"]
 
-_STEP = 0.5  # length of a piece, in pitches
+Floats = NDArray[np.float64]
+_STEP = 0.25  # length of a piece, in pitches
 _RING_FROM = 0.2  # wires fatter than this, in pitches, spread from a ring
 _WHOLE_FROM = 0.25  # cells with a smaller share take less than their weight
 _LEAST_LOG = 0.01  # the coupling of a piece stays finite
@@ -52,7 +54,7 @@ class Lead:
 
     name: str
     body: int
-    points: NDArray[np.float64]
+    points: Floats
     radius: float
 
 
@@ -72,7 +74,7 @@ class Terminal:
 
     name: str
     cells: NDArray[np.int64]
-    conductance: NDArray[np.float64]
+    conductance: Floats
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -90,7 +92,7 @@ class Couplings:
     """
 
     weights: sparse.csr_array
-    conductance: NDArray[np.float64]
+    conductance: Floats
     port: NDArray[np.int64]
 
 
@@ -115,13 +117,13 @@ def couple(system: FaceSystem, electrodes: Sequence[Lead | Terminal]) -> Couplin
     return Couplings(weights=weights, conductance=np.concatenate([g for _, g in pieces]), port=port)
 
 
-def _pieces(system: FaceSystem, electrode: Lead | Terminal) -> tuple[sparse.csr_array, NDArray[np.float64]]:
+def _pieces(system: FaceSystem, electrode: Lead | Terminal) -> tuple[sparse.csr_array, Floats]:
     if isinstance(electrode, Terminal):
         return _terminal_pieces(system, electrode)
     return _lead_pieces(system, electrode)
 
 
-def _terminal_pieces(system: FaceSystem, pad: Terminal) -> tuple[sparse.csr_array, NDArray[np.float64]]:
+def _terminal_pieces(system: FaceSystem, pad: Terminal) -> tuple[sparse.csr_array, Floats]:
     cells, g = np.asarray(pad.cells, dtype=np.int64), np.asarray(pad.conductance, dtype=float)
     if not len(cells):
         raise InputError("lead-outside", lead=pad.name)
@@ -131,7 +133,7 @@ def _terminal_pieces(system: FaceSystem, pad: Terminal) -> tuple[sparse.csr_arra
     return sparse.csr_array((np.ones(len(cells)), (rows, cells)), shape=(len(cells), system.size)), g
 
 
-def _lead_pieces(system: FaceSystem, lead: Lead) -> tuple[sparse.csr_array, NDArray[np.float64]]:
+def _lead_pieces(system: FaceSystem, lead: Lead) -> tuple[sparse.csr_array, Floats]:
     if not (np.isfinite(lead.radius) and lead.radius > 0):
         raise InputError("lead-radius", lead=lead.name, radius_mm=f"{1e3 * lead.radius:g}")
     middles, tangents, lengths = cut_line(np.asarray(lead.points, dtype=float), _STEP * system.pitch)
@@ -140,7 +142,7 @@ def _lead_pieces(system: FaceSystem, lead: Lead) -> tuple[sparse.csr_array, NDAr
     touching = weights.sum(axis=1) > 0
     if not touching.any():
         raise InputError("lead-outside", lead=lead.name)
-    fatness = _log_ratio(system, middles, tangents, lead.radius)
+    fatness = _log_ratio(system, lead, middles, tangents, lengths)
     per_ring = np.bincount(owner, minlength=len(middles))
     g = (2 * np.pi * lengths / fatness / per_ring)[owner] * sigma
     rows = np.repeat(np.arange(touching.sum()), weights.shape[1])
@@ -151,9 +153,7 @@ def _lead_pieces(system: FaceSystem, lead: Lead) -> tuple[sparse.csr_array, NDAr
     return matrix.tocsr(), g[touching]
 
 
-def cut_line(
-    points: NDArray[np.float64], step: float
-) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
+def cut_line(points: Floats, step: float) -> tuple[Floats, Floats, Floats]:
     """Cut a polyline into pieces no longer than `step`: middles (k, 3), unit tangents (k, 3), lengths (k,). [m]
 
     Examples
@@ -177,9 +177,7 @@ def cut_line(
     return np.concatenate(middles), np.concatenate(tangents), np.concatenate(lengths)
 
 
-def spread(
-    system: FaceSystem, points: NDArray[np.float64], body: int
-) -> tuple[NDArray[np.int64], NDArray[np.float64], NDArray[np.float64]]:
+def spread(system: FaceSystem, points: Floats, body: int) -> tuple[NDArray[np.int64], Floats, Floats]:
     """Spread points over the 27 cells around each.
 
     The B-spline's weights are multiplied by each cell's conductivity, and made smaller in slivers, so that current
@@ -194,13 +192,7 @@ def spread(
     conductivity : (p,) float
         Conductivity of the dough that holds the point. [S/m]
     """
-    place = (points - system.origin) / system.pitch
-    nearest = np.floor(place).astype(np.int64)
-    u = place - nearest - 0.5
-    along = np.stack([0.5 * (0.5 - u) ** 2, 0.75 - u**2, 0.5 * (0.5 + u) ** 2], axis=1)
-    steps = np.stack(np.meshgrid(*[np.arange(3)] * 3, indexing="ij"), axis=-1).reshape(27, 3)
-    spline = along[:, steps[:, 0], 0] * along[:, steps[:, 1], 1] * along[:, steps[:, 2], 2]
-    cells = system.find(nearest[:, None, :] + steps - 1, body)
+    cells, spline = _around(system, points, body)
     held = np.where(cells >= 0, spline * np.minimum(1, system.share[cells] / _WHOLE_FROM), 0.0)
     sigma = system.conductivity[cells[np.arange(len(points)), _home(cells, held)]]
     weights = held * system.conductivity[cells]
@@ -208,14 +200,23 @@ def spread(
     return cells, np.divide(weights, total, out=np.zeros_like(weights), where=total > 0), sigma
 
 
-def _home(cells: NDArray[np.int64], held: NDArray[np.float64]) -> NDArray[np.int64]:
+def _around(system: FaceSystem, points: Floats, body: int) -> tuple[NDArray[np.int64], Floats]:
+    """Unknowns of the 27 cells around points (-1: none) and the B-spline's weights, both (p, 27)."""
+    place = (points - system.origin) / system.pitch
+    nearest = np.floor(place).astype(np.int64)
+    u = place - nearest - 0.5
+    along = np.stack([0.5 * (0.5 - u) ** 2, 0.75 - u**2, 0.5 * (0.5 + u) ** 2], axis=1)
+    steps = np.stack(np.meshgrid(*[np.arange(3)] * 3, indexing="ij"), axis=-1).reshape(27, 3)
+    spline = along[:, steps[:, 0], 0] * along[:, steps[:, 1], 1] * along[:, steps[:, 2], 2]
+    return system.find(nearest[:, None, :] + steps - 1, body), spline
+
+
+def _home(cells: NDArray[np.int64], held: Floats) -> NDArray[np.int64]:
     """The middle cell where the body has it, else the one that holds most."""
     return np.where(cells[:, 13] >= 0, 13, np.argmax(held, axis=1))
 
 
-def _on_rings(
-    middles: NDArray[np.float64], tangents: NDArray[np.float64], radius: float, pitch: float
-) -> tuple[NDArray[np.float64], NDArray[np.int64]]:
+def _on_rings(middles: Floats, tangents: Floats, radius: float, pitch: float) -> tuple[Floats, NDArray[np.int64]]:
     """Points that a lead spreads from, (p, 3), and the piece of each, (p,)."""
     if radius < _RING_FROM * pitch:
         return middles, np.arange(len(middles))
@@ -228,16 +229,31 @@ def _on_rings(
     return np.concatenate(points), np.repeat(np.arange(len(middles)), count)
 
 
-def _log_ratio(
-    system: FaceSystem, middles: NDArray[np.float64], tangents: NDArray[np.float64], radius: float
-) -> NDArray[np.float64]:
-    """ln(r_eq / r_w) of each piece."""
-    ring = 0.0 if radius < _RING_FROM * system.pitch else radius
+def _log_ratio(system: FaceSystem, lead: Lead, middles: Floats, tangents: Floats, lengths: Floats) -> Floats:
+    """ln(r_eq / r_w) of each piece, less near a tip."""
+    ring = 0.0 if lead.radius < _RING_FROM * system.pitch else lead.radius
     offsets = np.mod((middles - system.origin) / system.pitch, 1.0) - 0.5
-    ratio = np.empty(len(middles))
+    full, smear = np.empty(len(middles)), np.empty(len(middles))
     directions, which = np.unique(np.round(tangents, 3), axis=0, return_inverse=True)
     for number, direction in enumerate(directions):
         mine = which.ravel() == number
         r_eq = equivalent_radius(direction, pitch=system.pitch, ring=ring, offsets=offsets[mine])
-        ratio[mine] = np.log(r_eq / radius)
-    return np.maximum(ratio, _LEAST_LOG)
+        full[mine] = np.maximum(np.log(r_eq / lead.radius), _LEAST_LOG)
+        smear[mine] = equivalent_radius(direction, pitch=system.pitch)
+    walked = np.cumsum(lengths) - lengths / 2
+    ends = (
+        (walked, middles[0] - tangents[0] * lengths[0] / 2, -tangents[0]),
+        (lengths.sum() - walked, middles[-1] + tangents[-1] * lengths[-1] / 2, tangents[-1]),
+    )
+    sides = []
+    for distance, tip, outward in ends:
+        buried = _buried(system, tip + system.pitch * outward, lead.body)
+        sides.append((1 - buried) * full + buried * one_sided_log(distance, full, smear=smear))
+    return np.maximum((sides[0] + sides[1]) / 2, _LEAST_LOG)
+
+
+def _buried(system: FaceSystem, point: Floats, body: int) -> float:
+    """How surely a lead's end is a tip, from the dough around a point one pitch beyond: 0 at a surface, 1 inside."""
+    cells, spline = _around(system, point[None], body)
+    held = np.sum(np.where(cells >= 0, spline * system.share[cells], 0.0))
+    return float(np.clip((held - 0.1) / 0.35, 0, 1))  # slivers of a surface cell hold up to 0.1; half a cell away 0.45
