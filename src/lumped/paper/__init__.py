@@ -5,6 +5,7 @@ a whole fraction of it that is said in words: a drawing is scaled by 1, 1/2, 1/3
 """
 
 from lumped.paper.images import svg_as_png
+from lumped.paper.sheets import sheet_data, sheet_pdf
 from lumped.paper.typesetting import TypesettingError, typeset
 
-__all__ = ["TypesettingError", "svg_as_png", "typeset"]
+__all__ = ["TypesettingError", "sheet_data", "sheet_pdf", "svg_as_png", "typeset"]

@@ -7,7 +7,7 @@ from numpy.typing import NDArray
 
 from lumped.picture.levels import Level
 from lumped.picture.outlines import outline, softened
-from lumped.picture.svg import closed_path, element, open_path, words
+from lumped.picture.svg import closed_path, element, number, open_path, words
 from lumped.picture.theme import Theme, mixed
 from lumped.sculpt import Look, Lump
 from lumped.shape import Block, Solid
@@ -16,7 +16,7 @@ from lumped.texts import say
 __all__ = ["draw_lump", "mark_pattern"]
 
 Loops = Sequence[NDArray[np.float64]]
-_SHADE = (0.14, 0.3, 0.48, 0.68, 0.9)  # shares of the radius over which the edge darkens
+_SHADE = tuple((k + 0.5) / 16 for k in range(16))  # shares of the radius over which the edge darkens
 _PLAIN = Look(colour="#d9a066", mark="plain")
 
 
@@ -65,21 +65,26 @@ def edge_radius(solid: Solid) -> float:
 def _soft(path: str, look: Look, theme: Theme, key: str, radius: float) -> list[str]:
     """Shadow on the cloth, dough, its edge in shade on the near right, a shine, the mark."""
     base, dark = look.colour, mixed(look.colour, "#3b1d0e", 0.62)
+
+    def stroked(**how: object) -> str:
+        return element("use", href=f"#{key}-shape", stroke_linejoin="round", **how)
+
+    shape = element("defs", element("path", d=path, id=f"{key}-shape", fill_rule="evenodd"),
+                    element("clipPath", element("path", d=path, clip_rule="evenodd"), id=f"{key}-in"))  # fmt: skip
     shadow = [
-        element("path", d=path, fill=theme.shadow, stroke=theme.shadow, stroke_width=width, stroke_linejoin="round",
-                opacity=0.07, transform="translate(0.9 1.4)")
-        for width in (0.4, 1.8, 3.4)
-    ]  # fmt: skip
-    shift = f"translate({-0.12 * radius:.2f} {-0.16 * radius:.2f})"
+        stroked(
+            fill=theme.shadow, stroke=theme.shadow, stroke_width=width, opacity=0.06, transform="translate(0.9 1.4)"
+        )
+        for width in (0.2, 1.2, 2.2, 3.4)
+    ]
+    shift = f"translate({number(-0.12 * radius)} {number(-0.16 * radius)})"
     shade = [
-        element("path", d=path, fill="none", stroke=dark, stroke_width=2 * share * radius, stroke_linejoin="round",
-                opacity=0.105, transform=shift)
+        stroked(fill="none", stroke=dark, stroke_width=2 * share * radius, opacity=0.04, transform=shift)
         for share in _SHADE
-    ]  # fmt: skip
-    clip = element("clipPath", element("path", d=path, clip_rule="evenodd"), id=f"{key}-in")
+    ]
     inside = element("g", *shade, *_mark(path, look, key, dark, theme), clip_path=f"url(#{key}-in)")
-    edge = element("path", d=path, fill="none", stroke=dark, stroke_width=0.25, opacity=0.55)
-    return [clip, *shadow, element("path", d=path, fill=base, fill_rule="evenodd"), inside, edge]
+    edge = stroked(fill="none", stroke=dark, stroke_width=0.25, opacity=0.55)
+    return [shape, *shadow, stroked(fill=base), inside, edge]
 
 
 def _flat(path: str, look: Look, theme: Theme, key: str) -> list[str]:

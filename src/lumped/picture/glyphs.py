@@ -18,7 +18,7 @@ def draw_wire(wire: Wire, theme: Theme) -> str:
     path = open_path(wire.points)
     colour = {"red": theme.red, "black": theme.black}.get(wire.leg.name, theme.metal)
     width = 0.55 if wire.stiff else 1.0
-    edge = theme.metal_edge if colour != theme.black else mixed(theme.black, theme.cloth, 0.35)
+    edge = theme.metal_edge if colour != theme.black else mixed(theme.black, theme.ink, 0.45)
     lines = [
         element("path", d=path, fill="none", stroke=edge, stroke_width=width + 0.3, stroke_linecap="round", opacity=0.55),
         element("path", d=path, fill="none", stroke=colour, stroke_width=width, stroke_linecap="round",
@@ -70,10 +70,8 @@ def _lamp(body: Body, lively: float, state: str, theme: Theme) -> str:
     unlit = mixed(colour, "#8b8078", 0.45)
     parts = []
     if lively and not theme.flat:
-        parts = [
-            element("circle", r=radius * (0.5 + 0.5 * lively), fill=colour, opacity=0.13 * lively ** 0.6)
-            for radius in (5.0, 7.0, 9.0, 11.5)
-        ]  # fmt: skip
+        radii = np.linspace(3.0, 6.0 + 6.0 * lively, 16)
+        parts = [element("circle", r=float(radius), fill=colour, opacity=0.02 + 0.03 * lively) for radius in radii]
     rays = {0.2: 4, 0.5: 8, 1.0: 12}.get(lively, 0)
     ray = theme.ink if theme.flat else mixed(colour, theme.ink, 0.35)
     for k in range(rays):

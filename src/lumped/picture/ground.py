@@ -69,13 +69,15 @@ class Ground:
             patch = self.price[max(0, x - r) : x + r + 1, max(0, y - r) : y + r + 1]
             np.maximum(patch, _TAKEN, out=patch)
 
-    def way(self, start: ArrayLike, end: ArrayLike) -> Floats:
+    def way(self, start: ArrayLike, end: ArrayLike, *, then: ArrayLike | None = None) -> Floats:
         """Find a soft way between two points that crosses no more dough than it must.
 
         Parameters
         ----------
         start, end : (2,) float
             Where from and where to. [mm]
+        then : (2,) float, optional
+            Where it goes on to, straight. [mm]
 
         Returns
         -------
@@ -89,6 +91,8 @@ class Ground:
             steps.append(int(before[steps[-1]]))
         squares = np.column_stack(np.unravel_index(steps[::-1], self.shape))
         points = np.vstack([np.asarray(start, dtype=float), self.origin + self.step * squares[1:-1], end])
+        if then is not None:
+            points = np.vstack([points, np.linspace(points[-1], np.asarray(then), 6)[1:]])
         return _smooth(points)
 
     def _graph(self) -> coo_array:

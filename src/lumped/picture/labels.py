@@ -13,6 +13,7 @@ __all__ = ["Box", "Label", "free_place", "slip_size"]
 
 Floats = NDArray[np.float64]
 _DIRECTIONS = 16
+_RINGS = 16
 _AIR = 0.5  # mm between words
 
 
@@ -85,15 +86,13 @@ def slip_size(lines: Sequence[str], size: float) -> tuple[float, float]:
     return max(text_width(line, size) for line in lines) + 1.2 * size, (1.28 * len(lines) + 0.5) * size
 
 
-def free_place(
-    anchor: Floats, width: float, height: float, taken: Iterable[Box], ground: Ground, *, start: float
-) -> Box:
+def free_place(anchor: Box, width: float, height: float, taken: Iterable[Box], ground: Ground, *, start: float) -> Box:
     """Find a free place for words.
 
     Parameters
     ----------
-    anchor : (2,) float
-        What they name. [mm]
+    anchor : Box
+        What they name.
     width, height : float
         Their size. [mm]
     taken : iterable of Box
@@ -109,18 +108,19 @@ def free_place(
         The cheapest place; it meets none of what is taken as long as there is such a place in reach.
     """
     taken = [box.widened(_AIR) for box in taken]
-    best, least = Box.round(anchor, width, height), np.inf
-    for ring in range(12):
+    middle = np.array([anchor.left + anchor.right, anchor.near + anchor.far]) / 2
+    half = np.array([anchor.right - anchor.left + width, anchor.far - anchor.near + height]) / 2
+    best, least = Box.round(middle, width, height), np.inf
+    for ring in range(_RINGS):
+        distance = start + 0.6 * ring * height
         for k in range(_DIRECTIONS):
             angle = 2 * np.pi * (k + 0.5 * (ring % 2)) / _DIRECTIONS
             towards = np.array([np.cos(angle), np.sin(angle)])
-            distance = start + ring * 1.2 * height / 2
-            centre = anchor + towards * (distance + np.abs(towards) @ np.array([width, height]) / 2)
-            box = Box.round(centre, width, height)
-            price = 0.6 * distance + 3.0 * (ground.mean_price(box.samples) - 1) + 0.2 * abs(towards[0] * width / height)
+            box = Box.round(middle + towards / np.abs(towards).max() * (half + distance), width, height)
+            price = 0.6 * distance + 3.0 * (ground.mean_price(box.samples) - 1) + 1.5 * min(np.abs(towards))
             price += 300.0 * sum(box.meets(other) for other in taken)
-            if price < least:
+            if price < least - 1e-9:
                 best, least = box, price
-        if least < 0.6 * (start + (ring + 1) * 0.6 * height):
+        if least < 0.6 * (distance + 0.6 * height):
             break
     return best

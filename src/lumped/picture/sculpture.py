@@ -199,8 +199,8 @@ def _thread(label: Label, theme: Theme) -> str:
     near = np.clip(label.anchor, [box.left, box.near], [box.right, box.far])
     way = label.anchor - near
     length = float(np.hypot(*way))
-    gap = 3.4 if label.kind == "part" else 1.0
-    if length < gap + 1.5:
+    gap = 0.0 if label.kind == "part" else 1.0
+    if length < gap + 1.2:
         return ""
     end = label.anchor - way / length * gap
     return element("path", d=open_path([near, end]), stroke=theme.quiet, stroke_width=0.25, fill="none", opacity=0.8)
@@ -211,7 +211,7 @@ def _level_words(levels: Sequence[Level], theme: Theme, arrangement: Arrangement
     size = 0.8 * max([label.size for label in arrangement.labels if label.kind == "part"], default=2.6)
     taken = [label.box for label in arrangement.labels] + [Box.of(body.corners) for body in arrangement.bodies]
     written = []
-    for level in levels:
+    for level in [levels[k] for k in sorted({0, len(levels) // 2, len(levels) - 1})]:
         text = say("picture-volts", volts=f"{level.volts:.4g}")
         for share in (0.5, 0.3, 0.7):
             point = level.points[int(share * (len(level.points) - 1))]

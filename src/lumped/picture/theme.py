@@ -37,13 +37,13 @@ class Theme:
 
 THEMES: dict[ThemeName, Theme] = {
     "light": Theme(
-        cloth="#f1ece1", weave="#e5ddcc", hem="#b9654a", ink="#3a2c22", quiet="#77665a", slip="#fffdf7",
+        cloth="#f1ece1", weave="#e9e2d3", hem="#b9654a", ink="#3a2c22", quiet="#77665a", slip="#fffdf7",
         slip_edge="#d8ccb8", shadow="#5b4632", metal="#8d9196", metal_edge="#5c6065", red="#b8402f", black="#2d2a2b",
         case="#6f7f79", case_edge="#46544f", ridge="#3a2418", shine="#fff8ec",
     ),
     "dark": Theme(
-        cloth="#2b2723", weave="#35302b", hem="#a8745d", ink="#f1e6d6", quiet="#b5a593", slip="#3b352f",
-        slip_edge="#574d43", shadow="#0d0a08", metal="#a9adb2", metal_edge="#74787d", red="#d8604d", black="#0f0e0e",
+        cloth="#2b2723", weave="#302b27", hem="#a8745d", ink="#f1e6d6", quiet="#b5a593", slip="#3b352f",
+        slip_edge="#574d43", shadow="#0d0a08", metal="#a9adb2", metal_edge="#74787d", red="#d8604d", black="#151313",
         case="#71837c", case_edge="#9fb1aa", ridge="#2a170d", shine="#fff3e0",
     ),
     "print": Theme(

@@ -13,7 +13,7 @@ __all__ = ["Wire", "lay_wires"]
 
 Floats = NDArray[np.float64]
 _STUB = 9.0  # mm; how far a leg in the air sticks out
-_RUN_UP = 5.0  # mm; straight before a wire goes in
+_RUN_UP = 9.0  # mm; straight before a wire goes in
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,8 +81,7 @@ def _wire(leg: Leg, body: Body, start: Floats, goal: Floats | None, ground: Grou
     if stiff and np.linalg.norm(goal - start) < 60.0:
         points = np.array([start, goal])
     else:
-        points = ground.way(start, _before(leg, goal))
-        points = np.vstack([points, goal])
+        points = ground.way(start, _before(leg, goal), then=goal)
     return Wire(leg=leg, points=points, stiff=stiff, loose=False, hidden=hidden)
 
 

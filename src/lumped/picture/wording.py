@@ -1,6 +1,6 @@
 """All words of a picture in their places: names pressed along lumps, slips beside parts, legs and gaps."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 import numpy as np
 from numpy.typing import NDArray
@@ -46,6 +46,7 @@ def place_words(
     """
     taken = [Box.of(body.corners) for body in bodies]
     taken += [Box.round(wire.points[-1], 2.0, 2.0) for wire in wires]
+    taken += [box for wire in wires if wire.hidden is not None for box in _strip(wire.hidden)]
     placed: list[Label] = []
 
     def put(label: Label) -> None:
@@ -66,7 +67,13 @@ def place_words(
     return tuple(placed)
 
 
-def _pressed(lump: Lump, taken: list[Box], put: object, size: float) -> bool:
+def _strip(stretch: Floats) -> list[Box]:
+    """Small boxes along a stretch, so that no words lie across it."""
+    count = max(2, int(np.linalg.norm(stretch[1] - stretch[0]) / 2))
+    return [Box.round(point, 2.0, 2.0) for point in np.linspace(*stretch, count)]
+
+
+def _pressed(lump: Lump, taken: list[Box], put: Callable[[Label], None], size: float) -> bool:
     """Press a name along the lump, where it fits between what is there."""
     width, height = text_width(lump.name, size), 1.3 * size
     for centre, turn, length, across in _seats(lump):
@@ -75,7 +82,7 @@ def _pressed(lump: Lump, taken: list[Box], put: object, size: float) -> bool:
             continue
         box = Box.round(centre, cos * width + sin * height, sin * width + cos * height)
         if not any(box.meets(other) for other in taken):
-            put(Label(lines=(lump.name,), box=box, anchor=centre, size=size, turn=turn, kind="lump"))  # type: ignore[operator]
+            put(Label(lines=(lump.name,), box=box, anchor=centre, size=size, turn=turn, kind="lump"))
             return True
     return False
 
@@ -120,9 +127,15 @@ def _slip(body: Body, view: View, taken: list[Box], ground: Ground, size: float)
     remark = view.remarks.get(body.part.name)
     lines = (body.part.name, remark.words) if remark else (body.part.name,)
     width, height = slip_size(lines, size)
-    start = max(body.size) / 2 + (2.5 if body.part.kind == "lamp" else 0.8)
-    box = free_place(body.centre, width, height, taken, ground, start=start)
-    return Label(lines=lines, box=box, anchor=body.centre, size=size, kind="part")
+    own = Box.of(body.corners)
+    box = free_place(own, width, height, taken, ground, start=4.2 if body.part.kind == "lamp" else 1.5)
+    return Label(lines=lines, box=box, anchor=_nearest(own.widened(0.4), box), size=size, kind="part")
+
+
+def _nearest(own: Box, other: Box) -> Floats:
+    """Give the point of a box that is nearest to the middle of another. [mm]"""
+    middle = np.array([other.left + other.right, other.near + other.far]) / 2
+    return np.asarray(np.clip(middle, [own.left, own.near], [own.right, own.far]))
 
 
 def _legs(wires: tuple[Wire, ...], taken: list[Box], ground: Ground, size: float) -> Iterator[Label]:
@@ -135,7 +148,7 @@ def _legs(wires: tuple[Wire, ...], taken: list[Box], ground: Ground, size: float
             text = say("picture-depth", leg=wire.leg.name, depth=depth)
         width, height = text_width(text, small) + 0.4 * small, 1.25 * small
         anchor = wire.points[-1]
-        box = free_place(anchor, width, height, taken, ground, start=1.6)
+        box = free_place(Box.round(anchor, 0, 0), width, height, taken, ground, start=1.8)
         yield Label(lines=(text,), box=box, anchor=anchor, size=small, kind="leg")
 
 
@@ -143,13 +156,13 @@ def _gap(pair: Nearness, taken: list[Box], ground: Ground, size: float) -> Label
     small = 0.82 * size
     text = say("picture-gap", gap=f"{abs(1e3 * pair.gap.distance):.1f}")
     anchor = 1e3 * pair.gap.point[:2]
-    box = free_place(anchor, text_width(text, small), 1.25 * small, taken, ground, start=3.0)
+    box = free_place(Box.round(anchor, 4, 6), text_width(text, small), 1.25 * small, taken, ground, start=0.5)
     return Label(lines=(text,), box=box, anchor=anchor, size=small, kind="gap")
 
 
 def _beside(lump: Lump, taken: list[Box], ground: Ground, size: float) -> Label:
-    anchor = 1e3 * lump.solid.bounds().mean(axis=0)[:2]
     low, high = 1e3 * lump.solid.bounds()[:, :2]
-    start = float(min(high - low)) / 2 + 1.0
-    box = free_place(anchor, text_width(lump.name, size), 1.25 * size, taken, ground, start=start)
+    own = Box(*map(float, (*low, *high)))
+    box = free_place(own, text_width(lump.name, size), 1.25 * size, taken, ground, start=0.8)
+    anchor = _nearest(own, box)
     return Label(lines=(lump.name,), box=box, anchor=anchor, size=size, kind="lump")

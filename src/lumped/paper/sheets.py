@@ -1,0 +1,120 @@
+"""The sheet of one sculpture: built from at true size, read at arm's length."""
+
+from math import pi
+from typing import Any, Literal
+
+from lumped.paper.steps import push_steps, shape_steps, start_steps, thicknesses
+from lumped.paper.typesetting import typeset
+from lumped.picture import THEMES, View, arrange, drawn, view_of
+from lumped.picture.true_size import gauge_svg, ruler_svg
+from lumped.sculpt.bodies import near_pairs
+from lumped.texts import say
+from lumped.verdict import PartVerdict, Span, Verdict
+
+__all__ = ["sheet_data", "sheet_pdf"]
+
+_ROOM = {"a4": (182.0, 205.0), "us-letter": (187.0, 188.0)}  # mm for the drawing, inside the margins
+_LETTERS = 2.9  # mm
+_GAPS = 15e-3  # m; gaps up to this are written down
+_MOST_LUMPS = 60
+
+
+def sheet_pdf(verdict: Verdict, *, paper: Literal["a4", "us-letter"] = "a4") -> bytes:
+    """Print the sheet of a sculpture.
+
+    Parameters
+    ----------
+    verdict : Verdict
+        What is printed.
+    paper : {"a4", "us-letter"}
+        Size of the sheet.
+
+    Returns
+    -------
+    bytes
+        A PDF: the drawing at true size first, what each part does after it.
+    """
+    return typeset("sheet", sheet_data(verdict, paper=paper))
+
+
+def sheet_data(verdict: Verdict, *, paper: str = "a4") -> dict[str, Any]:
+    """Gather what the sheet shows, as plain data."""
+    sculpture = verdict.sculpture
+    near = _near(verdict)
+    drawing = _drawing(verdict, near, paper)
+    return {
+        "paper": paper, "title": sculpture.title, "story": " ".join(sculpture.story.split()),
+        "invented": say("paper-invented") if sculpture.invented else "",
+        **drawing,
+        "ruler": ruler_svg(), "ruler_words": say("paper-ruler"), "ruler_alt": say("paper-alt-ruler"),
+        "gauge": gauge_svg(sizes) if (sizes := thicknesses(sculpture)) else "",
+        "gauge_words": say("paper-gauge"), "gauge_alt": say("paper-alt-gauge"),
+        "headings": {key: say(f"paper-{key}") for key in _HEADINGS},
+        "shape": shape_steps(sculpture, near), "push": push_steps(sculpture), "start": start_steps(sculpture),
+        "columns": [say(f"paper-column-{key}") for key in ("part", "does", "volts", "milliamperes", "why")],
+        "rows": [_row(each) for each in verdict.parts],
+        "know": list(verdict.findings), "careful": list(verdict.cautions), "computed": _computed(verdict),
+    }  # fmt: skip
+
+
+_HEADINGS = ("shape", "push", "start", "does", "know", "careful", "computed")
+
+
+def _near(verdict: Verdict) -> tuple[Any, ...]:
+    """Pairs of lumps that lie close, with gaps that are worth writing down."""
+    lumps = verdict.sculpture.lumps
+    if len(lumps) > _MOST_LUMPS:
+        return verdict.readings.pairs
+    return near_pairs(lumps, hand_gap=_GAPS, hand_overlap=0.0)
+
+
+def _drawing(verdict: Verdict, near: tuple[Any, ...], paper: str) -> dict[str, Any]:
+    """The drawing at the largest scale 1/n that fits, turned if that lets it be larger."""
+    seen = view_of(verdict)
+    apart = tuple(pair for pair in near if pair.gap.distance > 0 or pair.unsure)
+    view = View(sculpture=seen.sculpture, remarks=seen.remarks, near=apart, reading=seen.reading)
+    for parts in range(1, 40):
+        arrangement = arrange(view, letters=_LETTERS * parts, legs=True)
+        box = arrangement.box.widened(0.5)
+        size = (box.right - box.left) / parts, (box.far - box.near) / parts
+        turned = not _fits(size, _ROOM[paper])
+        if not turned or _fits(size[::-1], _ROOM[paper]):
+            break
+    svg = drawn(arrangement, THEMES["print"], size=1 / parts, unit="mm")
+    remarks = [say("paper-true-size") if parts == 1 else say("paper-reduced", parts=parts)]
+    if turned:
+        remarks.append(say("paper-turned"))
+    return {
+        "drawing": svg, "drawing_mm": [round(each, 2) for each in size], "turned": turned, "remarks": remarks,
+        "drawing_alt": say("paper-alt-drawing"),
+        "table_ruler": ruler_svg(scale=1 / parts) if parts > 1 else "", "table_ruler_words": say("paper-table-ruler"),
+    }  # fmt: skip
+
+
+def _fits(size: tuple[float, float], room: tuple[float, float]) -> bool:
+    return size[0] <= room[0] and size[1] <= room[1]
+
+
+def _row(each: PartVerdict) -> dict[str, str]:
+    does = each.headline
+    if each.part.kind == "motor" and each.speed.high > 0:
+        does = say("motor-speed", does=does, speed=_span(each.speed, scale=30 / pi, digits=0))
+    return {
+        "part": each.part.name, "title": each.part.title, "does": does,
+        "volts": _span(each.voltage), "milliamperes": _span(each.current, scale=1e3),
+        "why": " ".join(map(str, each.reasons)),
+    }  # fmt: skip
+
+
+def _span(span: Span, *, scale: float = 1.0, digits: int = 1) -> str:
+    shown, low, high = (f"{scale * each + 0.0:.{digits}f}" for each in (span.mean, span.low, span.high))
+    return shown if low == high == shown else say("interval", mean=shown, low=low, high=high)
+
+
+def _computed(verdict: Verdict) -> str:
+    solved = verdict.readings.drawn.solved
+    spread = f"{100 * solved.spread:.1f}" if solved.spread is not None else "–"
+    return say(
+        "how-computed", pitch=f"{1e3 * solved.ports.pitch:.1f}", count=solved.ports.unknowns, spread=spread,
+        sources="; ".join(verdict.sources),
+    )  # fmt: skip
