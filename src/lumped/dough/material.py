@@ -1,0 +1,92 @@
+"""What comes out: a dough, and the chain of reasons that led to it."""
+
+from dataclasses import dataclass
+from typing import Any, Literal
+
+from lumped.quantities import Value, parse_quantity
+
+__all__ = ["Dough", "Kind", "Reason"]
+
+Kind = Literal["conducting", "insulating"]
+_SI = {"g": ("mass", "kg"), "%": ("share", "")}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reason:
+    """One step between recipe and resistivity.
+
+    Parameters
+    ----------
+    key : str
+        Which step, for programs.
+    words : str
+        Which step, for people.
+    value : Value
+        Its figure, in a kitchen's unit (grams, per cent) where people expect one.
+    """
+
+    key: str
+    words: str
+    value: Value
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give the step as JSON shows it, in SI."""
+        shown = self.value.as_dict()
+        if self.value.unit in _SI:
+            kind, unit = _SI[self.value.unit]
+            factor = parse_quantity(f"1 {self.value.unit}", kind)
+            shown |= {end: shown[end] * factor for end in ("mean", "low", "high")} | {"unit": unit}
+        return {"key": self.key, "words": self.words, "value": shown}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dough:
+    """A dough as the table meets it.
+
+    Parameters
+    ----------
+    name : str
+        What it is called.
+    kind : {"conducting", "insulating"}
+        What it is for.
+    resistivity : Value
+        Resistivity at the temperature of use, with its 95 % interval. [Ω·m]
+    how : {"recipe", "measured", "unknown"}
+        Where the resistivity comes from.
+    reasons : tuple of Reason
+        The chain between recipe and resistivity; empty for a measured dough.
+    notes : tuple of str
+        Sentences that belong with the figure.
+    allergens : tuple of str
+        Allergens of the European and American lists.
+    salt_fraction : float or None
+        Mass of salt over mass of dough; None if unknown. [1]
+    temperature : float
+        Temperature of use. [K]
+    invented : bool
+        Whether recipe or readings are invented.
+    """
+
+    name: str
+    kind: Kind
+    resistivity: Value
+    how: Literal["recipe", "measured", "unknown"]
+    reasons: tuple[Reason, ...] = ()
+    notes: tuple[str, ...] = ()
+    allergens: tuple[str, ...] = ()
+    salt_fraction: float | None = None
+    temperature: float = 293.15
+    invented: bool = False
+
+    def reason(self, key: str) -> Reason:
+        """Give one step of the chain by its key."""
+        return next(each for each in self.reasons if each.key == key)
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give the dough as JSON shows it, in SI."""
+        return {
+            "kind": "dough", "schema": 1, "name": self.name, "dough": self.kind, "how": self.how,
+            "resistivity": self.resistivity.as_dict(), "temperature_K": self.temperature,
+            "salt_fraction": self.salt_fraction, "allergens": list(self.allergens), "invented": self.invented,
+            "reasons": [each.as_dict() for each in self.reasons], "notes": list(self.notes),
+        }  # fmt: skip

@@ -1,0 +1,60 @@
+"""Sentences that belong with a computed dough."""
+
+from collections.abc import Iterator, Mapping
+
+from lumped.chemistry import is_extrapolated
+from lumped.dough.recipe import Recipe
+from lumped.quantities import Value, rounded_text
+from lumped.reference import handbook
+from lumped.texts import say
+
+__all__ = ["notes_on"]
+
+_SALTY = 0.001  # mass share of salt from which an insulating dough deserves a word
+_CONDUCTS = 5.0  # Ω·m
+
+
+def notes_on(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> tuple[str, ...]:
+    """Say what a person should know about a computed dough.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What went in.
+    found : mapping of str to Value
+        The steps of the chain.
+    salt_fraction : float
+        Mass of salt over mass of dough. [1]
+
+    Returns
+    -------
+    tuple of str
+    """
+    return tuple(_notes(recipe, found, salt_fraction))
+
+
+def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> Iterator[str]:
+    resistivity = found["resistivity"]
+    yield say("dough-note-unmeasured", factor=rounded_text(resistivity.high / resistivity.low))
+    solid = found.get("salt_solid")
+    if solid is not None and solid.mean > 0.5:
+        yield say("dough-note-solid-salt", solid=rounded_text(solid.mean), free=rounded_text(found["free_water"].mean))
+    if recipe.kind == "insulating" and salt_fraction > _SALTY:
+        yield say("dough-note-salty", share=rounded_text(100 * salt_fraction))
+    if recipe.kind == "conducting" and resistivity.mean > _CONDUCTS:
+        yield say("dough-note-poor")
+    if any(portion.as_needed and portion.as_needed[1] > portion.as_needed[0] for portion in recipe.portions):
+        yield say("dough-note-as-needed")
+    if is_extrapolated(recipe.temperature):
+        yield say("dough-note-warm", temperature=f"{recipe.temperature - 273.15:.0f}")
+    if recipe.invented:
+        yield say("dough-note-invented")
+    if salt_fraction > 0.01:
+        child = handbook().row("limits", "salt-child", "lethal_per_kg")
+        dog = handbook().row("limits", "salt-dog", "lethal_per_kg")
+        yield say(
+            "dough-note-eaten",
+            share=rounded_text(100 * salt_fraction),
+            child=f"{12 * child.printed / salt_fraction:.0f}",
+            dog=f"{10 * dog.printed / salt_fraction:.0f}",
+        )

@@ -1,0 +1,44 @@
+### From a recipe to a dough (dough)
+
+recipe-amount = “{ $text }” is no amount that Lumped can read. Write a number and one of { $units }, such as "1 1/2 cups" or "250 g".
+recipe-portion = { $file }: { $key }: { $problem }
+recipe-measure-system = “{ $text }”: there is no such measure among { $system } measures. Give the amount in grams.
+recipe-no-weight = “{ $text }”: the handbook does not know what that measure of { $ingredient } weighs. Give the amount in grams.
+recipe-no-ingredient = { $where }: Lumped knows no ingredient “{ $word }”. Did you mean: { $near }?
+recipe-too-heavy = { $file }: method › weighed_after_g is { $after }, but at most { $most } g went in. Weigh without the bowl, or look for an ingredient that is missing.
+recipe-too-light = { $file }: method › weighed_after_g is { $after }, less than the { $dry } g of dry things that went in. Weigh the whole dough, or correct the amounts.
+
+dough-ohmmeter = { $resistivity } Ω·m from an ohmmeter with two probes is no resistivity of a dough: at its small direct current it reads the volts lost where metal meets dough, often a thousand times too much. Measure with four needles or with alternating current, or choose a recipe, or say that the dough is unknown.
+dough-no-way = “{ $how }” is no way of measuring that Lumped knows. Choose one of: { $ways }.
+dough-measured-order = A measured resistivity of { $resistivity } Ω·m between { $low } and { $high } can't be. Give positive figures, low below and high above the reading.
+dough-measured-name = measured dough
+
+dough-note-measured = Measured: { $way }.
+dough-note-unknown = Nobody knows this dough; the interval spans { $span } (from memory).
+dough-note-unmeasured = Nobody measured this batch: the recipe alone leaves a factor of { $factor } between the ends of the interval.
+dough-note-solid-salt = About { $solid } g of salt stay solid, because { $free } g of free water hold no more. More salt would make it conduct worse, not better.
+dough-note-salty = An insulating dough with { $share } % salt: even a pinch more than doubles what it lets through. Use clean hands and tools of its own.
+dough-note-poor = For a conducting dough this is a poor one: add salt, or more water.
+dough-note-as-needed = How much was added until it felt right is not known, and is part of the interval. Weigh it, or weigh the finished dough.
+dough-note-warm = At { $temperature } °C it conducts far better than on the table; above 35 °C the figure is extrapolated. Let it cool first.
+dough-note-invented = This recipe is invented.
+dough-note-eaten = The dough is { $share } % salt and not food: published lethal doses begin at about { $child } g of it for a child of 12 kg, and lie near { $dog } g for a dog of 10 kg. Keep it from small children and pets; if some was eaten, ask a doctor, a vet or a poison centre at once.
+
+dough-step-went-in = What went in
+dough-step-water-lost = Water that left as steam
+dough-step-mass = Dough that is left
+dough-step-bound-water = Water that starch and protein hold
+dough-step-free-water = Free water
+dough-step-salt-dissolved = Salt that dissolves
+dough-step-salt-solid = Salt that stays solid
+dough-step-sugar-dissolved = Sugar that dissolves
+dough-step-sugar-solid = Sugar that stays solid
+dough-step-salt-in-liquid = Salt in the brine
+dough-step-acidity = Acidity (pH)
+dough-step-liquid-conductivity = Conductivity of the brine
+dough-step-mobility-left = Mobility that the syrup leaves to ions
+dough-step-syrup-conductivity = Conductivity of the liquid
+dough-step-liquid-share = Liquid's share of the volume
+dough-step-obstruction = Share of it that flour, fat and air let through
+dough-step-best-possible = Best that any dough of this liquid could do
+dough-step-resistivity = Resistivity of the dough
