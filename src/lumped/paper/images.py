@@ -11,7 +11,7 @@ _POINTS = {"": 0.75, "mm": 72 / 25.4}  # a pixel of SVG is 1/96 inch
 
 
 def svg_as_png(svg: str, *, width: int = 1400) -> bytes:
-    """Turn an SVG picture into a PNG.
+    r"""Turn an SVG picture into a PNG.
 
     Parameters
     ----------
@@ -27,7 +27,7 @@ def svg_as_png(svg: str, *, width: int = 1400) -> bytes:
     Examples
     --------
     >>> svg_as_png('<svg xmlns="http://www.w3.org/2000/svg" width="10mm" height="5mm"/>', width=40)[:4]
-    b'\\x89PNG'
+    b'\x89PNG'
     """
     match = _SIZE.search(svg)
     if match is None:

@@ -1,5 +1,6 @@
 """The sheet of one sculpture: built from at true size, read at arm's length."""
 
+from collections.abc import Sequence
 from math import pi
 from typing import Any, Literal
 
@@ -7,6 +8,7 @@ from lumped.paper.steps import push_steps, shape_steps, start_steps, thicknesses
 from lumped.paper.typesetting import typeset
 from lumped.picture import THEMES, View, arrange, drawn, view_of
 from lumped.picture.true_size import gauge_svg, ruler_svg
+from lumped.sculpt import Lump, Nearness
 from lumped.sculpt.bodies import near_pairs
 from lumped.texts import say
 from lumped.verdict import PartVerdict, Span, Verdict
@@ -42,6 +44,8 @@ def sheet_data(verdict: Verdict, *, paper: str = "a4") -> dict[str, Any]:
     sculpture = verdict.sculpture
     near = _near(verdict)
     drawing = _drawing(verdict, near, paper)
+    why = any(each.reasons for each in verdict.parts)
+    columns = ("part", "does", "volts", "milliamperes", "why")[: 5 if why else 4]
     return {
         "paper": paper, "title": sculpture.title, "story": " ".join(sculpture.story.split()),
         "invented": say("paper-invented") if sculpture.invented else "",
@@ -51,8 +55,8 @@ def sheet_data(verdict: Verdict, *, paper: str = "a4") -> dict[str, Any]:
         "gauge_words": say("paper-gauge"), "gauge_alt": say("paper-alt-gauge"),
         "headings": {key: say(f"paper-{key}") for key in _HEADINGS},
         "shape": shape_steps(sculpture, near), "push": push_steps(sculpture), "start": start_steps(sculpture),
-        "columns": [say(f"paper-column-{key}") for key in ("part", "does", "volts", "milliamperes", "why")],
-        "rows": [_row(each) for each in verdict.parts],
+        "columns": [say(f"paper-column-{key}") for key in columns],
+        "why": why, "rows": [_row(each) for each in verdict.parts],
         "know": list(verdict.findings), "careful": list(verdict.cautions), "computed": _computed(verdict),
     }  # fmt: skip
 
@@ -60,15 +64,22 @@ def sheet_data(verdict: Verdict, *, paper: str = "a4") -> dict[str, Any]:
 _HEADINGS = ("shape", "push", "start", "does", "know", "careful", "computed")
 
 
-def _near(verdict: Verdict) -> tuple[Any, ...]:
+def _near(verdict: Verdict) -> tuple[Nearness, ...]:
     """Pairs of lumps that lie close, with gaps that are worth writing down."""
     lumps = verdict.sculpture.lumps
     if len(lumps) > _MOST_LUMPS:
         return verdict.readings.pairs
-    return near_pairs(lumps, hand_gap=_GAPS, hand_overlap=0.0)
+    pairs = near_pairs(lumps, hand_gap=_GAPS, hand_overlap=0.0)
+    return tuple(pair for pair in pairs if not _filled(pair, lumps))
 
 
-def _drawing(verdict: Verdict, near: tuple[Any, ...], paper: str) -> dict[str, Any]:
+def _filled(pair: Nearness, lumps: Sequence[Lump]) -> bool:
+    """Whether a third lump stands in the gap."""
+    others = (lump for k, lump in enumerate(lumps) if k not in (pair.first, pair.second))
+    return any(float(lump.solid.distance(pair.gap.point[None])[0]) < 0 for lump in others)
+
+
+def _drawing(verdict: Verdict, near: tuple[Nearness, ...], paper: str) -> dict[str, Any]:
     """The drawing at the largest scale 1/n that fits, turned if that lets it be larger."""
     seen = view_of(verdict)
     apart = tuple(pair for pair in near if pair.gap.distance > 0 or pair.unsure)
@@ -111,10 +122,11 @@ def _span(span: Span, *, scale: float = 1.0, digits: int = 1) -> str:
     return shown if low == high == shown else say("interval", mean=shown, low=low, high=high)
 
 
-def _computed(verdict: Verdict) -> str:
+def _computed(verdict: Verdict) -> list[str]:
     solved = verdict.readings.drawn.solved
-    spread = f"{100 * solved.spread:.1f}" if solved.spread is not None else "–"
-    return say(
-        "how-computed", pitch=f"{1e3 * solved.ports.pitch:.1f}", count=solved.ports.unknowns, spread=spread,
-        sources="; ".join(verdict.sources),
-    )  # fmt: skip
+    lines = [say("paper-how", pitch=f"{1e3 * solved.ports.pitch:.1f}", count=solved.ports.unknowns)]
+    if solved.spread is not None:
+        lines.append(say("paper-how-spread", spread=f"{100 * solved.spread:.1f}"))
+    if verdict.sources:
+        lines.append(say("paper-how-sources", sources="; ".join(verdict.sources)))
+    return lines

@@ -6,11 +6,13 @@ picture, for a picture counts downwards.
 """
 
 from lumped.picture.arranging import arrange
+from lumped.picture.meshes import LumpMesh, lump_meshes
 from lumped.picture.outlines import lump_outlines, outline
 from lumped.picture.sculpture import drawn, sculpture_svg
 from lumped.picture.theme import THEMES
 from lumped.picture.viewing import Remark, View, view_of
 
 __all__ = [
-    "THEMES", "Remark", "View", "arrange", "drawn", "lump_outlines", "outline", "sculpture_svg", "view_of",
+    "THEMES", "LumpMesh", "Remark", "View", "arrange", "drawn", "lump_meshes", "lump_outlines", "outline",
+    "sculpture_svg", "view_of",
 ]  # fmt: skip

@@ -1,6 +1,6 @@
 """Where the bodies of parts stand: a lamp or resistor between its legs, everything else on free cloth beside them."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -90,7 +90,7 @@ def place_bodies(sculpture: Sculpture, ground: Ground) -> tuple[Body, ...]:
     """
     placed: dict[str, Body] = {}
     for part in sorted(sculpture.parts, key=lambda each: _ORDER[each.kind]):
-        body = _pack(part, ground, placed) if part.kind == "pack" else _beside_legs(part, sculpture, ground, placed)
+        body = _pack(part, ground, placed) if part.kind == "pack" else _beside_legs(part, ground, placed)
         placed[part.name] = body
         ground.take(_samples(body))
     return tuple(placed[part.name] for part in sculpture.parts)
@@ -100,50 +100,48 @@ _ORDER = {"lamp": 0, "resistor": 1, "switch": 2, "motor": 3, "pack": 4}
 _SIZES = {"lamp": (5.6, 5.6), "resistor": (9.0, 3.2), "switch": (15.0, 7.0), "motor": (15.0, 10.0)}
 
 
-def _beside_legs(part: Part, sculpture: Sculpture, ground: Ground, placed: dict[str, Body]) -> Body:
+def _beside_legs(part: Part, ground: Ground, placed: dict[str, Body]) -> Body:
     size = _SIZES[part.kind]
     ends = [entry for leg in part.legs if (entry := entry_of(leg)) is not None]
     if not ends:
-        ends = [np.array([ground.high[0] + 16.0, ground.low[1] + 6.0])]
+        ends = [np.array([ground.high[0] + 26.0, ground.low[1] + 6.0])]
     elif len(ends) == 1 and part.kind in _SPANNING:
-        ends.append(ends[0] + _away(part, sculpture, ends[0]))
+        ends.append(ends[0] + _away(ends[0], ground))
     middle, apart = np.mean(ends, axis=0), float(np.linalg.norm(ends[-1] - ends[0]))
     along = ends[-1] - ends[0]
     turn = float(np.arctan2(along[1], along[0])) if apart > 0.5 else 0.0
     if len(ends) == 2 and entry_of(part.legs[0]) is None:
         turn += np.pi
     stays = part.kind == "lamp" or (part.kind in _SPANNING and size[0] + 3 < apart < _FARTHEST_SPAN)
-    return _cheapest(part, size, middle, turn, ground, placed, price_of_dough=0.0 if stays else 25.0)
+    first = Body(part=part, centre=middle, size=size, turn=turn)
+    return _cheapest(first, ground, placed, price_of_dough=0.0 if stays else 25.0)
 
 
-def _away(part: Part, sculpture: Sculpture, end: Floats) -> Floats:
-    """Where the body of a part with one leg in the air leans: away from the lump that holds the other. [mm]"""
-    leg = next(leg for leg in part.legs if leg.entry is not None)
-    assert leg.entry is not None
-    boxes = [
-        1e3 * lump.solid.bounds()[:, :2] for lump in sculpture.lumps if lump.solid.distance(leg.entry[None]) < 1e-3
+def _away(end: Floats, ground: Ground) -> Floats:
+    """Where a part with one leg in the air leans: twice as far as its body, the way with least dough under it. [mm]"""
+    angles = 2 * np.pi * (np.arange(24) + 0.5) / 24 - np.pi / 2
+    ways = np.column_stack([np.cos(angles), np.sin(angles)])
+    prices = [
+        length / 100 + ground.mean_price(end + way * np.linspace(length / 2, length / 2 + 14.0, 12)[:, None])
+        for length in (16.0, 28.0, 40.0)
+        for way in ways
     ]
-    outwards = end - boxes[0].mean(axis=0) if boxes else np.array([0.0, -1.0])
-    length = float(np.linalg.norm(outwards))
-    return 14.0 * outwards / length if length > 1.0 else np.array([10.0, -10.0])
+    best = int(np.argmin(prices))
+    return np.asarray((16.0, 28.0, 40.0)[best // 24] * ways[best % 24])
 
 
-def _cheapest(
-    part: Part, size: tuple[float, float], middle: Floats, turn: float, ground: Ground, placed: dict[str, Body],
-    *, price_of_dough: float,
-) -> Body:  # fmt: skip
+def _cheapest(first: Body, ground: Ground, placed: dict[str, Body], *, price_of_dough: float) -> Body:
     """Try places in rings round a point, and keep the one that is near, free, and off the dough."""
-    best, least = None, np.inf
+    best, least = first, np.inf
     for ring in _RINGS:
         for k in range(_DIRECTIONS if ring else 1):
-            angle = turn + np.pi / 2 + 2 * np.pi * k / _DIRECTIONS
-            centre = middle + ring * np.array([np.cos(angle), np.sin(angle)])
-            body = Body(part=part, centre=centre, size=size, turn=turn)
+            angle = first.turn + np.pi / 2 + 2 * np.pi * k / _DIRECTIONS
+            centre = first.centre + ring * np.array([np.cos(angle), np.sin(angle)])
+            body = replace(first, centre=centre)
             price = ring + price_of_dough * ground.share_of_dough(_samples(body))
             price += sum(200.0 for other in placed.values() if _meet(body, other))
             if price < least - 1e-9:
                 best, least = body, price
-    assert best is not None
     return best
 
 

@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.picture.levels import Level
-from lumped.picture.outlines import outline, softened
+from lumped.picture.outlines import outline, rounded_outline
 from lumped.picture.svg import closed_path, element, number, open_path, words
 from lumped.picture.theme import Theme, mixed
 from lumped.sculpt import Look, Lump
@@ -42,11 +42,12 @@ def draw_lump(
     """
     look = look or _PLAIN
     radius = edge_radius(lump.solid)
-    loops = outline(lump.solid)
-    if not exact:
-        loops = tuple(softened(loop, 0.45 * radius) for loop in loops)
-    path = closed_path(loops)
-    painted = _flat(path, look, theme, key) if theme.flat else _soft(path, look, theme, key, radius)
+    path = closed_path(outline(lump.solid) if exact else rounded_outline(lump.solid, 0.45 * radius))
+    painted = (
+        _flat(path, look, theme, key, faint=bool(levels))
+        if theme.flat
+        else _soft(path, look, theme, key, radius, faint=bool(levels))
+    )
     ridges = [_ridge(level, theme, key) for level in levels]
     title = element("title", words(say("picture-lump", name=lump.name, dough=lump.dough)))
     return element("g", title, *painted, *ridges, id=key, data_lump=lump.name, data_dough=lump.dough)
@@ -62,7 +63,7 @@ def edge_radius(solid: Solid) -> float:
     return height if radius is None else min(1e3 * float(radius), height)
 
 
-def _soft(path: str, look: Look, theme: Theme, key: str, radius: float) -> list[str]:
+def _soft(path: str, look: Look, theme: Theme, key: str, radius: float, *, faint: bool) -> list[str]:
     """Shadow on the cloth, dough, its edge in shade on the near right, a shine, the mark."""
     base, dark = look.colour, mixed(look.colour, "#3b1d0e", 0.62)
 
@@ -82,28 +83,32 @@ def _soft(path: str, look: Look, theme: Theme, key: str, radius: float) -> list[
         stroked(fill="none", stroke=dark, stroke_width=2 * share * radius, opacity=0.04, transform=shift)
         for share in _SHADE
     ]
-    inside = element("g", *shade, *_mark(path, look, key, dark, theme), clip_path=f"url(#{key}-in)")
+    inside = element(
+        "g", *shade, *_mark(path, look, key, dark, theme, opacity=0.2 if faint else 0.62), clip_path=f"url(#{key}-in)"
+    )
     edge = stroked(fill="none", stroke=dark, stroke_width=0.25, opacity=0.55)
     return [shape, *shadow, stroked(fill=base), inside, edge]
 
 
-def _flat(path: str, look: Look, theme: Theme, key: str) -> list[str]:
+def _flat(path: str, look: Look, theme: Theme, key: str, *, faint: bool) -> list[str]:
     """A pale tint, the mark, and a firm outline, for ink on paper."""
     tint = mixed(look.colour, "#ffffff", 0.72)
     clip = element("clipPath", element("path", d=path, clip_rule="evenodd"), id=f"{key}-in")
-    inside = element("g", *_mark(path, look, key, "#555555", theme), clip_path=f"url(#{key}-in)")
+    inside = element(
+        "g", *_mark(path, look, key, "#555555", theme, opacity=0.2 if faint else 0.62), clip_path=f"url(#{key}-in)"
+    )
     edge = element("path", d=path, fill="none", stroke=theme.ink, stroke_width=0.4, stroke_linejoin="round",
                    class_="outline")  # fmt: skip
     return [clip, element("path", d=path, fill=tint, fill_rule="evenodd"), inside, edge]
 
 
-def _mark(path: str, look: Look, key: str, dark: str, theme: Theme) -> list[str]:
+def _mark(path: str, look: Look, key: str, dark: str, theme: Theme, *, opacity: float) -> list[str]:
     if look.mark == "plain":
         return []
     light = mixed(look.colour, theme.shine, 0.7)
     return [
         mark_pattern(look.mark, f"{key}-mark", dark, light),
-        element("path", d=path, fill=f"url(#{key}-mark)", fill_rule="evenodd", opacity=0.62, data_mark=look.mark),
+        element("path", d=path, fill=f"url(#{key}-mark)", fill_rule="evenodd", opacity=opacity, data_mark=look.mark),
     ]
 
 

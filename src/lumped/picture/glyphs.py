@@ -19,11 +19,11 @@ def draw_wire(wire: Wire, theme: Theme) -> str:
     colour = {"red": theme.red, "black": theme.black}.get(wire.leg.name, theme.metal)
     width = 0.55 if wire.stiff else 1.0
     edge = theme.metal_edge if colour != theme.black else mixed(theme.black, theme.ink, 0.45)
+    soft = {"fill": "none", "stroke_linecap": "round", "stroke_linejoin": "round"}
     lines = [
-        element("path", d=path, fill="none", stroke=edge, stroke_width=width + 0.3, stroke_linecap="round", opacity=0.55),
-        element("path", d=path, fill="none", stroke=colour, stroke_width=width, stroke_linecap="round",
-                stroke_linejoin="round"),
-    ]  # fmt: skip
+        element("path", d=path, stroke=edge, stroke_width=width + 0.35, opacity=0.75, **soft),
+        element("path", d=path, stroke=colour, stroke_width=width, **soft),
+    ]
     x, y = wire.points[-1]
     if wire.loose:
         lines.append(element("circle", cx=float(x), cy=float(-y), r=1.1, fill="none", stroke=colour, stroke_width=0.4))
@@ -70,8 +70,9 @@ def _lamp(body: Body, lively: float, state: str, theme: Theme) -> str:
     unlit = mixed(colour, "#8b8078", 0.45)
     parts = []
     if lively and not theme.flat:
+        glow = mixed(colour, "#ffe9c8", 0.4)
         radii = np.linspace(3.0, 6.0 + 6.0 * lively, 16)
-        parts = [element("circle", r=float(radius), fill=colour, opacity=0.02 + 0.03 * lively) for radius in radii]
+        parts = [element("circle", r=float(radius), fill=glow, opacity=0.015 + 0.03 * lively) for radius in radii]
     rays = {0.2: 4, 0.5: 8, 1.0: 12}.get(lively, 0)
     ray = theme.ink if theme.flat else mixed(colour, theme.ink, 0.35)
     for k in range(rays):
@@ -102,7 +103,7 @@ def _motor(body: Body, lively: float, state: str, theme: Theme) -> str:
     band = element("path", d="M-4.9 -4.2V4.2M-0.1 -4.2V4.2", stroke=theme.case_edge, stroke_width=0.35, opacity=0.6)
     shaft = element("path", d="M2.5 0H5.6", stroke=theme.metal_edge, stroke_width=0.9)
     leaf = element("path", d="M5.2 0C4.2 -2 4.4 -4 5.2 -5.4C6 -4 6.2 -2 5.2 0C6.2 2 6 4 5.2 5.4C4.4 4 4.2 2 5.2 0Z",
-                   fill=theme.hem if not theme.flat else "#ffffff", stroke=theme.case_edge, stroke_width=0.3)  # fmt: skip
+                   fill=theme.slip if theme.flat else theme.hem, stroke=theme.case_edge, stroke_width=0.3)  # fmt: skip
     arcs = ["M7.2 -4.4Q8.6 0 7.2 4.4", "M8.8 -3.4Q9.9 0 8.8 3.4"][: 2 if lively == 1 else 1 if lively else 0]
     moved = [
         element("path", d=arc, fill="none", stroke=theme.ink, stroke_width=0.4, opacity=0.7, stroke_linecap="round")

@@ -117,7 +117,7 @@ def free_place(anchor: Box, width: float, height: float, taken: Iterable[Box], g
             angle = 2 * np.pi * (k + 0.5 * (ring % 2)) / _DIRECTIONS
             towards = np.array([np.cos(angle), np.sin(angle)])
             box = Box.round(middle + towards / np.abs(towards).max() * (half + distance), width, height)
-            price = 0.6 * distance + 3.0 * (ground.mean_price(box.samples) - 1) + 1.5 * min(np.abs(towards))
+            price = 0.6 * distance + 5.0 * (ground.mean_price(box.samples) - 1) + 1.5 * min(np.abs(towards))
             price += 300.0 * sum(box.meets(other) for other in taken)
             if price < least - 1e-9:
                 best, least = box, price

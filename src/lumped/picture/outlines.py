@@ -10,7 +10,7 @@ from scipy.spatial import ConvexHull
 from lumped.sculpt import Sculpture
 from lumped.shape import Ball, Block, Disc, PathRoll, Ring, Roll, Solid
 
-__all__ = ["lump_outlines", "outline", "softened"]
+__all__ = ["lump_outlines", "outline", "rounded_outline", "softened"]
 
 Loop = NDArray[np.float64]
 _ROUND = 72  # corners of a circle: 0.1 % of its radius off at most
@@ -48,6 +48,26 @@ def outline(solid: Solid) -> tuple[Loop, ...]:
         case PathRoll():
             return _traced(solid)
     raise TypeError(f"no outline for {type(solid).__name__}")
+
+
+def rounded_outline(solid: Solid, bend: float) -> tuple[Loop, ...]:
+    """Give the outline with its corners rounded, as fingers do.
+
+    Parameters
+    ----------
+    solid : Solid
+        The lump's shape.
+    bend : float
+        Radius of the rounding, about. [mm]
+
+    Returns
+    -------
+    tuple of (n, 2) float
+        Closed loops. [mm]
+    """
+    if isinstance(solid, PathRoll):
+        return _traced(solid, bend=1e-3 * min(bend, 450 * solid.radius))
+    return tuple(softened(loop, bend) for loop in outline(solid))
 
 
 def lump_outlines(sculpture: Sculpture) -> dict[str, tuple[Loop, ...]]:
@@ -120,14 +140,25 @@ def _hull(points: Loop) -> Loop:
 
 
 @lru_cache(maxsize=64)
-def _traced(path: PathRoll) -> tuple[Loop, ...]:
-    """Trace a path where its distance from above is zero; the outer loop comes first."""
+def _traced(path: PathRoll, bend: float = 0.0) -> tuple[Loop, ...]:
+    """Trace a path from above, the outer loop first; rounded, it is what lies within a bend of a thinner path."""
+    thin = _thinned(path, bend) if bend else path
     points = np.array(path.points)
     low, high = path.bounds()[:, :2]
     step = max(path.radius / _FINE, float(np.max(high - low)) / 1200)
     x, y = (np.arange(low[k] - 2.5 * step, high[k] + 3 * step, step) for k in (0, 1))
     grid = np.stack(np.meshgrid(x, y), axis=-1)
     here = np.concatenate([grid, np.full((*grid.shape[:2], 1), points[:, 2].mean())], axis=-1)
-    lines = contour_generator(x=x, y=y, z=path.distance(here)).lines(0.0)
+    lines = contour_generator(x=x, y=y, z=thin.distance(here)).lines(bend)
     loops = [1e3 * np.asarray(line)[:-1] for line in lines]
     return tuple(sorted(loops, key=lambda loop: -float(np.ptp(loop, axis=0).prod())))
+
+
+def _thinned(path: PathRoll, by: float) -> PathRoll:
+    """The path thinner all round, and shorter at both ends. [m]"""
+    points = np.array(path.points)
+    for end, inner in ((0, 1), (-1, -2)):
+        step = points[inner] - points[end]
+        length = float(np.linalg.norm(step))
+        points[end] += step / length * min(by, 0.45 * length)
+    return PathRoll(points=tuple((float(x), float(y), float(z)) for x, y, z in points), radius=path.radius - by)

@@ -13,6 +13,7 @@ from lumped.picture.levels import Level, level_lines
 from lumped.picture.svg import element, number, open_path, text_width, words
 from lumped.picture.theme import FAMILY, THEMES, Theme, ThemeName, mixed
 from lumped.picture.viewing import View, view_of
+from lumped.picture.wording import beads
 from lumped.sculpt import Lump, Nearness
 from lumped.texts import say
 from lumped.verdict import Verdict
@@ -83,7 +84,7 @@ def drawn(
         *_lumps(seen.sculpture.lumps, arrangement, theme, levels, prefix),
         *(draw_hidden(wire, theme) for wire in arrangement.wires),
         *(_near(pair, theme) for pair in seen.near),
-        *(element("g", *_level_words(levels[name], theme, arrangement), class_="volts") for name in levels),
+        element("g", *_level_words(levels, theme, arrangement), class_="volts") if levels else "",
         *_parts(arrangement, theme, prefix),
         *(_label(label, theme) for label in arrangement.labels),
     ]
@@ -206,21 +207,31 @@ def _thread(label: Label, theme: Theme) -> str:
     return element("path", d=open_path([near, end]), stroke=theme.quiet, stroke_width=0.25, fill="none", opacity=0.8)
 
 
-def _level_words(levels: Sequence[Level], theme: Theme, arrangement: Arrangement) -> list[str]:
-    """Write the volts on level lines, where nothing else is written."""
+def _level_words(levels: dict[str, list[Level]], theme: Theme, arrangement: Arrangement) -> list[str]:
+    """Write the volts on the first, middle and last line of each lump, where nothing else is written."""
     size = 0.8 * max([label.size for label in arrangement.labels if label.kind == "part"], default=2.6)
     taken = [label.box for label in arrangement.labels] + [Box.of(body.corners) for body in arrangement.bodies]
-    written = []
-    for level in [levels[k] for k in sorted({0, len(levels) // 2, len(levels) - 1})]:
-        text = say("picture-volts", volts=f"{level.volts:.4g}")
-        for share in (0.5, 0.3, 0.7):
-            point = level.points[int(share * (len(level.points) - 1))]
-            box = Box.round(point, text_width(text, size), 1.2 * size)
-            if not any(box.meets(other) for other in taken):
+    taken += [box for wire in arrangement.wires for line in (wire.points, wire.hidden) for box in beads(line)]
+    sculpture, written = arrangement.view.sculpture, []
+    for name, lines in levels.items():
+        look = sculpture.looks.get(sculpture.lump(name).dough)
+        halo = mixed(look.colour if look else "#d9a066", theme.shine, 0.3)
+        for level in (lines[k] for k in sorted({0, len(lines) // 2, len(lines) - 1})):
+            text = say("picture-volts", volts=f"{level.volts:.4g}")
+            box = _free_on(level, text_width(text, size), 1.2 * size, taken)
+            if box is not None:
                 taken.append(box.widened(0.4))
-                written.append(element("text", words(text), x=float(point[0]), y=float(-point[1]) + 0.35 * size,
-                                       font_size=size, text_anchor="middle", fill=theme.ridge, stroke=theme.shine,
-                                       stroke_width=0.5, stroke_opacity=0.75, paint_order="stroke",
-                                       class_="word-level"))  # fmt: skip
-                break
+                written.append(
+                    element("text", words(text), x=(box.left + box.right) / 2, y=0.35 * size - (box.near + box.far) / 2,
+                            font_size=size, text_anchor="middle", fill=theme.ridge, stroke=halo, stroke_width=0.7,
+                            stroke_linejoin="round", paint_order="stroke", class_="word-level")
+                )  # fmt: skip
     return written
+
+
+def _free_on(level: Level, width: float, height: float, taken: list[Box]) -> Box | None:
+    for share in (0.5, 0.35, 0.65, 0.2, 0.8):
+        box = Box.round(level.points[int(share * (len(level.points) - 1))], width, height)
+        if not any(box.meets(other) for other in taken):
+            return box
+    return None

@@ -1,4 +1,4 @@
-"""What a picture needs to know of a verdict: for each part a word and how much it glows or turns; nearly touching lumps."""
+"""What a picture needs to know of a verdict: for each part a word and how lively it is; lumps that nearly touch."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field

@@ -15,7 +15,7 @@ from lumped.sculpt import Lump, Nearness
 from lumped.shape import Ball, Block, Disc, PathRoll, Ring, Roll
 from lumped.texts import say
 
-__all__ = ["place_words"]
+__all__ = ["beads", "place_words"]
 
 Floats = NDArray[np.float64]
 _ALONG = (0.5, 0.38, 0.62, 0.25, 0.75, 0.15, 0.85)
@@ -46,7 +46,7 @@ def place_words(
     """
     taken = [Box.of(body.corners) for body in bodies]
     taken += [Box.round(wire.points[-1], 2.0, 2.0) for wire in wires]
-    taken += [box for wire in wires if wire.hidden is not None for box in _strip(wire.hidden)]
+    taken += [box for wire in wires for line in (wire.points, wire.hidden) for box in beads(line)]
     placed: list[Label] = []
 
     def put(label: Label) -> None:
@@ -56,7 +56,7 @@ def place_words(
     for pair in view.near:
         put(_gap(pair, taken, ground, size))
     lumps = view.sculpture.lumps if len(view.sculpture.lumps) <= _MOST_NAMES else ()
-    outside = [lump for lump in lumps if not _pressed(lump, taken, put, size)]
+    outside = [lump for lump in lumps if not _pressed(lump, view, taken, put, size)]
     for body in bodies:
         put(_slip(body, view, taken, ground, size))
     if legs:
@@ -67,13 +67,17 @@ def place_words(
     return tuple(placed)
 
 
-def _strip(stretch: Floats) -> list[Box]:
-    """Small boxes along a stretch, so that no words lie across it."""
-    count = max(2, int(np.linalg.norm(stretch[1] - stretch[0]) / 2))
-    return [Box.round(point, 2.0, 2.0) for point in np.linspace(*stretch, count)]
+def beads(line: Floats | None) -> list[Box]:
+    """Small boxes along a line, so that no words lie across it. [mm]"""
+    if line is None:
+        return []
+    reached = np.r_[0.0, np.cumsum(np.linalg.norm(np.diff(line, axis=0), axis=1))]
+    even = np.linspace(0, reached[-1], max(2, int(reached[-1] / 2)))
+    points = np.column_stack([np.interp(even, reached, line[:, k]) for k in (0, 1)])
+    return [Box.round(point, 1.8, 1.8) for point in points]
 
 
-def _pressed(lump: Lump, taken: list[Box], put: Callable[[Label], None], size: float) -> bool:
+def _pressed(lump: Lump, view: View, taken: list[Box], put: Callable[[Label], None], size: float) -> bool:
     """Press a name along the lump, where it fits between what is there."""
     width, height = text_width(lump.name, size), 1.3 * size
     for centre, turn, length, across in _seats(lump):
@@ -81,8 +85,20 @@ def _pressed(lump: Lump, taken: list[Box], put: Callable[[Label], None], size: f
         if width + size > length or height > across:
             continue
         box = Box.round(centre, cos * width + sin * height, sin * width + cos * height)
-        if not any(box.meets(other) for other in taken):
+        if not any(box.meets(other) for other in taken) and not _covered(lump, box, view):
             put(Label(lines=(lump.name,), box=box, anchor=centre, size=size, turn=turn, kind="lump"))
+            return True
+    return False
+
+
+def _covered(lump: Lump, box: Box, view: View) -> bool:
+    """Whether a place on a lump lies under another lump."""
+    low, high = lump.solid.bounds()[:, 2]
+    others = view.sculpture.lumps[view.sculpture.lumps.index(lump) + 1 :]
+    for other in others:
+        z = float(np.clip(other.solid.bounds()[:, 2].mean(), low, None))
+        points = np.column_stack([1e-3 * box.samples, np.full(len(box.samples), z)])
+        if float(other.solid.bounds()[1, 2]) >= high - 1e-4 and bool(np.any(other.solid.distance(points) < 0)):
             return True
     return False
 
@@ -94,7 +110,7 @@ def _seats(lump: Lump) -> Iterator[tuple[Floats, float, float, float]]:
         case Ball() | Disc():
             for shift in (0.0, 0.35, -0.35, 0.6, -0.6):
                 room = 2 * np.sqrt(1 - (abs(shift) + 0.15) ** 2) * solid.radius
-                yield 1e3 * (np.array(solid.centre[:2]) + [0, shift * solid.radius]), 0.0, 1e3 * room, 1e9
+                yield 1e3 * (np.array(solid.centre[:2]) + np.array([0, shift * solid.radius])), 0.0, 1e3 * room, 1e9
         case Block():
             half = solid.size[0] / 2 * np.array([np.cos(solid.turn), np.sin(solid.turn)])
             aside = np.array([-half[1], half[0]]) / np.hypot(*half) * solid.size[1]
@@ -111,7 +127,7 @@ def _seats(lump: Lump) -> Iterator[tuple[Floats, float, float, float]]:
                 yield from _along(points[k], steps[k], 2 * solid.radius)
         case Ring():
             room = solid.outer - solid.inner
-            middle = np.array(solid.centre[:2]) + [0, -(solid.outer + solid.inner) / 2]
+            middle = np.array(solid.centre[:2]) - np.array([0, (solid.outer + solid.inner) / 2])
             yield 1e3 * middle, 0.0, 1e3 * solid.inner, 1e3 * room
 
 
@@ -154,7 +170,8 @@ def _legs(wires: tuple[Wire, ...], taken: list[Box], ground: Ground, size: float
 
 def _gap(pair: Nearness, taken: list[Box], ground: Ground, size: float) -> Label:
     small = 0.82 * size
-    text = say("picture-gap", gap=f"{abs(1e3 * pair.gap.distance):.1f}")
+    key = "picture-gap" if pair.gap.distance > 0 else "picture-pressed"
+    text = say(key, gap=f"{abs(1e3 * pair.gap.distance):.1f}")
     anchor = 1e3 * pair.gap.point[:2]
     box = free_place(Box.round(anchor, 4, 6), text_width(text, small), 1.25 * small, taken, ground, start=0.5)
     return Label(lines=(text,), box=box, anchor=anchor, size=small, kind="gap")
