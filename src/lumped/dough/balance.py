@@ -126,7 +126,7 @@ def balanced(
     """
     water = np.maximum(components["water"] - lost, 0.0)
     held = bound_per_dry * (components["carbohydrate"] + components["protein"])
-    bound = np.minimum(held, 0.9 * water)
+    bound = np.minimum(held, 0.99 * water)
     liquid_water = np.where(gel, water, water - bound)
     limits = {
         "salt": _per_water(float(salt_solubility(temperature))),

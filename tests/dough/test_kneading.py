@@ -1,0 +1,117 @@
+import json
+import math
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from lumped.dough import Portion, Recipe, knead, read_recipe
+from lumped.dough.balance import balanced, mixed
+from lumped.quantities import Status, Value
+
+DEMO = Path(__file__).parents[2] / "demo" / "recipes"
+
+
+def kneaded(grams, kind="conducting", cooked="pot", needed=None, **more):
+    portions = tuple(
+        Portion(ingredient=key, written="", mass=Value.exact(amount / 1e3, "kg"), as_needed=(needed or {}).get(key))
+        for key, amount in grams.items()
+    )
+    return knead(Recipe(title="dough", kind=kind, portions=portions, cooked=cooked, **more))
+
+
+PLAIN = {"plain-flour": 125, "tap-water": 237, "table-salt": 73}
+
+
+def test_mass_is_conserved():
+    one = np.ones(3)
+    masses = {"plain-flour": 0.125 * one, "table-salt": 0.146 * one, "tap-water": 0.237 * one}
+    lost = np.array([0.0, 0.02, 0.05])
+    found = balanced(mixed(masses), lost=lost, bound_per_dry=0.3 * one, gel=one < 0, air=0 * one, temperature=293.15)
+    np.testing.assert_allclose(found.mass + lost, sum(masses.values()), rtol=1e-12)
+    parts = found.liquid_water + found.bound_water + sum(found.dissolved.values()) + sum(found.solid.values())
+    np.testing.assert_allclose(parts, found.mass, rtol=1e-12)
+    assert np.all((found.liquid_share > 0) & (found.liquid_share < 1))
+
+
+def test_the_same_recipe_gives_the_same_dough():
+    assert kneaded(PLAIN).as_dict() == kneaded(PLAIN).as_dict()
+
+
+def test_twice_the_batch_is_the_same_dough():
+    once, twice = kneaded(PLAIN), kneaded({key: 2 * grams for key, grams in PLAIN.items()})
+    assert twice.resistivity.mean == pytest.approx(once.resistivity.mean, rel=1e-9)
+
+
+def test_weighing_the_finished_dough_narrows_the_interval_of_its_water():
+    guessed, weighed = kneaded(PLAIN), kneaded(PLAIN, weighed_after=0.400)
+    lost = weighed.reason("water_lost").value
+    assert lost.mean == pytest.approx(35, abs=1)
+    assert lost.high - lost.low < 0.6 * _width(guessed.reason("water_lost").value)
+
+
+def test_flour_as_needed_widens_the_interval():
+    exact, loose = kneaded(PLAIN), kneaded(PLAIN, needed={"plain-flour": (0.0, 0.060)})
+    assert _width(loose.reason("liquid_share").value) > 1.1 * _width(exact.reason("liquid_share").value)
+    assert any("felt right" in note for note in loose.notes)
+
+
+def test_boiling_water_away_leaves_less_liquid():
+    boiled, raw = kneaded(PLAIN), kneaded(PLAIN, cooked="not cooked")
+    assert boiled.reason("free_water").value.mean < raw.reason("free_water").value.mean
+
+
+def test_oil_stands_in_the_way():
+    assert kneaded({**PLAIN, "vegetable-oil": 60}).resistivity.mean > 1.2 * kneaded(PLAIN).resistivity.mean
+
+
+def test_a_dough_without_water_barely_conducts():
+    found = kneaded({"cornstarch": 100, "vegetable-oil": 50}, "insulating", "not cooked").resistivity
+    assert found.mean > 1e4
+
+
+def test_an_ingredient_named_twice_is_added_up():
+    portions = tuple(
+        Portion(ingredient=key, written="", mass=Value.exact(amount, "kg"))
+        for key, amount in (("plain-flour", 0.125), ("tap-water", 0.1), ("tap-water", 0.137), ("table-salt", 0.073))
+    )
+    found = knead(Recipe(title="dough", kind="conducting", portions=portions, cooked="pot"))
+    assert found.resistivity.mean == pytest.approx(kneaded(PLAIN).resistivity.mean, rel=0.02)
+
+
+def test_a_dough_names_its_allergens_its_status_and_its_sources():
+    found = kneaded(PLAIN)
+    assert found.allergens == ("cereals containing gluten", "wheat")
+    assert found.resistivity.provenance.status is Status.FROM_MEMORY
+    assert "crc-conductivity" in found.resistivity.provenance.sources
+    assert kneaded({"rice-flour": 125, "tap-water": 200, "table-salt": 70}).allergens == ()
+
+
+def test_a_salty_dough_says_what_it_does_to_a_child_or_a_dog():
+    note = kneaded({**PLAIN, "tap-water": 230}).notes[-1]
+    assert "poison centre" in note
+    share = kneaded({**PLAIN, "tap-water": 230}).salt_fraction
+    assert f"{12 * 0.75 / share:.0f} g" in note  # 0.75 g/kg, RCPCH 2009 p. 79
+    assert f"{10 * 4 / share:.0f} g" in note  # 4 g/kg, Merck Veterinary Manual
+
+
+@pytest.mark.parametrize("file", ["ropewalk-salt.toml", "ropewalk-sugar.toml"])
+def test_the_ropewalk_doughs_do_what_they_are_for_and_are_marked_invented(file):
+    found = knead(read_recipe(DEMO / file))
+    assert (found.resistivity.mean < 0.5) == (found.kind == "conducting")
+    assert (found.resistivity.mean > 100) == (found.kind == "insulating")
+    assert found.invented
+    assert any("invented" in note for note in found.notes)
+
+
+def test_a_dough_as_json_is_in_si_and_has_no_nan():
+    shown = knead(read_recipe(DEMO / "ropewalk-salt.toml")).as_dict()
+    assert json.loads(json.dumps(shown, allow_nan=False)) == shown
+    mass = next(each["value"] for each in shown["reasons"] if each["key"] == "mass")
+    assert mass["unit"] == "kg"
+    assert 0.3 < mass["mean"] < 0.6
+    assert all(math.isfinite(each["value"]["mean"]) for each in shown["reasons"])
+
+
+def _width(value):
+    return value.high - value.low

@@ -1,0 +1,105 @@
+"""Weights of measures, compositions and molar masses, against tables and each other.
+
+Sources: USDA National Nutrient Database for Standard Reference (weights, composition); US customary measures;
+21 CFR 101.9(b)(5)(viii); standard atomic weights; Penniston 2008 (citric acid); Merck Index (cream of tartar);
+Regulation (EU) 1169/2011 Annex II and FALCPA/FASTER (allergens).
+"""
+
+import pytest
+
+from lumped.dough.measures import mass_of
+from lumped.reference import handbook
+
+BOOK = handbook()
+ATOMS = {"H": 1.008, "C": 12.011, "O": 15.999, "Na": 22.990, "Cl": 35.453, "K": 39.098}
+
+
+def grams(text, ingredient, system="us"):
+    return 1e3 * mass_of(text, ingredient, system).mean
+
+
+@pytest.mark.parametrize(
+    ("text", "ingredient", "weight"),
+    [
+        ("1 cup", "plain-flour", 125),
+        ("1/2 cup", "table-salt", 146),
+        ("2 tbsp", "table-salt", 36),
+        ("1 tsp", "table-salt", 6),
+        ("1 1/2 cups", "granulated-sugar", 300),
+        ("3 tbsp", "vegetable-oil", 40.8),
+        ("1 tsp", "cream-of-tartar", 3),
+        ("1 pinch", "table-salt", 0.4),
+    ],
+)
+def test_measures_weigh_what_the_usda_table_says(text, ingredient, weight):
+    assert grams(text, ingredient) == pytest.approx(weight, rel=1e-9)
+
+
+def test_the_usda_weights_agree_with_each_other():
+    assert grams("48 tsp", "table-salt") == pytest.approx(grams("1 cup", "table-salt"), rel=0.02)
+    assert grams("1 mL", "plain-flour") == pytest.approx(0.528, rel=0.005)
+    assert grams("1 mL", "vegetable-oil") == pytest.approx(0.92, rel=0.005)  # true density of oil
+    assert grams("1 mL", "tap-water") == pytest.approx(1.0, rel=0.005)
+
+
+@pytest.mark.parametrize(
+    ("system", "measure", "millilitres"),
+    [
+        ("us", "cup", 231 * 2.54**3 / 16),  # a gallon of 231 cubic inches has 16 cups
+        ("us", "tbsp", 231 * 2.54**3 / 256),
+        ("us", "tsp", 231 * 2.54**3 / 768),
+        ("us-label", "cup", 240),
+        ("metric", "cup", 250),
+        ("australian", "tbsp", 20),
+        ("imperial", "cup", 4546.09 / 16),  # half of an eighth of a gallon
+        ("japanese", "cup", 200),
+    ],
+)
+def test_cups_and_spoons_by_country(system, measure, millilitres):
+    assert BOOK.row("measures", system, measure).printed == pytest.approx(millilitres, rel=1e-7)
+
+
+def test_an_australian_tablespoon_holds_a_third_more():
+    assert grams("1 tbsp", "table-salt", "australian") / grams("1 tbsp", "table-salt", "metric") == pytest.approx(4 / 3)
+
+
+@pytest.mark.parametrize(
+    ("substance", "formula"),
+    [
+        ("salt", {"Na": 1, "Cl": 1}),
+        ("sucrose", {"C": 12, "H": 22, "O": 11}),
+        ("bitartrate", {"K": 1, "H": 5, "C": 4, "O": 6}),
+        ("citric_acid", {"C": 6, "H": 8, "O": 7}),
+        ("acetic_acid", {"C": 2, "H": 4, "O": 2}),
+        ("bicarbonate", {"Na": 1, "H": 1, "C": 1, "O": 3}),
+        ("glycerol", {"C": 3, "H": 8, "O": 3}),
+    ],
+)
+def test_molar_masses_are_sums_of_atomic_weights(substance, formula):
+    wanted = sum(count * ATOMS[atom] for atom, count in formula.items())
+    assert BOOK.row("substances", substance, "molar_mass").printed == pytest.approx(wanted, abs=0.01)
+
+
+def test_the_sodium_of_usda_salt_and_soda_stands_for_nearly_pure_substances():
+    salt = 38.758 / (100 * ATOMS["Na"] / 58.443)
+    assert BOOK.row("ingredients", "table-salt", "salt").low / 100 == pytest.approx(salt, abs=1e-3)
+    assert 27.360 / (100 * ATOMS["Na"] / 84.007) == pytest.approx(0.9998, abs=3e-4)
+
+
+def test_the_potassium_of_usda_cream_of_tartar_stands_for_four_fifths_of_it():
+    row = BOOK.row("ingredients", "cream-of-tartar", "bitartrate")
+    assert row.low / 100 == pytest.approx(16.5 / (100 * ATOMS["K"] / 188.177), abs=2e-3)
+    assert row.low < row.printed <= row.high
+
+
+def test_lemon_juice_holds_the_citric_acid_that_was_measured():
+    row = BOOK.row("ingredients", "lemon-juice", "citric_acid")
+    assert row.printed / 100 * 1030 == pytest.approx(48.0, rel=0.01)  # g/L, Penniston 2008; 1.03 kg/L from memory
+
+
+def test_there_are_fourteen_european_and_nine_american_allergens_and_wheat_flour_names_both():
+    assert len(set(BOOK.entry("allergens", "eu").facts["names"])) == BOOK.row("allergens", "eu", "count").printed == 14
+    assert len(set(BOOK.entry("allergens", "us").facts["names"])) == BOOK.row("allergens", "us", "count").printed == 9
+    flour = BOOK.entry("ingredients", "plain-flour").facts
+    assert (flour["allergens_eu"], flour["allergens_us"]) == (["cereals containing gluten"], ["wheat"])
+    assert BOOK.entry("ingredients", "cornstarch").facts["allergens_eu"] == []
