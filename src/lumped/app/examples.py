@@ -1,0 +1,60 @@
+"""The invented harbour's sculptures and recipes, which come along with Lumped."""
+
+import re
+import tomllib
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+
+__all__ = ["example_heading", "example_names", "example_recipe", "example_text"]
+
+
+def example_names() -> tuple[str, ...]:
+    """Give the names of the example sculptures, in the order of the story's folder.
+
+    Returns
+    -------
+    tuple of str
+        File names; empty if the examples are not installed.
+    """
+    folder = _folder()
+    return tuple(sorted(path.name for path in folder.glob("*.toml"))) if folder else ()
+
+
+def example_heading(name: str) -> tuple[str, str]:
+    """Give the title of an example sculpture and the first sentence of its story."""
+    document = tomllib.loads(example_text(name) or "")
+    story = " ".join(str(document.get("story", "")).split())
+    return str(document.get("title", name)), re.split(r"(?<=[.?!])\s", story)[0]
+
+
+def example_text(name: str) -> str | None:
+    """Give the text of an example sculpture; None if there is none of that name."""
+    folder = _folder()
+    return (folder / name).read_text("utf-8") if folder and name in example_names() else None
+
+
+def example_recipe(reference: str) -> str | None:
+    """Give the text of an example recipe by its file name, whatever folder the reference names; None if unknown.
+
+    Parameters
+    ----------
+    reference : str
+        As a sculpture file refers to it: "recipes/ropewalk-salt.toml".
+    """
+    folder = _folder()
+    if folder is None:
+        return None
+    known = {path.name: path for path in (folder / "recipes").glob("*.toml")}
+    name = reference.replace("\\", "/").rsplit("/", 1)[-1]
+    return known[name].read_text("utf-8") if name in known else None
+
+
+@cache
+def _folder() -> Path | None:
+    """Inside the package when installed, beside the sources when worked on."""
+    package = Path(str(files("lumped")))
+    for folder in (package / "demo", package.parents[1] / "demo"):
+        if folder.is_dir():
+            return folder
+    return None

@@ -1,0 +1,9 @@
+"""The pages: starting shapes with sliders, sculptures from files, the verdict always there.
+
+`serve` opens them on this computer. Pages only lay out what the workers of `app` answer: page = layout(answer); a
+question that is no longer asked is stopped.
+"""
+
+from lumped.web.serving import pages, serve
+
+__all__ = ["pages", "serve"]

@@ -1,0 +1,28 @@
+"""A sculpture from a file: one of the story's, or one that was brought along."""
+
+from lumped.app.examples import example_text
+from lumped.app.given import Given
+from lumped.texts import say
+from lumped.web.kitchen import Kitchen
+from lumped.web.nothing import nothing_here
+from lumped.web.sculpture_view import SculptureView
+
+__all__ = ["brought_page", "example_page"]
+
+
+def example_page(kitchen: Kitchen, name: str) -> None:
+    """Lay out the page of a sculpture of the story."""
+    text = example_text(name)
+    if text is None:
+        nothing_here()
+        return
+    SculptureView(kitchen, name).ask(Given(name=name, text=text))
+
+
+def brought_page(kitchen: Kitchen, key: str) -> None:
+    """Lay out the page of a sculpture that was brought along."""
+    given = kitchen.brought(key)
+    if given is None:
+        nothing_here(say("web-no-brought"))
+        return
+    SculptureView(kitchen, given.name).ask(given)

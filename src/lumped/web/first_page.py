@@ -1,0 +1,100 @@
+"""The first page: things on the table to begin with, the story's sculptures, and a place for one's own."""
+
+from nicegui import html, ui
+from nicegui.element import Element
+
+from lumped.app.answers import sketched
+from lumped.app.examples import example_heading, example_names
+from lumped.app.given import Given
+from lumped.sculpt.starting import StartingShape, as_toml, started, starting_shapes
+from lumped.texts import say
+from lumped.web import paths
+from lumped.web.drawing import Drawing
+from lumped.web.kitchen import Kitchen
+from lumped.web.words import Words
+
+__all__ = ["ask_for_sketches", "first_page"]
+
+_BEAT = 0.1  # s
+
+
+def first_page(kitchen: Kitchen) -> None:
+    """Lay out the first page."""
+    with html.main().classes("sheet-width"):
+        with html.header().classes("greeting"):
+            Words("p", say("web-maker"), "maker")
+            Words("h1", say("web-greeting"))
+            Words("p", say("web-greeting-lure"))
+        _put_things(kitchen)
+        _put_bring()
+        _put_story()
+
+
+def ask_for_sketches(kitchen: Kitchen) -> None:
+    """Have all starting shapes drawn, so that the first page finds them ready."""
+    for shape in starting_shapes():
+        given = _given(shape)
+        kitchen.jobs.submit(sketched, given, given.key)
+
+
+def _put_things(kitchen: Kitchen) -> None:
+    drawings = {}
+    with html.section().classes("things"):
+        for shape in starting_shapes():
+            with html.a(href=paths.shape(shape.key)).classes("thing").mark(f"thing-{shape.key}"):
+                with html.div().classes("mat"):
+                    drawings[shape.key] = Drawing(shape.title)
+                Words("h2", shape.title)
+                Words("p", shape.lure)
+    givens = {shape.key: _given(shape) for shape in starting_shapes()}
+    waiting = {key: kitchen.jobs.submit(sketched, given, given.key) for key, given in givens.items()}
+
+    def look() -> None:
+        for key in [key for key, ticket in waiting.items() if ticket.done]:
+            answer = waiting.pop(key).answer()
+            if answer.content is not None:
+                drawings[key].show(answer.content)
+        if not waiting:
+            timer.cancel()
+
+    timer = ui.timer(_BEAT, look)
+
+
+def _put_bring() -> None:
+    """A form of the browser's own: it works with the keyboard, and by dropping files on it."""
+    Words("h2", say("web-bring"), "heading")
+    Words("p", say("web-bring-lure"), "soft")
+    with html.form().classes("bring") as form:
+        form.props.update({"method": "post", "action": paths.BRING, "enctype": "multipart/form-data"})
+        with html.label():
+            files = Element("input").classes("unseen").mark("bring")
+            files.props.update({"type": "file", "name": "files", "multiple": True, "accept": ".toml"})
+            files.on("change", js_handler="(event) => event.target.files.length && event.target.form.submit()")
+            here = Words("span", say("web-bring-here"), "bring-here")
+            here.on("dragover.prevent", js_handler="() => {}")
+            here.on("drop.prevent", js_handler=_DROP)
+
+
+_DROP = """(event) => {
+  const input = event.currentTarget.closest("form").querySelector("input");
+  input.files = event.dataTransfer.files;
+  input.form.submit();
+}"""
+
+
+def _put_story() -> None:
+    names = example_names()
+    if not names:
+        return
+    Words("h2", say("web-story"), "heading")
+    Words("p", say("web-story-lure"), "soft")
+    with html.ul().classes("story"):
+        for name in names:
+            title, lure = example_heading(name)
+            with html.li(), html.a(href=paths.example(name)).mark(f"story-{name}"):
+                Words("b", title)
+                Words("span", f" – {lure}", "soft")
+
+
+def _given(shape: StartingShape) -> Given:
+    return Given(name=f"{shape.key}.toml", text=as_toml(started(shape.key)), effort="quick")

@@ -1,0 +1,115 @@
+"""The running app: pages by their address, on this computer only, until Ctrl-C."""
+
+import logging
+import socket
+from collections.abc import Callable
+from contextlib import suppress
+from functools import partial
+
+from fastapi import Request
+from fastapi.responses import Response
+from nicegui import app, ui
+from nicegui.elements.sub_pages import SubPages
+from starlette.middleware.trustedhost import TrustedHostMiddleware
+
+from lumped.app.jobs import Jobs
+from lumped.app.settings import Settings
+from lumped.errors import InputError
+from lumped.texts import say
+from lumped.web import paths
+from lumped.web.bringing import bring
+from lumped.web.file_page import brought_page, example_page
+from lumped.web.first_page import ask_for_sketches, first_page
+from lumped.web.kitchen import Kitchen
+from lumped.web.nothing import nothing_here
+from lumped.web.shape_page import shape_page
+from lumped.web.theme import ICON, serve_looks, wear
+
+__all__ = ["pages", "serve"]
+
+HOST = "127.0.0.1"
+
+
+def serve(settings: Settings) -> None:
+    """Serve the app on this computer until Ctrl-C.
+
+    Parameters
+    ----------
+    settings : Settings
+        Port 0 takes any free one.
+
+    Raises
+    ------
+    InputError
+        If the port is in use.
+    """
+    port = _free_port(settings.port)
+    jobs = Jobs()
+    kitchen = Kitchen(settings=settings, jobs=jobs)
+    app.add_middleware(TrustedHostMiddleware, allowed_hosts=[HOST, "localhost"])
+    app.on_startup(lambda: _open_up(kitchen, port))
+    logging.getLogger("nicegui").setLevel(logging.ERROR)
+    try:
+        with suppress(KeyboardInterrupt):
+            ui.run(
+                pages(kitchen), host=HOST, port=port, title=say("web-title"), favicon=ICON, language="en-GB", dark=None,
+                show=False, reload=False, show_welcome_message=False, tailwind=False, uvicorn_logging_level="error",
+                binding_refresh_interval=None,
+            )  # fmt: skip
+    finally:
+        jobs.close()
+
+
+def pages(kitchen: Kitchen) -> Callable[[], None]:
+    """Give the function that builds the page of the address that is asked for.
+
+    Parameters
+    ----------
+    kitchen : Kitchen
+        What all pages share.
+    """
+    serve_looks()
+
+    @app.post(paths.BRING)
+    async def _bring(request: Request) -> Response:
+        return await bring(request, kitchen)
+
+    def root() -> None:
+        wear()
+        _Pages(
+            {
+                paths.TABLE: partial(first_page, kitchen),
+                paths.SHAPE: partial(shape_page, kitchen),
+                paths.EXAMPLE: partial(example_page, kitchen),
+                paths.BROUGHT: partial(brought_page, kitchen),
+            }
+        )
+
+    return root
+
+
+class _Pages(SubPages):
+    """Pages by address; an unknown one says so in our words."""
+
+    def _render_404(self) -> None:
+        nothing_here()
+
+    def _render_error(self, _: Exception) -> None:
+        nothing_here(say("work-broke-off"))
+
+
+def _open_up(kitchen: Kitchen, port: int) -> None:
+    kitchen.jobs.warm_up()
+    ask_for_sketches(kitchen)
+    print(say("cli-serving", address=f"http://{HOST}:{port}"), flush=True)
+
+
+def _free_port(port: int) -> int:
+    """Give the port, or any free one for 0, if nobody else uses it."""
+    with socket.socket() as door:
+        door.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            door.bind((HOST, port))
+        except OSError:
+            raise InputError("port-taken", port=port, other=port + 1) from None
+        return int(door.getsockname()[1])
