@@ -11,6 +11,7 @@ lead, as it does in dough. Wires that are not thin beside the pitch spread from 
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -163,7 +164,7 @@ def cut_line(points: Floats, step: float) -> tuple[Floats, Floats, Floats]:
     ([0.25, 0.75], [0.5, 0.5])
     """
     middles, tangents, lengths = [], [], []
-    for start, end in zip(points[:-1], points[1:], strict=True):
+    for start, end in pairwise(points):
         length = float(np.linalg.norm(end - start))
         if length == 0:
             continue

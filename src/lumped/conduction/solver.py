@@ -77,7 +77,7 @@ def solve_ports(system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rt
         if len(ports) < 2:
             potentials[np.ix_(cells, ports)] = 1.0
             continue
-        part = _solve_group(laplacian, couplings, cells, ports, port_rtol, system.pitch)
+        part = _solve_group(laplacian, couplings, (cells, ports), port_rtol, system.pitch)
         matrix[np.ix_(ports, ports)] = part.matrix
         potentials[np.ix_(cells, ports)] = part.potentials
         solved.append(part)
@@ -150,19 +150,19 @@ class _Part:
 def _solve_group(
     laplacian: sparse.csr_array,
     couplings: Couplings,
-    cells: NDArray[np.int64],
-    ports: NDArray[np.int64],
+    group: tuple[NDArray[np.int64], NDArray[np.int64]],
     port_rtol: float,
     pitch: float,
 ) -> _Part:
     """Solve for the ports of one group; its last port follows from the others."""
+    cells, ports = group
     mine = np.isin(couplings.port, ports)
     W, g = couplings.weights[mine][:, cells], couplings.conductance[mine]
     member = sparse.csr_array((g, (np.arange(len(g)), np.searchsorted(ports, couplings.port[mine]))))
     inner = laplacian[cells][:, cells]
     A = sparse.csr_array(inner + W.T @ sparse.diags_array(g) @ W)
     B = np.asarray((W.T @ member).todense())
-    D = np.asarray(member.sum(axis=0)).ravel()
+    D: Matrix = np.asarray(member.sum(axis=0), dtype=float).ravel()
     precondition = _preconditioner(sparse.csr_array(inner + sparse.diags_array(B.sum(axis=1))), A)
     X, error, rounds = _iterate(A, B[:, :-1], D[:-1], precondition, port_rtol)
     if not error <= port_rtol:

@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.errors import InputError
-from lumped.shape.faces import FINE, corner_levels, face_shares, square_shares
+from lumped.shape.faces import corner_levels, face_shares, square_shares
 from lumped.shape.pieces import Piece, Space
 from lumped.shape.solids import bounds_of
 
@@ -21,6 +21,7 @@ __all__ = ["Cells", "cells_of"]
 
 _LEAST_SHARE = 1e-4  # smaller shares of a face are dropped
 _MOST_CELLS = 60_000_000  # cells of the box around a body that are looked at
+_LINES = 4  # lines along each edge of a face, where doughs meet
 _ALONG = 4  # intervals along the normal where doughs meet
 Integers = NDArray[np.int64]
 Floats = NDArray[np.float64]
@@ -136,6 +137,19 @@ def _check(pieces: Sequence[Piece], pitch: float) -> None:
         raise InputError("too-many-cells", pitch_mm=f"{1e3 * pitch:.3g}", fits_mm=f"{1.05e3 * fits:.2g}")
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Grid:
+    """The part of the grid around one body, cell by cell."""
+
+    space: Space
+    pitch: float
+    shape: Integers
+    places: Integers
+    centres: Floats
+    level: Floats
+    owner: Integers
+
+
 def _cells_of_body(
     pieces: Sequence[Piece], members: NDArray[np.bool_], body: int, origin: Floats, pitch: float
 ) -> Cells:
@@ -144,13 +158,16 @@ def _cells_of_body(
     first = np.floor((low - origin) / pitch).astype(np.int64)
     shape = np.floor((high - origin) / pitch).astype(np.int64) + 1 - first
     space = Space(pieces=pieces, members=members, reach=1.5 * pitch)
-    grid = np.stack(np.meshgrid(*(np.arange(size) for size in shape), indexing="ij"), axis=-1).reshape(-1, 3)
-    centres = origin + pitch * (grid + first + 0.5)
+    places = np.stack(np.meshgrid(*(np.arange(size) for size in shape), indexing="ij"), axis=-1).reshape(-1, 3)
+    centres = origin + pitch * (places + first + 0.5)
     level, owner = space.level(centres)
-    pairs, conductance = _faces(space, grid, centres, shape, level, owner, pitch)
+    grid = _Grid(
+        space=space, pitch=pitch, shape=shape, places=places, centres=centres, level=level, owner=owner
+    )  # fmt: skip
+    pairs, conductance = _faces(grid)
     used, edges = np.unique(pairs, return_inverse=True)
     return Cells(
-        index=grid[used] + first,
+        index=places[used] + first,
         body=np.full(len(used), body),
         piece=owner[used],
         conductivity=np.array([piece.conductivity for piece in pieces])[owner[used]],
@@ -162,41 +179,41 @@ def _cells_of_body(
     )
 
 
-def _faces(
-    space: Space, grid: Integers, centres: Floats, shape: Integers, level: Floats, owner: Integers, pitch: float
-) -> tuple[Integers, Floats]:
+def _faces(grid: _Grid) -> tuple[Integers, Floats]:
     """Pairs of cells (by place in the grid) and the conductances of their faces, in all three directions."""
-    sigma = np.array([piece.conductivity for piece in space.pieces])
-    mixed = _near_another_dough(space, centres, level, pitch)
-    strides = np.array([shape[1] * shape[2], shape[2], 1])
+    sigma = np.array([piece.conductivity for piece in grid.space.pieces])
+    mixed = _near_another_dough(grid.space, grid.centres, grid.level, grid.pitch)
+    strides = np.array([grid.shape[1] * grid.shape[2], grid.shape[2], 1])
     pairs, values = [], []
     for axis in range(3):
-        near = np.flatnonzero((grid[:, axis] < shape[axis] - 1) & (level < 1.2 * pitch))
+        near = np.flatnonzero((grid.places[:, axis] < grid.shape[axis] - 1) & (grid.level < 1.2 * grid.pitch))
         far = near + strides[axis]
-        share = _shares(space, centres[near], level[near], level[far], axis, pitch)
+        share = _shares(grid, near, far, axis)
         kept = share > _LEAST_SHARE
         near, far, share = near[kept], far[kept], share[kept]
-        mean = sigma[owner[near]]
+        mean = sigma[grid.owner[near]]
         across = mixed[near] | mixed[far]
-        mean[across] = _mean_conductivity(space, centres[near[across]], axis, pitch)
+        mean[across] = _mean_conductivity(grid.space, grid.centres[near[across]], axis, grid.pitch)
         pairs.append(np.column_stack([near, far]))
-        values.append(mean * share * pitch)
+        values.append(mean * share * grid.pitch)
     return np.concatenate(pairs), np.concatenate(values)
 
 
-def _shares(space: Space, centres: Floats, here: Floats, there: Floats, axis: int, pitch: float) -> Floats:
+def _shares(grid: _Grid, near: Integers, far: Integers, axis: int) -> Floats:
     """Inside shares of the faces between cells and their next ones along an axis."""
-    reach = np.sqrt(0.75) * pitch  # from a cell's centre to the far corners of its faces
+    here, there = grid.level[near], grid.level[far]
+    reach = np.sqrt(0.75) * grid.pitch  # from a cell's centre to the far corners of its faces
     share = np.where(np.minimum(here, there) < -reach, 1.0, 0.0)
     step = np.zeros(3)
-    step[axis] = pitch / 2
+    step[axis] = grid.pitch / 2
     unsure = np.flatnonzero((np.abs(here) < reach) & (np.abs(there) < reach))
-    middles = centres[unsure] + step
-    level = space.level(middles)[0]
+    middles = grid.centres[near[unsure]] + step
+    level = grid.space.level(middles)[0]
     share[unsure] = np.where(level < 0, 1.0, 0.0)
-    close = np.abs(level) < np.sqrt(0.5) * pitch
-    unsure, middles = unsure[close], middles[close]
-    share[unsure] = face_shares(lambda points: space.level(points)[0], middles, axis, pitch)
+    close = np.abs(level) < np.sqrt(0.5) * grid.pitch
+    share[unsure[close]] = face_shares(
+        lambda points: grid.space.level(points)[0], middles[close], axis, grid.pitch
+    )  # fmt: skip
     return share
 
 
@@ -204,7 +221,7 @@ def _near_another_dough(space: Space, centres: Floats, level: Floats, pitch: flo
     """Cells that space of two conductivities reaches."""
     near = np.zeros(len(centres), dtype=bool)
     members = np.flatnonzero(space.members)
-    sigma = np.array([space.pieces[number].conductivity for number in members])
+    sigma = np.array([space.pieces[int(number)].conductivity for number in members])
     doughs = np.unique(sigma)
     if len(doughs) == 1:
         return near
@@ -228,7 +245,7 @@ def _mean_conductivity(space: Space, centres: Floats, axis: int, pitch: float) -
     sigma = np.array([piece.conductivity for piece in space.pieces])
     step = np.zeros(3)
     step[axis] = pitch / 2
-    corners = corner_levels(lambda points: space.level(points)[0], centres + step, axis, pitch)
+    corners = corner_levels(lambda points: space.level(points)[0], centres + step, axis, pitch, _LINES)
     weight = square_shares(corners).reshape(len(centres), -1)
     lines = _lines(centres, axis, pitch)
     length, resistance = np.zeros(lines.shape[:2]), np.zeros(lines.shape[:2])
@@ -245,14 +262,14 @@ def _mean_conductivity(space: Space, centres: Floats, axis: int, pitch: float) -
 
 
 def _lines(centres: Floats, axis: int, pitch: float) -> Floats:
-    """Points on lines from cell to next cell, shape (f, FINE², _ALONG + 1, 3). [m]"""
+    """Points on lines from cell to next cell, shape (f, LINES², _ALONG + 1, 3). [m]"""
     first, second = (each for each in range(3) if each != axis)
-    place = (np.arange(FINE) + 0.5) / FINE - 0.5
-    steps = np.zeros((FINE, FINE, _ALONG + 1, 3))
+    place = (np.arange(_LINES) + 0.5) / _LINES - 0.5
+    steps = np.zeros((_LINES, _LINES, _ALONG + 1, 3))
     steps[..., first], steps[..., second], steps[..., axis] = np.meshgrid(
         place, place, np.arange(_ALONG + 1) / _ALONG, indexing="ij"
     )
-    return np.asarray(centres[:, None, None, :] + pitch * steps.reshape(FINE**2, _ALONG + 1, 3))
+    return np.asarray(centres[:, None, None, :] + pitch * steps.reshape(_LINES**2, _ALONG + 1, 3))
 
 
 def _inside_parts(here: Floats, there: Floats) -> Floats:

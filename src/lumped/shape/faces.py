@@ -2,7 +2,8 @@
 
 A face is divided into small squares, each into four triangles round its middle; on a triangle the signed distance
 is taken as linear, which gives the inside area in closed form. The error falls with the square of the division, so
-two divisions, one twice as fine, are extrapolated to none.
+two divisions, one twice as fine, are extrapolated to none. Where an edge of the body crosses the face, the signed
+distance has a kink, and the face is divided more finely.
 """
 
 from collections.abc import Callable
@@ -10,10 +11,11 @@ from collections.abc import Callable
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["FINE", "face_shares", "square_shares"]
+__all__ = ["corner_levels", "face_shares", "square_shares"]
 
-FINE = 2  # small squares along an edge of a face
-_KINK = 0.05  # where the two divisions differ more, an edge or a thin wall passes: the finer one stands
+_FINE, _FINER = 2, 8  # small squares along an edge of a face; where there is a kink
+_KINK = 0.08  # in pitches; smooth surfaces curve less than this over a small square
+_TRUSTED = 0.05  # where the two divisions differ more, a wall thinner than a pitch passes: the finer one stands
 _SKIN = 1e-6  # in pitches; a face that lies in the surface itself is outside, whatever rounding does
 
 Level = Callable[[NDArray[np.float64]], NDArray[np.float64]]
@@ -44,21 +46,33 @@ def face_shares(level: Level, centres: NDArray[np.float64], axis: int, pitch: fl
     >>> round(float(half[0]), 4)
     0.75
     """
-    values = corner_levels(level, centres, axis, pitch) + _SKIN * pitch
+    values = corner_levels(level, centres, axis, pitch, _FINE)
+    share = _extrapolated(values, pitch)
+    twist = values[:, :-1, :-1] + values[:, 1:, 1:] - values[:, 1:, :-1] - values[:, :-1, 1:]
+    kinked = np.any(np.abs(twist) > _KINK * pitch, axis=(1, 2))
+    share[kinked] = _extrapolated(corner_levels(level, centres[kinked], axis, pitch, _FINER), pitch)
+    return np.asarray(share)
+
+
+def _extrapolated(values: NDArray[np.float64], pitch: float) -> NDArray[np.float64]:
+    """Share of each face from levels at the corners of its small squares, (f,)."""
+    values = values + _SKIN * pitch
     fine = square_shares(values).mean(axis=(1, 2))
     coarse = square_shares(values[:, ::2, ::2]).mean(axis=(1, 2))
-    smooth = np.abs(fine - coarse) < _KINK
-    return np.clip(np.where(smooth, (4 * fine - coarse) / 3, fine), 0.0, 1.0)
+    smooth = np.abs(fine - coarse) < _TRUSTED
+    return np.asarray(np.clip(np.where(smooth, (4 * fine - coarse) / 3, fine), 0.0, 1.0))
 
 
-def corner_levels(level: Level, centres: NDArray[np.float64], axis: int, pitch: float) -> NDArray[np.float64]:
-    """Signed distance at the corners of the small squares, shape (f, FINE + 1, FINE + 1). [m]"""
-    place = pitch * (np.arange(FINE + 1) / FINE - 0.5)
-    steps = np.zeros((FINE + 1, FINE + 1, 3))
+def corner_levels(
+    level: Level, centres: NDArray[np.float64], axis: int, pitch: float, division: int
+) -> NDArray[np.float64]:
+    """Signed distance at the corners of the small squares, shape (f, division + 1, division + 1). [m]"""
+    place = pitch * (np.arange(division + 1) / division - 0.5)
+    steps = np.zeros((division + 1, division + 1, 3))
     first, second = (each for each in range(3) if each != axis)
     steps[..., first], steps[..., second] = np.meshgrid(place, place, indexing="ij")
     points = centres[:, None, None, :] + steps
-    return level(points.reshape(-1, 3)).reshape(points.shape[:-1])
+    return np.asarray(level(points.reshape(-1, 3)).reshape(points.shape[:-1]))
 
 
 def square_shares(corner: NDArray[np.float64]) -> NDArray[np.float64]:

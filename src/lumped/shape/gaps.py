@@ -6,7 +6,9 @@ convex solids the function is convex, so the nearest place is the only one; a ro
 convex parts, and others are searched from several starts.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -98,7 +100,7 @@ def _nearest(a: Solid, b: Solid) -> tuple[float, Floats]:
 
     def worst(points: Floats) -> Floats:
         pull = _PULL * np.sum((points - centre) ** 2, axis=-1) / size
-        return np.maximum(a.distance(points), b.distance(points)) + pull
+        return np.asarray(np.maximum(a.distance(points), b.distance(points)) + pull)
 
     axes = [np.linspace(low[k], high[k], _GRID) for k in range(3)]
     grid = np.stack(np.meshgrid(*axes, indexing="ij"), axis=-1).reshape(-1, 3)
@@ -129,7 +131,7 @@ def _slid_down(a: Solid, b: Solid, start: Floats, size: float) -> Floats:
         return np.array([[*-_gradient(a, point), 1.0], [*-_gradient(b, point), 1.0]])
 
     first = np.append(np.zeros(3), -float(np.min(slack(np.zeros(4)))))
-    result = minimize(
+    result: Any = minimize(  # type: ignore[call-overload]
         lambda x: x[3] + _PULL * np.sum(x[:3] ** 2),
         first,
         jac=lambda x: np.append(2 * _PULL * x[:3], 1.0),
@@ -140,7 +142,7 @@ def _slid_down(a: Solid, b: Solid, start: Floats, size: float) -> Floats:
     return np.asarray(start + size * result.x[:3])
 
 
-def _polished(worst, point: Floats, step: float) -> Floats:
+def _polished(worst: Callable[[Floats], Floats], point: Floats, step: float) -> Floats:
     """Walk on ever finer stencils, so that an edge of a solid can't hold the search up."""
     stencil = np.stack(np.meshgrid(*[[-1.0, -0.5, 0.0, 0.5, 1.0]] * 3, indexing="ij"), axis=-1).reshape(-1, 3)
     while step > _FINEST:

@@ -55,11 +55,11 @@ class Ball:
 
     def distance(self, points: Points) -> NDArray[np.float64]:
         """Signed distance of points. [m]"""
-        return np.linalg.norm(np.asarray(points) - self.centre, axis=-1) - self.radius
+        return np.asarray(np.linalg.norm(np.asarray(points) - self.centre, axis=-1) - self.radius)
 
     def bounds(self) -> Points:
         """Box around it. [m]"""
-        return np.array([self.centre, self.centre]) + np.array([[-self.radius], [self.radius]])
+        return np.asarray(np.array([self.centre, self.centre]) + np.array([[-self.radius], [self.radius]]))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -139,7 +139,7 @@ class PathRoll:
 
     def distance(self, points: Points) -> NDArray[np.float64]:
         """Signed distance of points; inside near a bend it may be too small, by less than the radius. [m]"""
-        return np.min([part.distance(points) for part in self.parts()], axis=0)
+        return np.asarray(np.min([part.distance(points) for part in self.parts()], axis=0))
 
     def bounds(self) -> Points:
         """Box around it. [m]"""
@@ -179,7 +179,7 @@ class Block:
         cos, sin = np.cos(self.turn), np.sin(self.turn)
         local = np.stack([cos * x + sin * y, cos * y - sin * x, z], axis=-1)
         over = np.abs(local) - np.asarray(self.size) / 2
-        return np.linalg.norm(np.maximum(over, 0), axis=-1) + np.minimum(over.max(axis=-1), 0)
+        return np.asarray(np.linalg.norm(np.maximum(over, 0), axis=-1) + np.minimum(over.max(axis=-1), 0))
 
     def bounds(self) -> Points:
         """Box around it. [m]"""
