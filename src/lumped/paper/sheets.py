@@ -1,9 +1,11 @@
 """The sheet of one sculpture: built from at true size, read at arm's length."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import pi
-from typing import Any, Literal
+from typing import Any
 
+from lumped.errors import InputError
 from lumped.paper.steps import push_steps, shape_steps, start_steps, thicknesses
 from lumped.paper.typesetting import typeset
 from lumped.picture import THEMES, View, arrange, drawn, view_of
@@ -21,7 +23,7 @@ _GAPS = 15e-3  # m; gaps up to this are written down
 _MOST_LUMPS = 60
 
 
-def sheet_pdf(verdict: Verdict, *, paper: Literal["a4", "us-letter"] = "a4") -> bytes:
+def sheet_pdf(verdict: Verdict, *, paper: str = "a4") -> bytes:
     """Print the sheet of a sculpture.
 
     Parameters
@@ -35,7 +37,14 @@ def sheet_pdf(verdict: Verdict, *, paper: Literal["a4", "us-letter"] = "a4") -> 
     -------
     bytes
         A PDF: the drawing at true size first, what each part does after it.
+
+    Raises
+    ------
+    InputError
+        If there is no such size.
     """
+    if paper not in _ROOM:
+        raise InputError("paper-size", paper=paper, known=", ".join(_ROOM))
     return typeset("sheet", sheet_data(verdict, paper=paper))
 
 
@@ -57,7 +66,7 @@ def sheet_data(verdict: Verdict, *, paper: str = "a4") -> dict[str, Any]:
         "shape": shape_steps(sculpture, near), "push": push_steps(sculpture), "start": start_steps(sculpture),
         "columns": [say(f"paper-column-{key}") for key in columns],
         "why": why, "rows": [_row(each) for each in verdict.parts],
-        "know": list(verdict.findings), "careful": list(verdict.cautions), "computed": _computed(verdict),
+        "know": list(verdict.findings), "careful": _halves(verdict.cautions), "computed": _computed(verdict),
     }  # fmt: skip
 
 
@@ -83,7 +92,8 @@ def _drawing(verdict: Verdict, near: tuple[Nearness, ...], paper: str) -> dict[s
     """The drawing at the largest scale 1/n that fits, turned if that lets it be larger."""
     seen = view_of(verdict)
     apart = tuple(pair for pair in near if pair.gap.distance > 0 or pair.unsure)
-    view = View(sculpture=seen.sculpture, remarks=seen.remarks, near=apart, reading=seen.reading)
+    quiet = {name: replace(remark, words="") for name, remark in seen.remarks.items()}
+    view = View(sculpture=seen.sculpture, remarks=quiet, near=apart, reading=seen.reading)
     for parts in range(1, 40):
         arrangement = arrange(view, letters=_LETTERS * parts, legs=True)
         box = arrangement.box.widened(0.5)
@@ -118,8 +128,20 @@ def _row(each: PartVerdict) -> dict[str, str]:
 
 
 def _span(span: Span, *, scale: float = 1.0, digits: int = 1) -> str:
-    shown, low, high = (f"{scale * each + 0.0:.{digits}f}" for each in (span.mean, span.low, span.high))
-    return shown if low == high == shown else say("interval", mean=shown, low=low, high=high)
+    shown, low, high = (_figure(scale * each, digits) for each in (span.mean, span.low, span.high))
+    return shown if low == high == shown else say("paper-interval", mean=shown, low=low, high=high)
+
+
+def _figure(value: float, digits: int) -> str:
+    """Write a figure with a true minus; adding 0 turns a rounded -0 into 0."""
+    return f"{round(value, digits) + 0.0:.{digits}f}".replace("-", "−")
+
+
+def _halves(lines: Sequence[str]) -> list[list[str]]:
+    """Part lines into two columns of about the same height."""
+    heights = [1 + len(line) // 55 for line in lines]
+    cut = min(range(len(lines) + 1), key=lambda k: abs(sum(heights[:k]) - sum(heights[k:]) - 0.5))
+    return [list(lines[:cut]), list(lines[cut:])]
 
 
 def _computed(verdict: Verdict) -> list[str]:

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 import numpy as np
 
-from lumped.sculpt import Leg, Lump, Nearness, Part, Sculpture
+from lumped.sculpt import Leg, Lump, Nearness, Sculpture
 from lumped.shape import Ball, Block, Disc, PathRoll, Ring, Roll
 from lumped.texts import say
 
@@ -57,12 +57,11 @@ def push_steps(sculpture: Sculpture) -> list[dict[str, object]]:
         What is built.
     """
     parts = sorted(sculpture.parts, key=lambda part: part.kind == "pack")
-    return [
-        {"name": part.name, "title": part.title, "legs": [_leg(leg, part) for leg in part.legs]} for part in parts
-    ] + [
-        {"name": "", "title": "", "legs": [say("paper-joined", first=first, second=second)]}
-        for first, second in sculpture.joined
+    steps: list[dict[str, object]] = [
+        {"name": part.name, "title": part.title, "legs": [_leg(leg) for leg in part.legs]} for part in parts
     ]
+    twists = [say("paper-joined", first=first, second=second) for first, second in sculpture.joined]
+    return [*steps, {"name": "", "title": "", "legs": twists}] if twists else steps
 
 
 def start_steps(sculpture: Sculpture) -> list[str]:
@@ -89,7 +88,7 @@ def _names(names: list[str]) -> str:
     return names[0]
 
 
-def _leg(leg: Leg, part: Part) -> str:
+def _leg(leg: Leg) -> str:
     name = say(f"paper-leg-{leg.name}")
     if leg.entry is None:
         return say("paper-leg-dangles", leg=name)

@@ -56,7 +56,10 @@ def typeset(template: str, data: dict[str, Any], *, kind: Literal["pdf", "png"] 
         raise TypesettingError(f"{template}: {error}") from None
     if warnings:
         raise TypesettingError(f"{template}: {warnings[0].message}")
-    return bytes(made[0] if isinstance(made, list) else made)
+    page = made[0] if isinstance(made, list) else made
+    if page is None:
+        raise TypesettingError(f"{template}: nothing was made")
+    return bytes(page)
 
 
 @cache

@@ -83,9 +83,7 @@ def _soft(path: str, look: Look, theme: Theme, key: str, radius: float, *, faint
         stroked(fill="none", stroke=dark, stroke_width=2 * share * radius, opacity=0.04, transform=shift)
         for share in _SHADE
     ]
-    inside = element(
-        "g", *shade, *_mark(path, look, key, dark, theme, opacity=0.2 if faint else 0.62), clip_path=f"url(#{key}-in)"
-    )
+    inside = element("g", *shade, *_mark(path, look, key, dark, theme, faint=faint), clip_path=f"url(#{key}-in)")
     edge = stroked(fill="none", stroke=dark, stroke_width=0.25, opacity=0.55)
     return [shape, *shadow, stroked(fill=base), inside, edge]
 
@@ -94,21 +92,26 @@ def _flat(path: str, look: Look, theme: Theme, key: str, *, faint: bool) -> list
     """A pale tint, the mark, and a firm outline, for ink on paper."""
     tint = mixed(look.colour, "#ffffff", 0.72)
     clip = element("clipPath", element("path", d=path, clip_rule="evenodd"), id=f"{key}-in")
-    inside = element(
-        "g", *_mark(path, look, key, "#555555", theme, opacity=0.2 if faint else 0.62), clip_path=f"url(#{key}-in)"
-    )
+    inside = element("g", *_mark(path, look, key, "#555555", theme, faint=faint), clip_path=f"url(#{key}-in)")
     edge = element("path", d=path, fill="none", stroke=theme.ink, stroke_width=0.4, stroke_linejoin="round",
                    class_="outline")  # fmt: skip
     return [clip, element("path", d=path, fill=tint, fill_rule="evenodd"), inside, edge]
 
 
-def _mark(path: str, look: Look, key: str, dark: str, theme: Theme, *, opacity: float) -> list[str]:
+def _mark(path: str, look: Look, key: str, dark: str, theme: Theme, *, faint: bool) -> list[str]:
     if look.mark == "plain":
         return []
     light = mixed(look.colour, theme.shine, 0.7)
     return [
         mark_pattern(look.mark, f"{key}-mark", dark, light),
-        element("path", d=path, fill=f"url(#{key}-mark)", fill_rule="evenodd", opacity=opacity, data_mark=look.mark),
+        element(
+            "path",
+            d=path,
+            fill=f"url(#{key}-mark)",
+            fill_rule="evenodd",
+            opacity=0.2 if faint else 0.62,
+            data_mark=look.mark,
+        ),
     ]
 
 

@@ -3,7 +3,7 @@
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from scipy.ndimage import distance_transform_edt, gaussian_filter1d
-from scipy.sparse import coo_array
+from scipy.sparse import csr_array
 from scipy.sparse.csgraph import dijkstra
 
 from lumped.shape import Solid
@@ -50,7 +50,7 @@ class Ground:
 
     def _square(self, points: ArrayLike) -> NDArray[np.int64]:
         places = np.round((np.asarray(points) - self.origin) / self.step).astype(np.int64)
-        return np.clip(places, 0, np.array(self.shape) - 1)
+        return np.asarray(np.clip(places, 0, np.array(self.shape) - 1))
 
     def share_of_dough(self, points: ArrayLike) -> float:
         """Give the share of points, (n, 2) mm, that lie on dough."""
@@ -85,7 +85,7 @@ class Ground:
             Points of the way. [mm]
         """
         first, last = (int(np.ravel_multi_index(tuple(self._square(each)), self.shape)) for each in (start, end))
-        before = dijkstra(self._graph(), directed=False, indices=first, return_predecessors=True)[1]
+        before = dijkstra(self._graph(), directed=False, indices=[first], return_predecessors=True)[1][0]
         steps = [last]
         while steps[-1] != first and before[steps[-1]] >= 0:
             steps.append(int(before[steps[-1]]))
@@ -95,7 +95,7 @@ class Ground:
             points = np.vstack([points, np.linspace(points[-1], np.asarray(then), 6)[1:]])
         return _smooth(points)
 
-    def _graph(self) -> coo_array:
+    def _graph(self) -> csr_array:
         number = np.arange(np.prod(self.shape)).reshape(self.shape)
         pairs, costs = [], []
         for di, dj in _STEPS:
@@ -105,7 +105,7 @@ class Ground:
             pairs.append(np.column_stack([here.ravel(), there.ravel()]))
             costs.append(np.hypot(di, dj) * (flat[here.ravel()] + flat[there.ravel()]) / 2)
         joined = np.concatenate(pairs)
-        return coo_array((np.concatenate(costs), (joined[:, 0], joined[:, 1])), shape=(number.size, number.size))
+        return csr_array((np.concatenate(costs), (joined[:, 0], joined[:, 1])), shape=(number.size, number.size))
 
 
 def _smooth(points: Floats) -> Floats:

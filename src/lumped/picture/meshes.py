@@ -184,7 +184,8 @@ def _box(size: Floats, soft: float) -> Mesh:
     number = np.arange(count * count).reshape(count, count)
     a, b, c, d = (each.ravel() for each in (number[:-1, :-1], number[1:, :-1], number[1:, 1:], number[:-1, 1:]))
     square = np.concatenate([np.column_stack([a, b, c]), np.column_stack([a, c, d])])
-    points, faces = [], []
+    points: list[Floats] = []
+    faces: list[NDArray[np.int64]] = []
     for axis in range(3):
         for side in (-1.0, 1.0):
             face = np.empty((count * count, 3))

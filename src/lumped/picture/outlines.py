@@ -113,13 +113,14 @@ def softened(loop: Loop, radius: float) -> Loop:
 
 def _circle(centre: tuple[float, float, float], radius: float) -> Loop:
     angle = 2 * np.pi * np.arange(_ROUND) / _ROUND
-    return 1e3 * (np.array(centre[:2]) + radius * np.column_stack([np.cos(angle), np.sin(angle)]))
+    circle = np.column_stack([np.cos(angle), np.sin(angle)])
+    return np.asarray(1e3 * (np.array(centre[:2]) + radius * circle))
 
 
 def _rectangle(block: Block) -> Loop:
     cos, sin = np.cos(block.turn), np.sin(block.turn)
     corners = np.array([[-1, -1], [1, -1], [1, 1], [-1, 1]]) / 2 * np.array(block.size[:2])
-    return 1e3 * (np.array(block.centre[:2]) + corners @ np.array([[cos, sin], [-sin, cos]]))
+    return np.asarray(1e3 * (np.array(block.centre[:2]) + corners @ np.array([[cos, sin], [-sin, cos]])))
 
 
 def _end_circles(roll: Roll) -> Loop:
@@ -132,7 +133,7 @@ def _end_circles(roll: Roll) -> Loop:
     second = np.cross(axis, first)
     angle = 2 * np.pi * np.arange(_ROUND) / _ROUND
     ring = roll.radius * (np.cos(angle)[:, None] * first + np.sin(angle)[:, None] * second)
-    return 1e3 * np.concatenate([ring + roll.start, ring + roll.end])[:, :2]
+    return np.asarray(1e3 * np.concatenate([ring + roll.start, ring + roll.end])[:, :2])
 
 
 def _hull(points: Loop) -> Loop:

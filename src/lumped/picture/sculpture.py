@@ -114,7 +114,7 @@ def _parts(arrangement: Arrangement, theme: Theme, prefix: str) -> list[str]:
     for number_, body in enumerate(arrangement.bodies, start=1):
         part, remark = body.part, arrangement.view.remarks.get(body.part.name)
         title = (
-            say("picture-part-does", name=part.name, title=part.title, does=remark.words) if remark
+            say("picture-part-does", name=part.name, title=part.title, does=remark.words) if remark and remark.words
             else say("picture-part", name=part.name, title=part.title)
         )  # fmt: skip
         state = remark.state if remark else part.state
@@ -146,16 +146,19 @@ def _cloth(frame: Box, theme: Theme, prefix: str) -> str:
 
 
 def _near(pair: Nearness, theme: Theme) -> str:
-    """Mark a place where a hand can't tell: two small brackets that face each other across the gap."""
+    """Mark a gap: two small curves that face each other across it; on paper a measure from skin to skin."""
     x, y = 1e3 * pair.gap.point[:2]
-    across = pair.gap.point_b[:2] - pair.gap.point_a[:2]
-    turn = float(np.degrees(np.arctan2(across[1], across[0]))) if np.hypot(*across) > 1e-6 else 0.0
-    reach = 1.0 + max(0.0, 500 * pair.gap.distance)
-    d = "".join(
-        f"M{number(s * (reach + 1.4))} -2.4Q{number(s * reach)} 0 {number(s * (reach + 1.4))} 2.4" for s in (-1, 1)
-    )
-    mark = element("path", d=d, fill="none", stroke=theme.hem if not theme.flat else theme.ink, stroke_width=0.5,
-                   stroke_linecap="round")  # fmt: skip
+    across = 1e3 * (pair.gap.point_b[:2] - pair.gap.point_a[:2])
+    apart = float(np.hypot(*across))
+    turn = float(np.degrees(np.arctan2(across[1], across[0]))) if apart > 1e-3 else 0.0
+    if theme.flat and pair.gap.distance > 0:
+        a = number(apart / 2)
+        d = f"M-{a} 0H{a}M-{a} -1.6V1.6M{a} -1.6V1.6"
+    else:
+        near, far = number(1.0 + apart / 2), number(2.4 + apart / 2)
+        d = f"M{far} -2.4Q{near} 0 {far} 2.4M-{far} -2.4Q-{near} 0 -{far} 2.4"
+    mark = element("path", d=d, fill="none", stroke=theme.ink if theme.flat else theme.hem, stroke_linecap="round",
+                   stroke_width=0.25 if theme.flat else 0.5)  # fmt: skip
     return element("g", mark, class_="near", transform=f"translate({number(x)} {number(-y)}) rotate({number(-turn)})")
 
 

@@ -100,4 +100,4 @@ def _stub(body: Body, start: Floats) -> Floats:
     outwards = outwards / max(float(np.linalg.norm(outwards)), 1e-9)
     side = np.array([-outwards[1], outwards[0]])
     t = np.linspace(0, 1, 9)[:, None]
-    return start + _STUB * (t * outwards + 0.25 * t**2 * side)
+    return np.asarray(start + _STUB * (t * outwards + 0.25 * t**2 * side))

@@ -19,6 +19,7 @@ __all__ = ["beads", "place_words"]
 
 Floats = NDArray[np.float64]
 _ALONG = (0.5, 0.38, 0.62, 0.25, 0.75, 0.15, 0.85)
+_MOST_LEGS = 8  # with more, a leg says only its name, and the short leg nothing
 _MOST_NAMES = 60  # more lumps than this are told by touch, not by writing
 
 
@@ -141,7 +142,7 @@ def _along(start: Floats, step: Floats, across: float) -> Iterator[tuple[Floats,
 
 def _slip(body: Body, view: View, taken: list[Box], ground: Ground, size: float) -> Label:
     remark = view.remarks.get(body.part.name)
-    lines = (body.part.name, remark.words) if remark else (body.part.name,)
+    lines = (body.part.name, remark.words) if remark and remark.words else (body.part.name,)
     width, height = slip_size(lines, size)
     own = Box.of(body.corners)
     box = free_place(own, width, height, taken, ground, start=4.2 if body.part.kind == "lamp" else 1.5)
@@ -155,9 +156,13 @@ def _nearest(own: Box, other: Box) -> Floats:
 
 
 def _legs(wires: tuple[Wire, ...], taken: list[Box], ground: Ground, size: float) -> Iterator[Label]:
-    small = 0.82 * size
+    small, crowded = 0.82 * size, len(wires) > _MOST_LEGS
     for wire in wires:
-        if wire.leg.entry is None or wire.leg.tip is None:
+        if crowded and not wire.loose and wire.leg.name in ("short", "other", "one"):
+            continue
+        if crowded and not wire.loose:
+            text = wire.leg.name
+        elif wire.leg.entry is None or wire.leg.tip is None:
             text = f"{wire.leg.name}, {say('picture-dangles')}"
         else:
             depth = f"{1e3 * np.linalg.norm(wire.leg.tip - wire.leg.entry):.0f}"

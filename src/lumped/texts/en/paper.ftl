@@ -1,5 +1,6 @@
 ### Words on paper.
 
+paper-size = There is no sheet “{ $paper }” here. Choose one of: { $known }.
 paper-invented = invented: its people, places and readings are made up
 paper-true-size = Drawn at true size: lay the dough on the outlines. Parts and the pack are signs, not to size.
 paper-reduced = Too large for this sheet: drawn at 1/{ $parts } of true size. Parts and the pack are signs, not to size.
@@ -56,6 +57,7 @@ paper-no-pack = There is no pack to push in.
 paper-switch = Close { $switch }.
 paper-stop = Take a pack wire out when you stop.
 
+paper-interval = { $mean } ({ $low } to { $high })
 paper-column-part = part
 paper-column-does = does
 paper-column-volts = volts
