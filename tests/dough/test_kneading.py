@@ -8,6 +8,8 @@ import pytest
 from lumped.dough import Portion, Recipe, knead, read_recipe
 from lumped.dough.balance import balanced, mixed
 from lumped.quantities import Status, Value
+from lumped.reference import handbook
+from lumped.texts import has
 
 DEMO = Path(__file__).parents[2] / "demo" / "recipes"
 
@@ -88,11 +90,26 @@ def test_a_dough_names_its_allergens_its_status_and_its_sources():
 
 
 def test_a_salty_dough_says_what_it_does_to_a_child_or_a_dog():
-    note = kneaded({**PLAIN, "tap-water": 230}).notes[-1]
-    assert "poison centre" in note
+    note = next(each for each in kneaded({**PLAIN, "tap-water": 230}).cautions if "poison centre" in each)
     share = kneaded({**PLAIN, "tap-water": 230}).salt_fraction
     assert f"{12 * 0.75 / share:.0f} g" in note  # 0.75 g/kg, RCPCH 2009 p. 79
     assert f"{10 * 4 / share:.0f} g" in note  # 4 g/kg, Merck Veterinary Manual
+
+
+def test_every_caution_that_an_ingredient_calls_for_has_its_sentence():
+    book = handbook()
+    called = {
+        key for each in book.keys("ingredients") for key in book.entry("ingredients", each).facts.get("cautions", ())
+    }
+    assert {"raw-flour", "salt-skin", "acid-eyes"} <= called
+    assert [key for key in sorted(called) if not has(f"dough-caution-{key}")] == []
+
+
+def test_a_cooked_dough_warns_of_heat_and_an_uncooked_one_does_not():
+    cooked, raw = kneaded(PLAIN), kneaded(PLAIN, cooked="not cooked")
+    assert any("burns" in each for each in cooked.cautions)
+    assert not any("burns" in each for each in raw.cautions)
+    assert "qualified person" in raw.cautions[-1]
 
 
 @pytest.mark.parametrize("file", ["ropewalk-salt.toml", "ropewalk-sugar.toml"])
@@ -115,3 +132,16 @@ def test_a_dough_as_json_is_in_si_and_has_no_nan():
 
 def _width(value):
     return value.high - value.low
+
+
+def test_how_hard_the_tap_water_is_widens_the_interval_of_a_starch_dough():
+    starch = {"cornstarch": 150, "granulated-sugar": 100, "vegetable-oil": 41}
+    tap, distilled = (
+        kneaded({**starch, water: 70}, "insulating", "not cooked") for water in ("tap-water", "distilled-water")
+    )
+    tap_span, distilled_span = (
+        each.reason("liquid_conductivity").value.high / each.reason("liquid_conductivity").value.low
+        for each in (tap, distilled)
+    )
+    assert tap.resistivity.mean < 0.8 * distilled.resistivity.mean
+    assert tap_span > 1.1 * distilled_span

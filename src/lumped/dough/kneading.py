@@ -7,10 +7,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.chemistry import brine_conductivity, salt_solubility
-from lumped.dough.balance import balanced, mixed
+from lumped.dough.balance import COMPONENTS, balanced, mixed
 from lumped.dough.liquid import ash_ions, ions_conductivity, slowed
 from lumped.dough.material import Dough, Reason
-from lumped.dough.notes import notes_on
+from lumped.dough.notes import cautions_on, notes_on
 from lumped.dough.obstruction import archie, mackie_meares, obstruction_bound
 from lumped.dough.recipe import Recipe
 from lumped.quantities import Provenance, Status, Value, combined
@@ -30,10 +30,12 @@ _STEPS = (
     # key, unit shown, factor from SI
     ("went_in", "g", 1e3), ("water_lost", "g", 1e3), ("mass", "g", 1e3), ("bound_water", "g", 1e3),
     ("free_water", "g", 1e3), ("salt_dissolved", "g", 1e3), ("salt_solid", "g", 1e3), ("sugar_dissolved", "g", 1e3),
-    ("sugar_solid", "g", 1e3), ("salt_in_liquid", "%", 1e2), ("acidity", "", 1.0), ("liquid_conductivity", "S/m", 1.0),
+    ("sugar_solid", "g", 1e3), ("salt_in_liquid", "%", 1e2), ("liquid_conductivity", "S/m", 1.0),
     ("mobility_left", "%", 1e2), ("syrup_conductivity", "S/m", 1.0), ("liquid_share", "%", 1e2),
     ("obstruction", "%", 1e2), ("best_possible", "Ω·m", 1.0), ("resistivity", "Ω·m", 1.0),
 )  # fmt: skip
+
+_PLACES = {key: 2 for key, unit, _ in _STEPS if unit == "g"}  # a hundredth of a gram is none
 
 
 def knead(recipe: Recipe) -> Dough:
@@ -72,32 +74,31 @@ def knead(recipe: Recipe) -> Dough:
         def formula(**draws: Array) -> Array:  # the draws are the same each time: one run of the chain serves all steps
             if not steps:
                 steps.update(_chain(recipe, draws))
-            return factor * steps[key]
+            return np.round(factor * steps[key], _PLACES.get(key, 12))
 
         return formula
 
-    reasons = []
+    reasons: list[Reason] = []
     for key, unit, factor in _STEPS:
         value = combined(step(key, factor), inputs, unit=unit)
         if key in ("resistivity", "best_possible"):
             value = replace(value, spread="lognormal")
-        if key == "resistivity" or not _is_idle(key, value):
+        if key == "resistivity" or not _is_idle(key, value, reasons):
             reasons.append(Reason(key=key, words=say(f"dough-step-{key.replace('_', '-')}"), value=value))
     salt = float(np.median(steps["salt_fraction"]))
     found = {each.key: each.value for each in reasons}
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=tuple(reasons),
-        notes=notes_on(recipe, found, salt), allergens=_allergens(recipe), salt_fraction=salt,
-        temperature=recipe.temperature, invented=recipe.invented,
+        notes=notes_on(recipe, found, salt), cautions=cautions_on(recipe, salt), allergens=_allergens(recipe),
+        salt_fraction=salt, temperature=recipe.temperature, invented=recipe.invented,
     )  # fmt: skip
 
 
-def _is_idle(key: str, value: Value) -> bool:
+def _is_idle(key: str, value: Value, before: list[Reason]) -> bool:
     """A step that says nothing of this recipe: no sugar, no salt left solid, nothing slowed."""
-    idle_at = {"mobility_left": 99.5}
     if key == "syrup_conductivity":
-        return False
-    return value.low > idle_at[key] if key in idle_at else value.high < 1e-3 and value.unit in ("g", "%")
+        return all(each.key != "mobility_left" for each in before)
+    return value.low > 99.5 if key == "mobility_left" else value.high < 0.05 and value.unit in ("g", "%")
 
 
 def _inputs(recipe: Recipe) -> dict[str, Value]:
@@ -105,8 +106,13 @@ def _inputs(recipe: Recipe) -> dict[str, Value]:
     book = handbook()
     inputs = {name: book.value("doughs", "unmeasured", name) for name in _OPEN}
     table = brine_conductivity(float(salt_solubility(recipe.temperature)) / 2, recipe.temperature)
-    inputs["brine_table"] = replace(
-        table, mean=1.0, low=table.low / table.mean, high=table.high / table.mean, unit="", spread="lognormal"
+    inputs["brine_table"] = Value(
+        mean=1.0, low=table.low / table.mean, high=table.high / table.mean, unit="", spread="lognormal",
+        provenance=Provenance.of([table.provenance, *_tables_used(recipe)]),
+    )  # fmt: skip
+    hardness = book.value("ingredients", "tap-water", "calcium")
+    inputs["hardness"] = replace(
+        hardness, mean=1.0, low=hardness.low / hardness.mean, high=hardness.high / hardness.mean
     )
     inputs["picture"] = Value(mean=0.5, low=0.0, high=1.0, unit="", provenance=_MEMORY, spread="uniform")
     inputs["water_lost"] = book.value("doughs", recipe.cooked.replace(" ", "-"), "water_lost")
@@ -122,6 +128,14 @@ def _inputs(recipe: Recipe) -> dict[str, Value]:
                 mean=(low + high) / 2, low=low, high=high, unit="kg", provenance=_MEMORY, spread="uniform"
             )
     return inputs
+
+
+def _tables_used(recipe: Recipe) -> list[Provenance]:
+    """Where composition, solubility and density come from."""
+    book = handbook()
+    entries = [book.entry("ingredients", portion.ingredient) for portion in recipe.portions]
+    rows = [entry.rows[each].value.provenance for entry in entries for each in COMPONENTS if each in entry.rows]
+    return [*rows, *(book.curve(key).provenance for key in ("nacl-solubility", "nacl-density-20degC"))]
 
 
 def _chain(recipe: Recipe, draws: Draws) -> Draws:
@@ -141,9 +155,12 @@ def _chain(recipe: Recipe, draws: Draws) -> Draws:
         air=np.clip(draws["air"], 0.0, 0.5), temperature=recipe.temperature,
     )  # fmt: skip
     cations, acids = ash_ions(
-        masses, mobile_single=draws["mobile_potassium"], mobile_double=np.clip(draws["mobile_magnesium"], 0.0, 1.0)
+        masses,
+        mobile_single=draws["mobile_potassium"],
+        mobile_double=np.clip(draws["mobile_magnesium"], 0.0, 1.0),
+        hardness=draws["hardness"],
     )
-    whole, alone, ph = ions_conductivity(balance, cations, acids, recipe.temperature)
+    whole, alone = ions_conductivity(balance, cations, acids, recipe.temperature)
     liquid = draws["brine_table"] * (alone + draws["mixing_rule"] * (whole - alone))
     left = slowed(balance, draws["walden_exponent"], recipe.temperature)
     share = balance.liquid_share
@@ -154,7 +171,7 @@ def _chain(recipe: Recipe, draws: Draws) -> Draws:
         "went_in": went_in, "water_lost": lost, "mass": balance.mass, "bound_water": balance.bound_water,
         "free_water": balance.free_water, "salt_dissolved": balance.dissolved["salt"],
         "salt_solid": balance.solid["salt"], "sugar_dissolved": balance.dissolved["sucrose"],
-        "sugar_solid": balance.solid["sucrose"], "salt_in_liquid": balance.salt_in_liquid, "acidity": ph,
+        "sugar_solid": balance.solid["sucrose"], "salt_in_liquid": balance.salt_in_liquid,
         "liquid_conductivity": liquid, "mobility_left": left, "syrup_conductivity": liquid * left,
         "liquid_share": share, "obstruction": kept, "best_possible": 1 / (liquid * left * bound + dry),
         "resistivity": 1 / (liquid * left * kept + dry), "salt_fraction": components["salt"] / balance.mass,

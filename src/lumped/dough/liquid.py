@@ -19,7 +19,7 @@ _TINY = 1e-12
 
 
 def ash_ions(
-    masses: Mapping[str, Array], *, mobile_single: Array, mobile_double: Array
+    masses: Mapping[str, Array], *, mobile_single: Array, mobile_double: Array, hardness: Array
 ) -> tuple[dict[str, Array], dict[str, Array]]:
     """Give the ions that come with the ingredients' ash.
 
@@ -29,6 +29,8 @@ def ash_ions(
         Mass of each ingredient. [kg]
     mobile_single, mobile_double : (n,) float
         Share of sodium and potassium, and of magnesium and calcium, of a solid ingredient that is free to move. [1]
+    hardness : (n,) float
+        Ions of tap water over the usual amount. [1]
 
     Returns
     -------
@@ -43,11 +45,13 @@ def ash_ions(
     for ingredient, mass in masses.items():
         entry = book.entry("ingredients", ingredient)
         acid = _ACID_OF_ANION.get(entry.facts.get("anion", ""))
-        bound = acid == "phosphoric"
+        bound, hard = acid == "phosphoric", ingredient == "tap-water"
         for metal, charge in _METALS.items():
             if acid is None or metal not in entry.rows:
                 continue
-            free = (mobile_single if charge == 1 else mobile_double) if bound else np.ones_like(mass)
+            free = (
+                (mobile_single if charge == 1 else mobile_double) if bound else hardness if hard else np.ones_like(mass)
+            )
             molar = book.value("substances", metal, "molar_mass").mean
             moles = mass * entry.rows[metal].value.mean / molar * charge * free
             cations[metal] = cations.get(metal, 0.0) + moles
@@ -58,7 +62,7 @@ def ash_ions(
 
 def ions_conductivity(
     balance: Balance, cations: Mapping[str, Array], acids: Mapping[str, Array], temperature: float
-) -> tuple[Array, Array, Array]:
+) -> tuple[Array, Array]:
     """Give the conductivity of a dough's liquid before sugar thickens it.
 
     Parameters
@@ -74,8 +78,6 @@ def ions_conductivity(
     -------
     whole, salt_alone : (n,) float
         Conductivity with all ions, and with those of salt alone. [S/m]
-    ph : (n,) float
-        Acidity. [1]
     """
     volume = np.maximum(balance.liquid_volume, _TINY)
     moles = {each: balance.dissolved[each] / _molar_mass(each) for each in ("salt", *_ACIDS)}
@@ -95,7 +97,7 @@ def ions_conductivity(
         charges[metal] = each / volume
     charges["sodium"] = charges["sodium"] + salt
     alone = mixture_conductivity({"sodium": salt, "chloride": salt}, temperature)
-    return mixture_conductivity(charges, temperature), alone, found.ph
+    return mixture_conductivity(charges, temperature), alone
 
 
 def slowed(balance: Balance, exponent: Array, temperature: float) -> Array:

@@ -57,6 +57,8 @@ class Dough:
         The chain between recipe and resistivity; empty for a measured dough.
     notes : tuple of str
         Sentences that belong with the figure.
+    cautions : tuple of str
+        What to mind with its ingredients and with making it.
     allergens : tuple of str
         Allergens of the European and American lists.
     salt_fraction : float or None
@@ -73,6 +75,7 @@ class Dough:
     how: Literal["recipe", "measured", "unknown"]
     reasons: tuple[Reason, ...] = ()
     notes: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
     allergens: tuple[str, ...] = ()
     salt_fraction: float | None = None
     temperature: float = 293.15
@@ -89,4 +92,5 @@ class Dough:
             "resistivity": self.resistivity.as_dict(), "temperature_K": self.temperature,
             "salt_fraction": self.salt_fraction, "allergens": list(self.allergens), "invented": self.invented,
             "reasons": [each.as_dict() for each in self.reasons], "notes": list(self.notes),
+            "cautions": list(self.cautions),
         }  # fmt: skip

@@ -1,4 +1,4 @@
-"""Sentences that belong with a computed dough."""
+"""Sentences that belong with a computed dough: what to know, and what to mind."""
 
 from collections.abc import Iterator, Mapping
 
@@ -8,7 +8,7 @@ from lumped.quantities import Value, rounded_text
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["notes_on"]
+__all__ = ["cautions_on", "notes_on"]
 
 _SALTY = 0.001  # mass share of salt from which an insulating dough deserves a word
 _CONDUCTS = 5.0  # Ω·m
@@ -38,7 +38,7 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> 
     yield say("dough-note-unmeasured", factor=rounded_text(resistivity.high / resistivity.low))
     solid = found.get("salt_solid")
     if solid is not None and solid.mean > 0.5:
-        yield say("dough-note-solid-salt", solid=rounded_text(solid.mean), free=rounded_text(found["free_water"].mean))
+        yield say("dough-note-solid-salt", solid=f"{solid.mean:.0f}", free=f"{found['free_water'].mean:.0f}")
     if recipe.kind == "insulating" and salt_fraction > _SALTY:
         yield say("dough-note-salty", share=rounded_text(100 * salt_fraction))
     if recipe.kind == "conducting" and resistivity.mean > _CONDUCTS:
@@ -49,12 +49,38 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> 
         yield say("dough-note-warm", temperature=f"{recipe.temperature - 273.15:.0f}")
     if recipe.invented:
         yield say("dough-note-invented")
+
+
+def cautions_on(recipe: Recipe, salt_fraction: float) -> tuple[str, ...]:
+    """Say what to mind with a dough's ingredients and with making it.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What went in.
+    salt_fraction : float
+        Mass of salt over mass of dough. [1]
+
+    Returns
+    -------
+    tuple of str
+    """
+    return tuple(_cautions(recipe, salt_fraction))
+
+
+def _cautions(recipe: Recipe, salt_fraction: float) -> Iterator[str]:
+    if recipe.cooked != "not cooked":
+        yield say("dough-caution-hot")
     if salt_fraction > 0.01:
         child = handbook().row("limits", "salt-child", "lethal_per_kg")
         dog = handbook().row("limits", "salt-dog", "lethal_per_kg")
         yield say(
-            "dough-note-eaten",
+            "dough-caution-eaten",
             share=rounded_text(100 * salt_fraction),
             child=f"{12 * child.printed / salt_fraction:.0f}",
             dog=f"{10 * dog.printed / salt_fraction:.0f}",
         )
+    facts = [handbook().entry("ingredients", portion.ingredient).facts for portion in recipe.portions]
+    named = dict.fromkeys(key for fact in facts for key in fact.get("cautions", ()))
+    yield from (say(f"dough-caution-{key}") for key in named)
+    yield say("dough-caution-rules")

@@ -22,7 +22,16 @@ dough-note-poor = For a conducting dough this is a poor one: add salt, or more w
 dough-note-as-needed = How much was added until it felt right is not known, and is part of the interval. Weigh it, or weigh the finished dough.
 dough-note-warm = At { $temperature } °C it conducts far better than on the table; above 35 °C the figure is extrapolated. Let it cool first.
 dough-note-invented = This recipe is invented.
-dough-note-eaten = The dough is { $share } % salt and not food: published lethal doses begin at about { $child } g of it for a child of 12 kg, and lie near { $dog } g for a dog of 10 kg. Keep it from small children and pets; if some was eaten, ask a doctor, a vet or a poison centre at once.
+dough-caution-eaten = The dough is { $share } % salt and not food: published lethal doses begin at about { $child } g of it for a child of 12 kg, and lie near { $dog } g for a dog of 10 kg. Keep it from small children and pets; if some was eaten, ask a doctor, a vet or a poison centre at once.
+
+dough-caution-hot = An adult cooks, and hands the dough out only when it is cool: hot dough sticks and burns.
+dough-caution-raw-flour = Raw flour can carry germs: nobody eats raw dough, and all wash their hands.
+dough-caution-salt-skin = Salt stings: not on broken skin or eczema, not near eyes.
+dough-caution-oil-slippery = Oil on the floor is slippery: wipe it up.
+dough-caution-acid-eyes = Acids, even kitchen ones, sting in eyes: rinse with much water.
+dough-caution-sugar-ants = Sugar dough draws ants and wasps, and moulds within days: keep it cold, throw it away in time.
+dough-caution-colour-stains = Food colour stains hands and cloth.
+dough-caution-rules = Local rules and a qualified person decide what is allowed where you are.
 
 dough-step-went-in = What went in
 dough-step-water-lost = Water that left as steam
@@ -34,7 +43,6 @@ dough-step-salt-solid = Salt that stays solid
 dough-step-sugar-dissolved = Sugar that dissolves
 dough-step-sugar-solid = Sugar that stays solid
 dough-step-salt-in-liquid = Salt in the brine
-dough-step-acidity = Acidity (pH)
 dough-step-liquid-conductivity = Conductivity of the brine
 dough-step-mobility-left = Mobility that the syrup leaves to ions
 dough-step-syrup-conductivity = Conductivity of the liquid
