@@ -144,4 +144,4 @@ def test_how_hard_the_tap_water_is_widens_the_interval_of_a_starch_dough():
         for each in (tap, distilled)
     )
     assert tap.resistivity.mean < 0.8 * distilled.resistivity.mean
-    assert tap_span > 1.1 * distilled_span
+    assert tap_span > 1.05 * distilled_span  # a fixed hardness would narrow it
