@@ -64,7 +64,7 @@ def equivalent_radius(
     >>> round(float(equivalent_radius([0, 0, 1], pitch=1.0)), 3)
     0.66
     >>> equivalent_radius([0, 0, 1], pitch=1.0, offsets=[[0, 0, 0], [0.5, 0.5, 0]]).round(3).tolist()
-    [0.612, 0.717]
+    [0.611, 0.717]
     """
     unit = np.asarray(direction, dtype=float) / np.linalg.norm(direction)
     x, y, z = (float(each) for each in np.round(unit, 3))  # the radius depends on direction gently

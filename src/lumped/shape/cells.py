@@ -6,7 +6,7 @@ along the normal between the two cell centres: σ × share × pitch in one dough
 plane between two.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -21,6 +21,7 @@ __all__ = ["Cells", "cells_of"]
 
 _LEAST_SHARE = 1e-4  # smaller shares of a face are dropped
 _MOST_CELLS = 60_000_000  # cells of the box around a body that are looked at
+_IN_SURFACE = 1e-3  # in pitches; faces this near to a surface in their middle may lie in it
 _LINES = 4  # lines along each edge of a face, where doughs meet
 _ALONG = 4  # intervals along the normal where doughs meet
 Integers = NDArray[np.int64]
@@ -210,11 +211,19 @@ def _shares(grid: _Grid, near: Integers, far: Integers, axis: int) -> Floats:
     middles = grid.centres[near[unsure]] + step
     level = grid.space.level(middles)[0]
     share[unsure] = np.where(level < 0, 1.0, 0.0)
-    close = np.abs(level) < np.sqrt(0.5) * grid.pitch
-    share[unsure[close]] = face_shares(
-        lambda points: grid.space.level(points)[0], middles[close], axis, grid.pitch
-    )  # fmt: skip
+    in_surface = np.abs(level) < _IN_SURFACE * grid.pitch
+    close = (np.abs(level) < np.sqrt(0.5) * grid.pitch) & ~in_surface
+    share[unsure[close]] = face_shares(_level_of(grid.space), middles[close], axis, grid.pitch)
+    both_sides = _level_of(grid.space, 2 * _IN_SURFACE * 2 * step)
+    share[unsure[in_surface]] = face_shares(both_sides, middles[in_surface], axis, grid.pitch)
     return share
+
+
+def _level_of(space: Space, step: Floats | None = None) -> Callable[[Floats], Floats]:
+    """Level of points; with a step: outside unless both sides are inside, as where two lumps lie face to face."""
+    if step is None:
+        return lambda points: space.level(points)[0]
+    return lambda points: np.maximum(space.level(points + step)[0], space.level(points - step)[0])
 
 
 def _near_another_dough(space: Space, centres: Floats, level: Floats, pitch: float) -> NDArray[np.bool_]:
@@ -254,6 +263,7 @@ def _mean_conductivity(space: Space, centres: Floats, axis: int, pitch: float) -
         part = _inside_parts(own[..., :-1], own[..., 1:]).sum(axis=-1)
         length += part
         resistance += part / sigma[number]
+    weight[weight.sum(axis=1) == 0] = 1.0  # two lumps face to face: the face itself is in no lump
     counted = weight * (length > 0)
     mean = np.divide(length, resistance, out=np.zeros_like(length), where=resistance > 0)
     total = counted.sum(axis=1)
