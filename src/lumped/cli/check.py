@@ -56,7 +56,7 @@ def _print_verdict(verdict: "Verdict") -> None:
     out.print()
     headings = [say(f"column-{key}") for key in ("part", "does", "volts", "milliamperes")]
     print_table(headings, [_row(each) for each in verdict.parts], numbers=(2, 3))
-    why = [f"{each.part.name}: {reason}" for each in verdict.parts for reason in each.reasons]
+    why = [f"{names}: {text}" for names, text in verdict.why]
     print_notes(say("heading-why"), why)
     if verdict.budget:
         print_notes(say("heading-volts"), [say_budget(verdict)])

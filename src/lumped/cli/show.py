@@ -14,7 +14,7 @@ from rich.text import Text
 
 from lumped.texts import say
 
-__all__ = ["console", "print_error", "print_json", "print_notes", "print_table", "progress"]
+__all__ = ["console", "interval_text", "print_error", "print_json", "print_notes", "print_table", "progress"]
 
 _WIDEST = 110
 
@@ -73,7 +73,7 @@ def progress(what: str, *, shown: bool) -> Iterator[Any]:
 
 def interval_text(mean: float, low: float, high: float, *, scale: float = 1.0, digits: int = 1) -> str:
     """Write a figure with its interval, the interval left out where it rounds to the figure."""
-    shown, *ends = (f"{scale * each:.{digits}f}" for each in (mean, low, high))
+    shown, *ends = (f"{scale * each:z.{digits}f}".replace("-", "−") for each in (mean, low, high))
     if ends[0] == ends[1] == shown:
         return shown
     return say("interval", mean=shown, low=ends[0], high=ends[1])

@@ -55,7 +55,7 @@ def place_leg(place: str | LegAt, lumps: Mapping[str, Lump], *, who: str, file: 
         return None
     if spot.lump not in lumps:
         remedy = nearest_remedy(spot.lump, lumps)
-        raise SculptureError("sculpture-no-lump", file=file, who=f"“{who}”", lump=spot.lump, where="", remedy=remedy)
+        raise SculptureError("sculpture-no-lump", file=file, who=f"“{who}”", lump=spot.lump, remedy=remedy)
     solid = lumps[spot.lump].solid
     start, outwards = _ray(spot, solid, who, file)
     entry = _leaves(solid, start, outwards)

@@ -60,11 +60,8 @@ def _placed_solid(entry: LumpEntry, placed: Mapping[str, Lump], file: str) -> So
 
     def neighbour(name: str) -> Solid:
         if name not in placed:
-            raise SculptureError(
-                "sculpture-no-lump",
-                file=file, who=f"“{entry.name}”", lump=name, where=say("sculpture-place-order"),
-                remedy=nearest_remedy(name, placed) if placed else "",
-            )  # fmt: skip
+            remedy = nearest_remedy(name, placed) if placed else say("remedy-first-lump")
+            raise SculptureError("sculpture-no-lump-above", file=file, name=entry.name, lump=name, remedy=remedy)
         return placed[name].solid
 
     here = _solid(entry, np.array([0.0, 0.0, rest]), file)

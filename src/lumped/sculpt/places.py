@@ -119,7 +119,7 @@ def read_lump_place(text: str) -> LumpPlace:
     >>> read_lump_place("right of west quay, gap 4 mm")
     Beside(side='right', of='west quay', gap=0.004, shift=(0.0, 0.0))
     """
-    head, *clauses = [clause.strip() for clause in text.strip().split(",")]
+    head, *clauses = [clause.strip() for clause in re.split(r",(?!\d)", text.strip())]
     if head == "on the table" and not clauses:
         return OnTable()
     if match := re.fullmatch(r"between (.+?) and (.+)", head):
@@ -179,7 +179,7 @@ def read_leg_place(text: str) -> LegPlace:
     """
     if text.strip() == "dangling":
         return Dangling()
-    head, *clauses = [clause.strip() for clause in text.strip().split(",")]
+    head, *clauses = [clause.strip() for clause in re.split(r",(?!\d)", text.strip())]
     match = re.fullmatch(r"(?:(top)|(left|right|near|far) (side)|(left|right|near|far|first|last) (end)) of (.+)", head)
     if not match:
         raise SculptureError("place-leg-words", text=text)

@@ -15,6 +15,8 @@ from lumped.verdict.readings import Reading
 
 __all__ = ["Budget", "budget_of", "resistance_near_leads"]
 
+_NOTHING = 1e-6  # A
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Budget:
@@ -65,7 +67,7 @@ def budget_of(sculpture: Sculpture, reading: Reading) -> Budget | None:
     Returns
     -------
     Budget or None
-        None if no pack gives any current.
+        None if no pack gives a current worth the name.
     """
     point, network = reading.point, reading.network
     inner = given = total = 0.0
@@ -75,7 +77,7 @@ def budget_of(sculpture: Sculpture, reading: Reading) -> Budget | None:
             given += -law.emf * current
             inner += law.resistance * current**2
             total += abs(current)
-    if given <= 0 or total <= 0:
+    if given <= 0 or total < _NOTHING:
         return None
     ports = {run.name for run in reading.solved.settled.runs}
     metal = sum(point.power(name) for name in ports)

@@ -146,6 +146,15 @@ class Verdict:
         provenance = Provenance.of(dough.resistivity.provenance for dough in doughs)
         return tuple(handbook().citations(provenance))
 
+    @property
+    def why(self) -> tuple[tuple[str, str], ...]:
+        """Each reason once, with the names of the parts that it holds for."""
+        found: dict[str, list[str]] = {}
+        for each in self.parts:
+            for reason in each.reasons:
+                found.setdefault(str(reason), []).append(each.part.name)
+        return tuple((", ".join(names), text) for text, names in found.items())
+
     def part(self, name: str) -> PartVerdict:
         """Give the verdict on one part."""
         return next(each for each in self.parts if each.part.name == name)
@@ -199,7 +208,7 @@ def judge(sculpture: Sculpture, effort: Effort, report: Callable[[float], None] 
 
 
 def _part_verdict(part: Part, sculpture: Sculpture, readings: Readings, budget: Budget | None) -> PartVerdict:
-    drawn, ends = readings.drawn, (readings.kind, readings.hard)
+    drawn, ends = readings.drawn, readings.ends
     state = state_of(part, drawn.point)
     between = {order_of(part, state_of(part, each.point)) for each in (drawn, *ends)}
     states = STATES[part.kind][min(between) : max(between) + 1]

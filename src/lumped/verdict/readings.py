@@ -1,15 +1,17 @@
-"""The same sculpture read in several ways: as drawn, at both ends of what is unknown, and with touches the other way.
+"""The same sculpture read in several ways: as drawn, at the ends of what is unknown, and with touches the other way.
 
-*Kind* takes the conducting dough at its most conducting, walls at their most insulating, and metal–dough passages at
-their cheapest; *hard* takes the opposite of each. A pair of lumps that a hand can't tell apart or together is also
-read the other way round, at the middle of everything else.
+Two things are unknown everywhere: how well the doughs conduct, and what passing from metal to dough costs. *Kind*
+readings take them in favour of current in its proper way (conducting dough and dear walls, cheap passages), *hard* ones
+against it: each alone at the end of its 95 % interval, and both together at 1/√2 of the way, so that all lie on one
+95 % circle. A pair of lumps that a hand can't tell apart or together is also read the other way round, at the middle of
+everything else.
 """
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from typing import Literal
 
 from lumped.circuit import Network, OperatingPoint, operating_point
+from lumped.dough import Dough
 from lumped.sculpt import (
     Effort,
     MetalTouch,
@@ -27,8 +29,21 @@ __all__ = ["Reading", "Readings", "read_all_ways"]
 
 FLIPS_ALONE = 3
 Progress = Callable[[float], None]
-End = Literal["middle", "kind", "hard"]
-_PRICE: dict[End, float] = {"middle": 0.0, "kind": -1.0, "hard": 1.0}
+_DIAGONAL = 2**-0.5
+
+
+@dataclass(frozen=True, slots=True)
+class End:
+    """Where what is unknown stands, as shares of its 95 % half-width; positive is against the current. [1]"""
+
+    dough: float = 0.0
+    price: float = 0.0
+
+
+DRAWN = End()
+ENDS = tuple(
+    End(sign * dough, sign * price) for sign in (-1, 1) for dough, price in ((1, 0), (_DIAGONAL, _DIAGONAL), (0, 1))
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,8 +52,8 @@ class Reading:
 
     Parameters
     ----------
-    end : {"middle", "kind", "hard"}
-        Which end of what is unknown.
+    end : End
+        Where what is unknown stands.
     flipped : tuple of Nearness
         Pairs of lumps that are read the other way than drawn.
     metals_meet : bool
@@ -66,8 +81,10 @@ class Readings:
 
     Parameters
     ----------
-    drawn, kind, hard : Reading
-        As drawn, and at both ends.
+    drawn : Reading
+        As drawn.
+    ends : tuple of Reading
+        At the ends of what is unknown.
     flips : tuple of Reading
         With a touch the other way, everything else as drawn.
     pairs : tuple of Nearness
@@ -75,8 +92,7 @@ class Readings:
     """
 
     drawn: Reading
-    kind: Reading
-    hard: Reading
+    ends: tuple[Reading, ...]
     flips: tuple[Reading, ...]
     pairs: tuple[Nearness, ...]
 
@@ -107,14 +123,14 @@ def read_all_ways(sculpture: Sculpture, effort: Effort, report: Progress = lambd
     drawn = settled(sculpture, touching)
     unsure = [pair for pair in pairs if pair.unsure]
     groups = [(pair,) for pair in unsure] if len(unsure) <= FLIPS_ALONE else [tuple(unsure)]
-    desk = _Desk(sculpture, effort, report, total=3 + len(groups))
-    ends = {end: desk.read(drawn, end) for end in _PRICE}
+    desk = _Desk(sculpture, effort, report, total=1 + len(ENDS) + len(groups))
+    as_drawn, *ends = (desk.read(drawn, end) for end in (DRAWN, *ENDS))
     flips = [desk.read(settled(sculpture, _flipped(touching, group)), flipped=group) for group in groups]
     doubtful = settled(sculpture, touching, metals_meet=True)
     if len(doubtful.touches) > len(drawn.touches):
         flips.append(desk.read(drawn, touches=doubtful.touches))
     report(1.0)
-    return Readings(drawn=ends["middle"], kind=ends["kind"], hard=ends["hard"], flips=tuple(flips), pairs=pairs)
+    return Readings(drawn=as_drawn, ends=tuple(ends), flips=tuple(flips), pairs=pairs)
 
 
 def _flipped(touching: tuple[Nearness, ...], group: tuple[Nearness, ...]) -> list[Nearness]:
@@ -133,7 +149,7 @@ class _Desk:
     def read(
         self,
         case: Settled,
-        end: End = "middle",
+        end: End = DRAWN,
         flipped: tuple[Nearness, ...] = (),
         touches: tuple[MetalTouch, ...] | None = None,
     ) -> Reading:
@@ -142,13 +158,13 @@ class _Desk:
         relative = {name: each / scale for name, each in conductivities.items()}
         key = (id(case), tuple(round(each, 9) for each in relative.values()))
         if key not in self._solved:
-            as_drawn = end == "middle" and not flipped
+            as_drawn = end == DRAWN and not flipped
             effort = self._effort if as_drawn else replace(self._effort, shifted_grid=False)
             self._solved[key] = solve_settled(case, relative, effort)
         solved = self._solved[key]
         if touches is not None:
             solved = _with_touches(solved, touches)
-        network = network_of(self._sculpture, solved, price=_PRICE[end], scale=scale)
+        network = network_of(self._sculpture, solved, price=end.price, scale=scale)
         self._read += 1
         self._report(min(0.99, self._read / self._total))
         return Reading(
@@ -159,14 +175,14 @@ class _Desk:
     def _conductivities(self, end: End) -> Mapping[str, float]:
         """Conductivity of each dough in use, the first lump's dough first. [S/m]"""
         used = dict.fromkeys(lump.dough for lump in self._sculpture.lumps)
-        found = {}
-        for name in used:
-            dough = self._sculpture.doughs[name]
-            low_end = (end == "kind") == (dough.kind == "conducting")
-            resistivity = dough.resistivity
-            ends = resistivity.low if low_end else resistivity.high
-            found[name] = 1 / (resistivity.mean if end == "middle" else ends)
-        return found
+        return {name: 1 / _resistivity_at(self._sculpture.doughs[name], end.dough) for name in used}
+
+
+def _resistivity_at(dough: Dough, share: float) -> float:
+    """Resistivity of a dough at a share of its interval; a wall is against the current when it conducts. [Ω·m]"""
+    value, upwards = dough.resistivity, share if dough.kind == "conducting" else -share
+    end = value.high if upwards > 0 else value.low
+    return float(value.mean * (end / value.mean) ** abs(upwards))
 
 
 def _with_touches(solved: Solved, touches: tuple[MetalTouch, ...]) -> Solved:

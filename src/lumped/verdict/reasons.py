@@ -91,13 +91,14 @@ def _computed(part: Part, sculpture: Sculpture, reading: Reading, budget: Budget
     wants_more = before not in _TOO_MUCH
     ranked: list[tuple[int, float, Reason]] = []
     for suspect in suspects_for(part, sculpture, reading, budget):
-        point = _point_of(suspect.mended())
+        point = _point_of(suspect.mended(), reading)
         if point is None:
             continue
         after, gain = state_of(part, point), abs(point.currents[part.name]) / max(current, _NOTHING)
         found = Reason(code=suspect.code, words=suspect.words, would_be=after)
         better = merit_of(part, after) - merit_of(part, before)
-        if better > 0 and suspect.decisive:
+        eased = not wants_more and gain < 1 / _GAIN
+        if suspect.decisive and (better > 0 or eased):
             yield found
             return
         if better > 0 or (wants_more and gain > _GAIN and current > _NOTHING):
@@ -117,13 +118,13 @@ _FALLBACK = {
 
 def _mended(part: Part, reading: Reading, change: Callable[[Network], Network]) -> bool:
     """Whether a change lets a part come nearer to what it is for."""
-    point = _point_of(change(reading.network))
+    point = _point_of(change(reading.network), reading)
     return point is not None and merit_of(part, state_of(part, point)) > merit_of(part, state_of(part, reading.point))
 
 
-def _point_of(network: Network) -> OperatingPoint | None:
-    """Solve a changed network; a change that can't be solved explains nothing."""
+def _point_of(network: Network, reading: Reading) -> OperatingPoint | None:
+    """Solve a changed network, from where the reading came to rest; a change that can't be solved explains nothing."""
     try:
-        return operating_point(network)
-    except (SolverError, ValueError):
+        return operating_point(network, start=reading.point.potentials)
+    except SolverError:
         return None

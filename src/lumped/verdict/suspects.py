@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import partial
 
-from lumped.circuit import Network
+from lumped.circuit import Network, Pack, TrippedPack
 from lumped.quantities import rounded_text
 from lumped.sculpt import Part, Sculpture
 from lumped.texts import say
@@ -58,7 +58,10 @@ def suspects_for(part: Part, sculpture: Sculpture, reading: Reading, budget: Bud
     yield from _mistakes(part, sculpture, reading)
     yield from _company(part, sculpture, reading.network)
     if budget is not None:
-        yield from _spenders(sculpture, reading, budget)
+        yield from _spenders(reading, budget)
+    given = sum(law.emf for law in reading.point.laws.values() if isinstance(law, Pack | TrippedPack))
+    fresh = partial(changes.with_fresh_packs, sculpture, reading.network)
+    yield Suspect(code="pack-weak", words={"given": f"{given:.1f}"}, mended=fresh)
 
 
 def _mistakes(part: Part, sculpture: Sculpture, reading: Reading) -> Iterator[Suspect]:
@@ -92,27 +95,25 @@ def _company(part: Part, sculpture: Sculpture, network: Network) -> Iterator[Sus
         yield Suspect(code="shared", words=words, mended=partial(changes.without_parts, network, others))
 
 
-def _spenders(sculpture: Sculpture, reading: Reading, budget: Budget) -> Iterator[Suspect]:
+def _spenders(reading: Reading, budget: Budget) -> Iterator[Suspect]:
     """Where the volts go."""
-    given, current = f"{budget.given:.1f}", budget.current
-    if reading.solved.settled.runs:
-        yield Suspect(
-            code="metal",
-            words={"given": given, "volts": f"{budget.metal:.1f}"},
-            mended=partial(changes.without_metal_price, reading),
-        )
-        yield Suspect(
-            code="legs-thin",
-            words={"ohms": rounded_text(budget.dough_leads / current), "volts": f"{budget.dough_leads:.1f}"},
-            mended=partial(changes.with_lead_dough_halved, reading),
-        )
-        yield Suspect(
-            code="path",
-            words={"ohms": rounded_text(budget.dough_path / current), "volts": f"{budget.dough_path:.1f}"},
-            mended=partial(changes.with_path_shortened, reading),
-        )
-    fresh = partial(changes.with_fresh_packs, sculpture, reading.network)
-    yield Suspect(code="pack-weak", words={"given": given}, mended=fresh)
+    if not reading.solved.settled.runs:
+        return
+    yield Suspect(
+        code="metal",
+        words={"given": f"{budget.given:.1f}", "volts": f"{budget.metal:.1f}"},
+        mended=partial(changes.without_metal_price, reading),
+    )
+    yield Suspect(
+        code="legs-thin",
+        words={"ohms": rounded_text(budget.dough_leads / budget.current), "volts": f"{budget.dough_leads:.1f}"},
+        mended=partial(changes.with_lead_dough_halved, reading),
+    )
+    yield Suspect(
+        code="path",
+        words={"ohms": rounded_text(budget.dough_path / budget.current), "volts": f"{budget.dough_path:.1f}"},
+        mended=partial(changes.with_path_shortened, reading),
+    )
 
 
 def _bridge_words(part: Part, reading: Reading) -> str:

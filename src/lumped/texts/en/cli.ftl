@@ -21,7 +21,7 @@ cli-computing = Computing
 cli-written = Written: { $file }
 cli-serving = Lumped is at { $address } – Ctrl-C stops it.
 
-interval = { $mean } ({ $low }–{ $high })
+interval = { $mean } ({ $low } to { $high })
 invented-mark = { "  " }(invented)
 column-part = part
 column-does = what it does

@@ -34,8 +34,8 @@ leg-other = the other leg of “{ $part }”
 ## Why
 
 reason-no-pack = Nothing drives it: there is no pack.
-reason-leg-out = { $leg } is not in any dough, so no current can pass. Push it in.
-reason-pack-leg-out = { $leg } is not in any dough, so the pack drives nothing. Push it in.
+reason-leg-out = Push in { $leg }: it is not in any dough, so no current can pass.
+reason-pack-leg-out = Push in { $leg }: it is not in any dough, so the pack drives nothing.
 reason-switch-open = The switch “{ $switch }” is open.
 reason-wrong-way = It sits the wrong way round: a lamp lets current through one way only. Turn it, so that { $leg } is on the side of the red wire.
 reason-metal-touch = Metal touches metal ({ $pairs }): the current takes that way and goes round the dough. Move them apart.
