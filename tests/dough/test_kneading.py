@@ -68,8 +68,9 @@ def test_oil_stands_in_the_way():
 
 
 def test_a_dough_without_water_barely_conducts():
-    found = kneaded({"cornstarch": 100, "vegetable-oil": 50}, "insulating", "not cooked").resistivity
-    assert found.mean > 1e4
+    oily, dry = ({"cornstarch": 100, "vegetable-oil": 50}, {"plain-flour": 100})
+    for grams in (oily, dry):
+        assert kneaded(grams, "insulating", "not cooked").resistivity.low > 1e5  # dry flour: 1e6 Ω·m and more, memory
 
 
 def test_an_ingredient_named_twice_is_added_up():
@@ -145,3 +146,11 @@ def test_how_hard_the_tap_water_is_widens_the_interval_of_a_starch_dough():
     )
     assert tap.resistivity.mean < 0.8 * distilled.resistivity.mean
     assert tap_span > 1.05 * distilled_span  # a fixed hardness would narrow it
+
+
+@pytest.mark.parametrize("ingredient", handbook().keys("ingredients"))
+@pytest.mark.parametrize("celsius", [0, 90])
+def test_every_ingredient_alone_or_in_a_dough_gives_a_positive_finite_resistivity(ingredient, celsius):
+    for others in ({}, {"plain-flour": 100, "tap-water": 90, "table-salt": 60}):
+        found = kneaded({**others, ingredient: 30}, temperature=celsius + 273.15).resistivity
+        assert 0 < found.low <= found.high < 1e12

@@ -129,9 +129,12 @@ def molar_conductivity(concentration: ArrayLike) -> Array:
     Parameters
     ----------
     concentration : (...) float
-        Moles of salt in a cubic metre. Somewhat beyond saturation the last slope goes on. [mol/m³]
+        Moles of salt in a cubic metre. Beyond saturation more ions carry no more: κ stays. [mol/m³]
     """
-    return np.asarray(_along_root()(np.sqrt(np.asarray(concentration, float))))
+    c = np.asarray(concentration, float)
+    saturated = _along_root().x[-1] ** 2
+    inside = np.minimum(c, saturated)
+    return np.asarray(_along_root()(np.sqrt(inside)) * np.where(c > saturated, inside / np.maximum(c, 1e-12), 1.0))
 
 
 @cache
@@ -147,7 +150,7 @@ def _along_root() -> PchipInterpolator:
     conductivity = np.append(table["conductivity"], _saturated()(T20))
     c = np.concatenate([[0.0], dilute["concentration"][thin], concentration_of(salt)])
     known = np.concatenate([dilute["conductivity"][thin] * cooled, conductivity])
-    return PchipInterpolator(np.sqrt(c), np.append(limit, known / c[1:]), extrapolate=True)
+    return PchipInterpolator(np.sqrt(c), np.append(limit, known / c[1:]))
 
 
 def temperature_factor(temperature: ArrayLike) -> Array:

@@ -114,7 +114,7 @@ def balanced(
     bound_per_dry : (n,) float
         Water held by a mass of dry starch and protein. [1]
     gel : (n,) bool
-        Whether ions enter the bound water.
+        Whether ions enter the bound water, once there is more water than starch and protein hold.
     air : (n,) float
         Volume share of air. [1]
     temperature : float
@@ -126,8 +126,8 @@ def balanced(
     """
     water = np.maximum(components["water"] - lost, 0.0)
     held = bound_per_dry * (components["carbohydrate"] + components["protein"])
-    bound = np.minimum(held, 0.99 * water)
-    liquid_water = np.where(gel, water, water - bound)
+    bound = np.minimum(held, water)
+    liquid_water = water - np.where(gel, 1 - _openness(water, held), 1.0) * bound
     limits = {
         "salt": _per_water(float(salt_solubility(temperature))),
         "sucrose": _per_water(float(sugar_solubility(temperature))),
@@ -146,6 +146,11 @@ def balanced(
         liquid_volume=liquid_volume,
         liquid_share=(1 - air) * liquid_volume / np.maximum(liquid_volume + rest, _TINY),
     )  # fmt: skip
+
+
+def _openness(water: Array, held: Array) -> Array:
+    """How far a gel lets ions into its bound water: not at all while all water is bound, fully at twice that. [1]"""
+    return np.clip(water / np.maximum(held, _TINY) - 1, 0.0, 1.0)
 
 
 def _volume_of_liquid(water: Array, dissolved: Mapping[str, Array], temperature: float) -> Array:

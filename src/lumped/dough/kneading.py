@@ -174,7 +174,8 @@ def _chain(recipe: Recipe, draws: Draws) -> Draws:
         "sugar_solid": balance.solid["sucrose"], "salt_in_liquid": balance.salt_in_liquid,
         "liquid_conductivity": liquid, "mobility_left": left, "syrup_conductivity": liquid * left,
         "liquid_share": share, "obstruction": kept, "best_possible": 1 / (liquid * left * bound + dry),
-        "resistivity": 1 / (liquid * left * kept + dry), "salt_fraction": components["salt"] / balance.mass,
+        "resistivity": 1 / (liquid * left * kept + dry),
+        "salt_fraction": components["salt"] / np.maximum(balance.mass, 1e-12),
     }  # fmt: skip
 
 

@@ -41,6 +41,8 @@ class IngredientEntry(_Table):
             raise ValueError("Give amount_g or amount, not both; take one out")
         if self.amount is None and self.amount_g is None and self.as_needed_g is None:
             raise ValueError("Say how much: amount_g = 125, or amount = “1 cup”, or as_needed_g = [0, 60]")
+        if self.as_needed_g is not None and self.as_needed_g[1] == 0:
+            raise ValueError("as_needed_g = [0, 0] adds nothing; take it out, or give the most that is added")
         if self.as_needed_g is not None and self.as_needed_g[0] > self.as_needed_g[1]:
             raise ValueError("as_needed_g gives the least amount first, then the most")
         return self
