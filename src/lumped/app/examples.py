@@ -9,8 +9,12 @@ from pathlib import Path
 __all__ = ["example_heading", "example_names", "example_recipe", "example_text"]
 
 
+_STORY = ("harbour-light", "ebb-light", "crowded-quays", "loose-mooring", "crossed-legs", "breakwater", "twin-buoys",
+          "ferry-on-pins", "ferry-on-nails", "two-packs")  # fmt: skip
+
+
 def example_names() -> tuple[str, ...]:
-    """Give the names of the example sculptures, in the order of the story's folder.
+    """Give the names of the example sculptures, in the order of the story.
 
     Returns
     -------
@@ -18,7 +22,9 @@ def example_names() -> tuple[str, ...]:
         File names; empty if the examples are not installed.
     """
     folder = _folder()
-    return tuple(sorted(path.name for path in folder.glob("*.toml"))) if folder else ()
+    names = sorted(path.name for path in folder.glob("*.toml")) if folder else []
+    place = {f"{name}.toml": k for k, name in enumerate(_STORY)}
+    return tuple(sorted(names, key=lambda name: place.get(name, len(place))))
 
 
 def example_heading(name: str) -> tuple[str, str]:

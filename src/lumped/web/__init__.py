@@ -4,6 +4,6 @@
 question that is no longer asked is stopped.
 """
 
-from lumped.web.serving import pages, serve
+from lumped.web.serving import add_routes, pages, serve
 
-__all__ = ["pages", "serve"]
+__all__ = ["add_routes", "pages", "serve"]

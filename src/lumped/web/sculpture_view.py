@@ -135,7 +135,7 @@ class SculptureView:
         given = self._given
         assert given is not None
         with self._sorry, html.p():
-            button = html.button(say("web-unknown-instead")).classes("take").props("type=button")
+            button = html.button(say("web-unknown-instead")).classes("take").props("type=button").mark("unknown-instead")
             button.on("click", lambda: self.ask(given.with_unknown_doughs()))
 
     def _clear_failure(self) -> None:

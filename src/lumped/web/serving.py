@@ -25,7 +25,7 @@ from lumped.web.nothing import nothing_here
 from lumped.web.shape_page import shape_page
 from lumped.web.theme import ICON, serve_looks, wear
 
-__all__ = ["pages", "serve"]
+__all__ = ["add_routes", "pages", "serve"]
 
 HOST = "127.0.0.1"
 
@@ -47,6 +47,7 @@ def serve(settings: Settings) -> None:
     jobs = Jobs()
     kitchen = Kitchen(settings=settings, jobs=jobs)
     app.add_middleware(TrustedHostMiddleware, allowed_hosts=[HOST, "localhost"])
+    add_routes(kitchen)
     app.on_startup(lambda: _open_up(kitchen, port))
     logging.getLogger("nicegui").setLevel(logging.ERROR)
     try:
@@ -68,11 +69,6 @@ def pages(kitchen: Kitchen) -> Callable[[], None]:
     kitchen : Kitchen
         What all pages share.
     """
-    serve_looks()
-
-    @app.post(paths.BRING)
-    async def _bring(request: Request) -> Response:
-        return await bring(request, kitchen)
 
     def root() -> None:
         wear()
@@ -86,6 +82,15 @@ def pages(kitchen: Kitchen) -> Callable[[], None]:
         )
 
     return root
+
+
+def add_routes(kitchen: Kitchen) -> None:
+    """Add what is no page: looks, and the form that takes files in."""
+    serve_looks()
+
+    @app.post(paths.BRING)
+    async def _bring(request: Request) -> Response:
+        return await bring(request, kitchen)
 
 
 class _Pages(SubPages):
