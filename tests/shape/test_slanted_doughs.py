@@ -44,4 +44,4 @@ def resistance(ratio, turn, across):
 @pytest.mark.parametrize("degrees", [20, 45])
 def test_a_slanted_interface_is_right_at_six_cells_across(ratio, rtol, degrees):
     turn = np.radians(degrees)
-    assert resistance(ratio, turn, 6) == pytest.approx(resistance(ratio, turn, 18), rel=rtol)
+    assert resistance(ratio, turn, 6) == pytest.approx(resistance(ratio, turn, 14), rel=rtol)
