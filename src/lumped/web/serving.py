@@ -116,5 +116,5 @@ def _free_port(port: int) -> int:
         try:
             door.bind((HOST, port))
         except OSError:
-            raise InputError("port-taken", port=port, other=port + 1) from None
+            raise InputError("port-taken", port=str(port), other=str(port + 1)) from None
         return int(door.getsockname()[1])

@@ -1,0 +1,46 @@
+"""The real app in a process of its own, and the browser that looks at it."""
+
+import os
+import re
+import shutil
+import signal
+import subprocess
+import sys
+from contextlib import contextmanager
+
+FLAGS = [
+    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+    "--disable-component-update", "--disable-sync", "--enable-unsafe-swiftshader",
+]  # fmt: skip
+
+
+@contextmanager
+def served(*options):
+    """Serve the app on a free port; give its process and address."""
+    environment = {name: each for name, each in os.environ.items() if not name.startswith(("PYTEST_", "NICEGUI_"))}
+    process = subprocess.Popen(
+        [sys.executable, "-m", "lumped", "serve", "--port", "0", *options],
+        stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=environment,
+    )  # fmt: skip
+    try:
+        line = process.stdout.readline()
+        address = re.search(r"http://127\.0\.0\.1:\d+", line)
+        assert address, line + process.stderr.read()
+        yield process, address[0]
+    finally:
+        if process.poll() is None:
+            process.send_signal(signal.SIGINT)
+            try:
+                process.communicate(timeout=15)
+            except subprocess.TimeoutExpired:
+                process.kill()
+                process.communicate()
+        process.stdout.close()
+        process.stderr.close()
+
+
+def chromium():
+    """Give the browser's place, or say what to install."""
+    place = shutil.which("chromium") or shutil.which("chromium-browser") or shutil.which("google-chrome")
+    assert place, "These tests need the browser Chromium: on Debian, apt-get install chromium"
+    return place
