@@ -14,6 +14,7 @@ __all__ = ["Box", "Label", "free_place", "slip_size"]
 Floats = NDArray[np.float64]
 _DIRECTIONS = 16
 _RINGS = 16
+_ROUND_WIRES = 10.0  # mm
 _AIR = 0.5  # mm between words
 
 
@@ -118,9 +119,16 @@ def free_place(anchor: Box, width: float, height: float, taken: Iterable[Box], g
             towards = np.array([np.cos(angle), np.sin(angle)])
             box = Box.round(middle + towards / np.abs(towards).max() * (half + distance), width, height)
             price = 0.6 * distance + 5.0 * (ground.mean_price(box.samples) - 1) + 1.5 * min(np.abs(towards))
+            price += 0.4 * _beyond(box, ground)
             price += 300.0 * sum(box.meets(other) for other in taken)
             if price < least - 1e-9:
                 best, least = box, price
         if least < 0.6 * (distance + 0.6 * height):
             break
     return best
+
+
+def _beyond(box: Box, ground: Ground) -> float:
+    """How far words would widen the picture to the left or right of the dough and the wires round it. [mm]"""
+    left, right = ground.low[0] - _ROUND_WIRES, ground.high[0] + _ROUND_WIRES
+    return float(max(0.0, left - box.left) + max(0.0, box.right - right))

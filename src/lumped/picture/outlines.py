@@ -151,7 +151,7 @@ def _traced(path: PathRoll, bend: float = 0.0) -> tuple[Loop, ...]:
     grid = np.stack(np.meshgrid(x, y), axis=-1)
     here = np.concatenate([grid, np.full((*grid.shape[:2], 1), points[:, 2].mean())], axis=-1)
     lines = contour_generator(x=x, y=y, z=thin.distance(here)).lines(bend)
-    loops = [1e3 * np.asarray(line)[:-1] for line in lines]
+    loops = [1e3 * np.asarray(line)[-2::-1] for line in lines]  # the outer one anticlockwise
     return tuple(sorted(loops, key=lambda loop: -float(np.ptp(loop, axis=0).prod())))
 
 

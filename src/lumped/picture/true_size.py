@@ -27,8 +27,8 @@ def ruler_svg(*, scale: float = 1.0) -> str:
 
     Examples
     --------
-    >>> ruler_svg()[:60].count("svg")
-    1
+    >>> ruler_svg().count("<text")
+    11
     """
     ticks = [
         f"M{number(2 + scale * k)} 0V{number(4.5 if k % 10 == 0 else 3.2 if k % 5 == 0 else 2.0)}"
