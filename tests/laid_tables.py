@@ -133,6 +133,35 @@ legs.black = "right end of roll, 10 mm deep"
 )
 
 
+TWISTED = (
+    HEAD.replace("[doughs.salt]", 'joined = [["pack.red", "gate.one"], ["pack.black", "lamp.short"]]\n[doughs.salt]', 1)
+    + """
+[[lumps]]
+name = "roll"
+dough = "salt"
+shape = "roll"
+length_mm = 80
+diameter_mm = 16
+[[parts]]
+name = "lamp"
+part = "lamp-red"
+legs.long = "right end of roll, 10 mm deep"
+legs.short = "dangling"
+[[parts]]
+name = "gate"
+part = "switch"
+state = "closed"
+legs.one = "dangling"
+legs.other = "left end of roll, 10 mm deep"
+[[parts]]
+name = "pack"
+part = "pack-4aa-alkaline"
+legs.red = "dangling"
+legs.black = "dangling"
+"""
+)
+
+
 def long_wall(length: float) -> str:
     """One roll of another length. [mm]"""
     return ONE_ROLL.replace("length_mm = 80", f"length_mm = {length}")

@@ -9,7 +9,7 @@ from io import BytesIO
 import numpy as np
 import pytest
 from PIL import Image
-from tests.laid_tables import ALL_SHAPES, ONE_ROLL, long_wall, verdict
+from tests.laid_tables import ALL_SHAPES, ONE_ROLL, TWISTED, long_wall, verdict
 
 from lumped.errors import InputError
 from lumped.paper import TypesettingError, sheet_data, sheet_pdf, svg_as_png, typeset
@@ -158,3 +158,11 @@ def test_a_png_has_the_width_asked_for_and_shows_the_dough():
 def test_a_png_of_a_picture_without_a_width_is_refused():
     with pytest.raises(ValueError, match="width"):
         svg_as_png("<svg/>")
+
+
+def test_twisted_legs_say_with_what_and_the_last_wire_is_joined_not_pushed():
+    data = sheet_data(verdict(TWISTED))
+    lines = [line for part in data["push"] for line in part["legs"]]
+    assert "red wire → twisted together with one leg of “gate”, outside the dough" in lines
+    assert not [line for line in lines if "in the air" in line]
+    assert data["start"][1].startswith("Join the last wire of “pack”")

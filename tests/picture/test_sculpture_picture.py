@@ -5,7 +5,7 @@ from xml.etree import ElementTree
 
 import numpy as np
 import pytest
-from tests.laid_tables import ALL_SHAPES, ONE_ROLL, sculpture, verdict
+from tests.laid_tables import ALL_SHAPES, ONE_ROLL, TWISTED, sculpture, verdict
 
 from lumped.picture import View, arrange, sculpture_svg, view_of
 from lumped.picture.svg import text_width
@@ -175,3 +175,10 @@ def test_wires_go_round_the_dough():
     for wire in arrangement.wires:
         points = np.column_stack([1e-3 * wire.points, np.full(len(wire.points), 8e-3)])
         assert np.mean(roll.distance(points) < -1e-4) < 0.05, wire.leg.node
+
+
+def test_twisted_legs_meet_and_none_of_them_hangs_in_the_air():
+    wires = {wire.leg.node: wire for wire in arrange(view_of(verdict(TWISTED))).wires}
+    assert not any(wire.loose for wire in wires.values())
+    for first, second in sculpture(TWISTED).joined:
+        assert wires[first].points[-1] == pytest.approx(wires[second].points[-1])

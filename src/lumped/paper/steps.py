@@ -57,20 +57,23 @@ def push_steps(sculpture: Sculpture) -> list[dict[str, object]]:
         What is built.
     """
     parts = sorted(sculpture.parts, key=lambda part: part.kind == "pack")
-    steps: list[dict[str, object]] = [
-        {"name": part.name, "title": part.title, "legs": [_leg(leg) for leg in part.legs]} for part in parts
+    return [
+        {"name": part.name, "title": part.title, "legs": [_leg(leg, sculpture) for leg in part.legs]} for part in parts
     ]
-    twists = [say("paper-joined", first=first, second=second) for first, second in sculpture.joined]
-    return [*steps, {"name": "", "title": "", "legs": twists}] if twists else steps
 
 
 def start_steps(sculpture: Sculpture) -> list[str]:
     """Say how it is switched on, and off."""
-    lines = [say("paper-switch", switch=f"“{part.name}”") for part in sculpture.parts if part.kind == "switch"]
+    lines = [
+        say(f"paper-switch-{'open' if part.state == 'open' else 'closed'}", switch=f"“{part.name}”")
+        for part in sculpture.parts
+        if part.kind == "switch"
+    ]
     if not sculpture.packs:
         return [*lines, say("paper-no-pack")]
     packs = _names([f"“{part.name}”" for part in sculpture.packs])
-    return [*lines, say("paper-last-wire", pack=packs), say("paper-stop")]
+    pushed = all(leg.entry is not None for part in sculpture.packs for leg in part.legs if leg.name == "black")
+    return [*lines, say("paper-last-wire" if pushed else "paper-last-any", pack=packs), say("paper-stop")]
 
 
 def thicknesses(sculpture: Sculpture, *, most: int = 5) -> list[float]:
@@ -88,11 +91,17 @@ def _names(names: list[str]) -> str:
     return names[0]
 
 
-def _leg(leg: Leg) -> str:
+def _leg(leg: Leg, sculpture: Sculpture) -> str:
     name = say(f"paper-leg-{leg.name}")
-    if leg.entry is None:
-        return say("paper-leg-dangles", leg=name)
-    return say("paper-leg", leg=name, place=leg.words)
+    lines = [say("paper-leg", leg=name, place=leg.words)] if leg.entry is not None else []
+    partners = [
+        second if first == leg.node else first for first, second in sculpture.joined if leg.node in (first, second)
+    ]
+    for other in sculpture.legs:
+        if other.node in partners:
+            words = say(f"leg-{other.name}", part=other.part)
+            lines.append(say("paper-leg-joined", leg=name, other=words))
+    return "; ".join(lines) if lines else say("paper-leg-dangles", leg=name)
 
 
 def _kind(lump: Lump) -> str:

@@ -27,6 +27,9 @@ def draw_wire(wire: Wire, theme: Theme) -> str:
     x, y = wire.points[-1]
     if wire.loose:
         lines.append(element("circle", cx=float(x), cy=float(-y), r=1.1, fill="none", stroke=colour, stroke_width=0.4))
+    if wire.twisted:
+        coil = f"M{number(x - 1.1)} {number(-y - 0.9)}l2.2 1.8m0 -1.8l-2.2 1.8m1.1 -2.2v2.6"
+        lines.append(element("path", d=coil, stroke=theme.metal_edge, stroke_width=0.45, **soft))
     return element("g", *lines, data_leg=wire.leg.node, data_loose="yes" if wire.loose else None)
 
 

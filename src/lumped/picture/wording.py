@@ -158,7 +158,7 @@ def _nearest(own: Box, other: Box) -> Floats:
 def _legs(wires: tuple[Wire, ...], taken: list[Box], ground: Ground, size: float) -> Iterator[Label]:
     small, crowded = 0.82 * size, len(wires) > _MOST_LEGS
     for wire in wires:
-        if crowded and not wire.loose and wire.leg.name in ("short", "other", "one"):
+        if wire.twisted or (crowded and not wire.loose and wire.leg.name in ("short", "other", "one")):
             continue
         if crowded and not wire.loose:
             text = wire.leg.name

@@ -51,10 +51,12 @@ paper-leg-red = red wire
 paper-leg-black = black wire
 paper-leg-one = one leg
 paper-leg-other = other leg
-paper-joined = Twist { $first } and { $second } together, outside the dough.
+paper-leg-joined = { $leg } → twisted together with { $other }, outside the dough
 paper-last-wire = Push in last: the black wire of { $pack }. Look, then compare with the table below.
 paper-no-pack = There is no pack to push in.
-paper-switch = Close { $switch }.
+paper-switch-closed = Close { $switch }.
+paper-switch-open = Leave { $switch } open: the table below holds for that.
+paper-last-any = Join the last wire of { $pack } last. Look, then compare with the table below.
 paper-stop = Take a pack wire out when you stop.
 
 paper-interval = { $mean } ({ $low } to { $high })
