@@ -53,8 +53,6 @@ def sheet_data(verdict: Verdict, *, paper: str = "a4") -> dict[str, Any]:
     sculpture = verdict.sculpture
     near = _near(verdict)
     drawing = _drawing(verdict, near, paper)
-    why = any(each.reasons for each in verdict.parts)
-    columns = ("part", "does", "volts", "milliamperes", "why")[: 5 if why else 4]
     return {
         "paper": paper, "title": sculpture.title, "story": " ".join(sculpture.story.split()),
         "invented": say("paper-invented") if sculpture.invented else "",
@@ -64,13 +62,13 @@ def sheet_data(verdict: Verdict, *, paper: str = "a4") -> dict[str, Any]:
         "gauge_words": say("paper-gauge"), "gauge_alt": say("paper-alt-gauge"),
         "headings": {key: say(f"paper-{key}") for key in _HEADINGS},
         "shape": shape_steps(sculpture, near), "push": push_steps(sculpture), "start": start_steps(sculpture),
-        "columns": [say(f"paper-column-{key}") for key in columns],
-        "why": why, "rows": [_row(each) for each in verdict.parts],
+        "columns": [say(f"paper-column-{key}") for key in ("part", "does", "volts", "milliamperes")],
+        "rows": [_row(each) for each in verdict.parts],
         "know": list(verdict.findings), "careful": _halves(verdict.cautions), "computed": _computed(verdict),
     }  # fmt: skip
 
 
-_HEADINGS = ("shape", "push", "start", "does", "know", "careful", "computed")
+_HEADINGS = ("shape", "push", "start", "does", "why", "know", "careful", "computed")
 
 
 def _near(verdict: Verdict) -> tuple[Nearness, ...]:

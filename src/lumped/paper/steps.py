@@ -45,6 +45,8 @@ def shape_steps(sculpture: Sculpture, near: Iterable[Nearness]) -> list[str]:
         apart = 1e3 * pair.gap.distance
         if apart > 0.05:
             lines.append(say("paper-gap", first=first, second=second, gap=f"{apart:.1f}"))
+        elif apart < -0.05:
+            lines.append(say("paper-pressed", first=first, second=second, depth=f"{-apart:.1f}"))
     return lines
 
 

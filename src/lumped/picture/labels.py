@@ -15,6 +15,7 @@ Floats = NDArray[np.float64]
 _DIRECTIONS = 16
 _RINGS = 16
 _ROUND_WIRES = 10.0  # mm
+_BOLD = 1.12  # width of bold letters, beside 1 for others
 _AIR = 0.5  # mm between words
 
 
@@ -84,7 +85,8 @@ class Label:
 
 def slip_size(lines: Sequence[str], size: float) -> tuple[float, float]:
     """Give width and height of a slip with lines of words. [mm]"""
-    return max(text_width(line, size) for line in lines) + 1.2 * size, (1.28 * len(lines) + 0.5) * size
+    widths = [_BOLD * text_width(lines[0], size), *(text_width(line, size) for line in lines[1:])]
+    return max(widths) + 1.2 * size, (1.28 * len(lines) + 0.5) * size
 
 
 def free_place(anchor: Box, width: float, height: float, taken: Iterable[Box], ground: Ground, *, start: float) -> Box:

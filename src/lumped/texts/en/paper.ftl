@@ -64,7 +64,6 @@ paper-column-part = part
 paper-column-does = does
 paper-column-volts = volts
 paper-column-milliamperes = mA
-paper-column-why = why
 paper-how = The field was computed on { $count } cells of { $pitch } mm. Volts and milliamperes: as drawn, and in brackets the ends of what is not known.
 paper-how-spread = Two shifted grids differ by { $spread } %.
 paper-how-sources = Sources: { $sources }.
