@@ -32,6 +32,9 @@ def run(said: argparse.Namespace) -> int:
     out.print()
     out.print(Text(dough.name, style="bold"))
     out.print()
-    print_table([say("column-step"), say("column-figure")], [(step.words, step.value.text()) for step in dough.reasons])
+    rows = [(step.words, step.value.text()) for step in dough.reasons]
+    rows.append((say("dough-in-ohm-cm"), dough.resistivity_ohm_cm.text()))
+    print_table([say("column-step"), say("column-figure")], rows)
     print_notes(say("heading-findings"), dough.notes)
+    print_notes(say("heading-cautions"), (*dough.cautions, say("caution-rules")))
     return 0

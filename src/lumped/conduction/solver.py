@@ -23,7 +23,7 @@ from lumped.errors import InputError, SolverError
 __all__ = ["solve_ports"]
 
 Matrix = NDArray[np.float64]
-_DIRECT_BELOW = 1500
+_DIRECT_BELOW = 15_000  # unknowns; up to here a sparse factorisation is the quickest
 _ROUNDS = 300
 
 
@@ -35,7 +35,7 @@ def solve_ports(system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rt
     system : FaceSystem
         The cells and what joins them.
     leads : sequence of Lead or Terminal
-        The electrodes; at least one, each with its own name.
+        The electrodes, each with its own name; none give an empty matrix.
     port_rtol : float
         Relative error wanted of every two-terminal conductance; the iteration stops when its own estimate is
         below. The grid's error comes on top. [1]
@@ -48,7 +48,7 @@ def solve_ports(system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rt
     Raises
     ------
     InputError
-        If there are no leads, two share a name, or one has no dough around it.
+        If two leads share a name, or one has no dough around it.
     SolverError
         If the accuracy is not reached.
 
@@ -66,6 +66,8 @@ def solve_ports(system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rt
     1.0
     """
     names = _names(leads)
+    if not names:
+        return _without_ports(system)
     couplings = couple(system, leads)
     component = _components(system)
     couplings = _kept_to_one_component(couplings, component)
@@ -94,10 +96,15 @@ def solve_ports(system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rt
     )
 
 
+def _without_ports(system: FaceSystem) -> Ports:
+    return Ports(
+        names=(), matrix=np.zeros((0, 0)), pitch=system.pitch, port_error=0.0, residual=0.0, iterations=0,
+        unknowns=system.size, potentials=np.zeros((system.size, 0), dtype=np.float32), floating=(),
+    )  # fmt: skip
+
+
 def _names(leads: Sequence[Lead | Terminal]) -> tuple[str, ...]:
     names = tuple(lead.name for lead in leads)
-    if not names:
-        raise InputError("ports-none")
     for name in names:
         if names.count(name) > 1:
             raise InputError("ports-names", lead=name)
@@ -262,5 +269,5 @@ def _multigrid(matrix: sparse.csr_array) -> Any:
         warnings.simplefilter("ignore")
         import pyamg
 
-        levels = pyamg.ruge_stuben_solver(sparse.csr_matrix(matrix), max_coarse=300)
+        levels = pyamg.ruge_stuben_solver(sparse.csr_matrix(matrix), max_coarse=300, coarse_solver="splu")
         return levels.aspreconditioner(cycle="V")

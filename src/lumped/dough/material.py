@@ -1,6 +1,6 @@
 """What comes out: a dough, and the chain of reasons that led to it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 from lumped.quantities import Value, parse_quantity
@@ -80,6 +80,13 @@ class Dough:
     salt_fraction: float | None = None
     temperature: float = 293.15
     invented: bool = False
+
+    @property
+    def resistivity_ohm_cm(self) -> Value:
+        """The resistivity in the unit of many handbooks. [Ω·cm]"""
+        value = self.resistivity
+        ends = {end: 100 * getattr(value, end) for end in ("mean", "low", "high")}
+        return replace(value, unit="Ω·cm", **ends)
 
     def reason(self, key: str) -> Reason:
         """Give one step of the chain by its key."""

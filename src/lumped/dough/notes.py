@@ -83,4 +83,3 @@ def _cautions(recipe: Recipe, salt_fraction: float) -> Iterator[str]:
     facts = [handbook().entry("ingredients", portion.ingredient).facts for portion in recipe.portions]
     named = dict.fromkeys(key for fact in facts for key in fact.get("cautions", ()))
     yield from (say(f"dough-caution-{key}") for key in named)
-    yield say("dough-caution-rules")

@@ -53,14 +53,19 @@ class Solved:
         The cells, for pictures of the field.
     ports : Ports
         Conductances between the leads, `names` being the runs' names. [S]
-    spread : float or None
-        Estimate of the error that the pitch leaves, from two shifted grids; None if only one was computed. [1]
+    shifted : Ports or None
+        The same on a grid shifted by half a pitch, which shows the error that the pitch leaves; None if not computed.
     """
 
     settled: Settled
     cells: Cells
     ports: Ports
-    spread: float | None
+    shifted: Ports | None = None
+
+    @property
+    def spread(self) -> float | None:
+        """Largest relative difference of any conductance between the two grids. [1]"""
+        return port_spread(self.ports, self.shifted) if self.shifted is not None else None
 
 
 def choose_pitch(settled: Settled, effort: Effort) -> float:
@@ -115,10 +120,8 @@ def solve_settled(settled: Settled, conductivities: Mapping[str, float], effort:
     """
     pitch = choose_pitch(settled, effort)
     cells, ports = _solve_once(settled, conductivities, pitch, 0.0)
-    spread = None
-    if effort.shifted_grid:
-        spread = port_spread(ports, _solve_once(settled, conductivities, pitch, 0.5)[1])
-    return Solved(settled=settled, cells=cells, ports=ports, spread=spread)
+    shifted = _solve_once(settled, conductivities, pitch, 0.5)[1] if effort.shifted_grid else None
+    return Solved(settled=settled, cells=cells, ports=ports, shifted=shifted)
 
 
 def _solve_once(

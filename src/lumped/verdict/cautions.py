@@ -3,12 +3,14 @@
 from collections.abc import Iterable
 from typing import Protocol
 
+from lumped.dough import Dough
 from lumped.sculpt import Part, Sculpture
 from lumped.texts import say
 
 __all__ = ["cautions_for"]
 
-_ALWAYS = ("stove", "not-food", "hands", "pack-wires", "cells", "mains", "rules")
+_OF_ANY_DOUGH = ("stove", "not-food", "hands")
+_ALWAYS = ("pack-wires", "cells", "mains")
 
 
 class _Judged(Protocol):
@@ -46,4 +48,10 @@ def cautions_for(sculpture: Sculpture, parts: Iterable[_Judged]) -> tuple[str, .
     found = [say(f"caution-{key}") for key in keys]
     if allergens:
         found.append(say("caution-allergens", allergens=", ".join(allergens)))
-    return (*found, *(say(f"caution-{key}") for key in _ALWAYS))
+    found += dict.fromkeys(each for dough in sculpture.doughs.values() for each in _of_dough(dough))
+    return (*found, *(say(f"caution-{key}") for key in _ALWAYS), say("caution-rules"))
+
+
+def _of_dough(dough: Dough) -> Iterable[str]:
+    """What to mind with a dough; of one that no recipe explains, what holds for any."""
+    return dough.cautions or tuple(say(f"caution-{key}") for key in _OF_ANY_DOUGH)

@@ -170,7 +170,7 @@ class Verdict:
             "findings": list(self.findings), "cautions": list(self.cautions), "sources": list(self.sources),
             "computed": {
                 "pitch_m": ports.pitch, "unknowns": ports.unknowns, "port_error": ports.port_error,
-                "grid_spread": self.readings.drawn.solved.spread,
+                "grid_spread": self.readings.grid_spread,
                 "power_error": self.readings.drawn.point.power_error,
             },
         }  # fmt: skip

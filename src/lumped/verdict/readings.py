@@ -87,6 +87,8 @@ class Readings:
         At the ends of what is unknown.
     flips : tuple of Reading
         With a touch the other way, everything else as drawn.
+    shifted : Reading or None
+        As drawn, on a grid shifted by half a pitch; None if that was not asked for.
     pairs : tuple of Nearness
         All lumps that touch or nearly do.
     """
@@ -94,7 +96,17 @@ class Readings:
     drawn: Reading
     ends: tuple[Reading, ...]
     flips: tuple[Reading, ...]
+    shifted: Reading | None
     pairs: tuple[Nearness, ...]
+
+    @property
+    def grid_spread(self) -> float | None:
+        """How much the largest current differs between the two grids, relative to it. [1]"""
+        if self.shifted is None:
+            return None
+        first, second = self.drawn.point.currents, self.shifted.point.currents
+        largest = max((abs(current) for current in first.values()), default=0.0)
+        return max((abs(first[name] - second[name]) for name in first), default=0.0) / max(largest, 1e-12)
 
 
 def read_all_ways(sculpture: Sculpture, effort: Effort, report: Progress = lambda share: None) -> Readings:
@@ -129,8 +141,9 @@ def read_all_ways(sculpture: Sculpture, effort: Effort, report: Progress = lambd
     doubtful = settled(sculpture, touching, metals_meet=True)
     if len(doubtful.touches) > len(drawn.touches):
         flips.append(desk.read(drawn, touches=doubtful.touches))
+    shifted = desk.shifted(as_drawn)
     report(1.0)
-    return Readings(drawn=as_drawn, ends=tuple(ends), flips=tuple(flips), pairs=pairs)
+    return Readings(drawn=as_drawn, ends=tuple(ends), flips=tuple(flips), shifted=shifted, pairs=pairs)
 
 
 def _flipped(touching: tuple[Nearness, ...], group: tuple[Nearness, ...]) -> list[Nearness]:
@@ -171,6 +184,14 @@ class _Desk:
             end=end, flipped=flipped, metals_meet=touches is not None, solved=solved, scale=scale,
             network=network, point=operating_point(network),
         )  # fmt: skip
+
+    def shifted(self, drawn: Reading) -> Reading | None:
+        """Give the reading as drawn on the shifted grid, if that was solved."""
+        if drawn.solved.shifted is None:
+            return None
+        solved = replace(drawn.solved, ports=drawn.solved.shifted)
+        network = network_of(self._sculpture, solved, scale=drawn.scale)
+        return replace(drawn, solved=solved, network=network, point=operating_point(network))
 
     def _conductivities(self, end: End) -> Mapping[str, float]:
         """Conductivity of each dough in use, the first lump's dough first. [S/m]"""

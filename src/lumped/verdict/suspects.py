@@ -67,7 +67,7 @@ def suspects_for(part: Part, sculpture: Sculpture, reading: Reading, budget: Bud
 def _mistakes(part: Part, sculpture: Sculpture, reading: Reading) -> Iterator[Suspect]:
     """What somebody would put right at once."""
     network = reading.network
-    if part.kind == "lamp":
+    if part.kind == "lamp" and reading.point.voltages[part.name] < 0:
         leg = leg_words(part, part.legs[0].name)
         turned = partial(changes.with_turned, network, part)
         yield Suspect(code="wrong-way", words={"leg": leg}, mended=turned, decisive=True)

@@ -5,6 +5,5 @@ system-edge-nowhere = A face joins a cell that does not exist (there are { $cell
 lead-outside = The lead “{ $lead }” has no dough around it. Push it into a lump.
 lead-radius = The lead “{ $lead }” has a radius of { $radius_mm } mm, but it must be above zero.
 terminal-not-positive = The contact “{ $lead }” has a conductance that is not above zero.
-ports-none = There are no leads, so there is nothing to compute. Push at least two leads into the dough.
 ports-not-converged = The currents between the leads are known to { $error } only, not to { $wanted }, after { $iterations } rounds on a grid of { $pitch_mm } mm. Use a finer grid, or doughs that differ less.
 ports-names = Two leads are called “{ $lead }”. Give each its own name.

@@ -31,7 +31,6 @@ dough-caution-oil-slippery = Oil on the floor is slippery: wipe it up.
 dough-caution-acid-eyes = Acids, even kitchen ones, sting in eyes: rinse with much water.
 dough-caution-sugar-ants = Sugar dough draws ants and wasps, and moulds within days: keep it cold, throw it away in time.
 dough-caution-colour-stains = Food colour stains hands and cloth.
-dough-caution-rules = Local rules and a qualified person decide what is allowed where you are.
 
 dough-step-went-in = What went in
 dough-step-water-lost = Water that left as steam
