@@ -17,11 +17,20 @@ ENTRIES_ROWS_SUM = {
     "acids": (5, 10, 52.486),
     "allergens": (2, 2, 23.0),
     "doughs": (7, 14, 338.1),
+    "gauges": (10, 18, 63.0),
+    "hands": (2, 5, 63.5),
     "ingredients": (19, 111, 5774.6),
     "ions": (23, 46, 1721.19),
+    "lamps": (5, 50, 1123.95),
     "limits": (16, 27, 23877.57),
     "measures": (7, 24, 1687.09814),
     "measuring": (4, 3, 37.0),
+    "metals": (7, 87, 2365.589712),
+    "motors": (2, 10, 26.674),
+    "packs": (9, 24, 4123.39),
+    "resistors": (3, 3, 790.0),
+    "switches": (2, 3, 1000.1),
+    "verdicts": (3, 4, 31.35),
     "substances": (16, 26, 21992.879),
 }
 CURVES = {
@@ -38,6 +47,11 @@ CURVES = {
     "sucrose-solubility": (8, 5.481),
     "glycerol-viscosity-20degC": (11, 1.738692),
 }
+
+
+def test_every_table_and_curve_has_a_checksum():
+    assert {name for name, entries in BOOK.tables.items() if entries} == set(ENTRIES_ROWS_SUM)
+    assert set(BOOK.curves) == set(CURVES)
 
 
 @pytest.mark.parametrize("table", ENTRIES_ROWS_SUM)
