@@ -91,6 +91,8 @@ def _computed(part: Part, sculpture: Sculpture, reading: Reading, budget: Budget
     wants_more = before not in _TOO_MUCH
     ranked: list[tuple[int, float, Reason]] = []
     for suspect in suspects_for(part, sculpture, reading, budget):
+        if not wants_more and suspect.code in _ONLY_TOO_LITTLE:
+            continue
         point = _point_of(suspect.mended(), reading)
         if point is None:
             continue
@@ -109,6 +111,7 @@ def _computed(part: Part, sculpture: Sculpture, reading: Reading, budget: Budget
         yield Reason(code=_FALLBACK.get(before) or ("not-connected" if budget is None else "too-little"))
 
 
+_ONLY_TOO_LITTLE = ("in-a-row", "shared", "metal", "legs-thin", "path", "pack-weak")
 _TOO_MUCH = ("too-hot", "hot", "nearly-shorted", "fuse-tripped")
 _FALLBACK = {
     "too-hot": "too-much", "hot": "too-much", "idle": "pack-idle",
