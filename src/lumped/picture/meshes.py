@@ -56,6 +56,16 @@ def lump_meshes(sculpture: Sculpture, *, soft: float = _SOFT) -> list[LumpMesh]:
     Returns
     -------
     list of LumpMesh
+
+    Examples
+    --------
+    >>> from pathlib import Path
+    >>> from lumped.sculpt import Lump
+    >>> ball = Lump(name="ball", dough="salt", shape="ball", solid=Ball(centre=(0, 0, 0.01), radius=0.01))
+    >>> table = Sculpture(title="One ball", story="", invented=True, path=Path(), doughs={}, looks={}, lumps=(ball,),
+    ...                   parts=())
+    >>> lump_meshes(table)[0].vertices.shape
+    (1106, 3)
     """
     meshes = []
     for lump in sculpture.lumps:

@@ -71,7 +71,18 @@ def rounded_outline(solid: Solid, bend: float) -> tuple[Loop, ...]:
 
 
 def lump_outlines(sculpture: Sculpture) -> dict[str, tuple[Loop, ...]]:
-    """Give the outline of each lump by name. [mm]"""
+    """Give the outline of each lump by name. [mm]
+
+    Examples
+    --------
+    >>> from pathlib import Path
+    >>> from lumped.sculpt import Lump
+    >>> ball = Lump(name="ball", dough="salt", shape="ball", solid=Ball(centre=(0, 0, 0.01), radius=0.01))
+    >>> table = Sculpture(title="One ball", story="", invented=True, path=Path(), doughs={}, looks={}, lumps=(ball,),
+    ...                   parts=())
+    >>> lump_outlines(table)["ball"][0].shape
+    (72, 2)
+    """
     return {lump.name: outline(lump.solid) for lump in sculpture.lumps}
 
 

@@ -58,6 +58,17 @@ def sculpture_svg(
     str
         An SVG document whose user unit is the millimetre. Lumps carry `data-lump`, parts `data-part`, legs
         `data-leg`, level lines `data-volts`.
+
+    Examples
+    --------
+    >>> from pathlib import Path
+    >>> from lumped.sculpt import Sculpture
+    >>> from lumped.shape import Ball
+    >>> ball = Lump(name="ball", dough="salt", shape="ball", solid=Ball(centre=(0, 0, 0.01), radius=0.01))
+    >>> table = Sculpture(title="One ball", story="", invented=True, path=Path(), doughs={}, looks={}, lumps=(ball,),
+    ...                   parts=())
+    >>> sculpture_svg(View(sculpture=table)).count('data-lump="ball"')
+    1
     """
     seen = view_of(verdict)
     arrangement = arrange(seen, letters=letters, labels=labels, legs=legs)
@@ -173,7 +184,8 @@ def _label(label: Label, theme: Theme) -> str:
         "stroke": theme.cloth, "stroke_width": 0.5, "paint_order": "stroke", "stroke_linejoin": "round"}  # fmt: skip
     text = element("text", words(label.lines[0]), x=x, y=y + 0.35 * label.size, font_size=label.size, fill=colour,
                    text_anchor="middle", transform=turn, class_=f"word-{label.kind}", **style, **halo)  # fmt: skip
-    return _thread(label, theme) + text if label.kind == "leg" else text
+    tied = label.kind == "leg" or (label.kind == "lump" and not _on(label))
+    return _thread(label, theme) + text if tied else text
 
 
 def _on(label: Label) -> bool:
@@ -203,7 +215,7 @@ def _thread(label: Label, theme: Theme) -> str:
     near = np.clip(label.anchor, [box.left, box.near], [box.right, box.far])
     way = label.anchor - near
     length = float(np.hypot(*way))
-    gap = 0.0 if label.kind == "part" else 1.0
+    gap = 1.0 if label.kind == "leg" else 0.0
     if length < gap + 1.2:
         return ""
     end = label.anchor - way / length * gap
