@@ -37,7 +37,6 @@ CAUSES = [
     ("bridged", roll("A") + roll("B", 'place = "right of A, pressed 3 mm"') + part("lamp", "lamp-red", **LAMP) + PACK),
     ("metal-touch", TWO + part("lamp", "lamp-red", **LAMP) + part("pack", "pack-4aa-alkaline", red="top of A, 6 mm from the right end, 10 mm deep", black="top of B, 6 mm from the left end, 10 mm deep")),
     ("pack-tired", TWO + part("lamp", "lamp-white", **LAMP) + PACK.replace("legs.red", 'state = "tired"\nlegs.red')),
-    ("metal", TWO + part("lamp", "lamp-red", **LAMP) + PACK.replace("4aa-alkaline", "2aa-alkaline")),
     ("pack-weak", TWO + part("lamp", "lamp-red", **LAMP) + PACK.replace("4aa-alkaline", "2aa-nimh")),
     ("switch-open", TWO + roll("C", 'place = "behind A, gap 6 mm"') + part("lamp", "lamp-red", **LAMP) + part("switch", "switch", 'state = "open"', one="top of C, 50 % along, 12 mm deep", other="top of A, 50 % along, 12 mm deep") + PACK.replace("left end of A", "left end of C")),
 ]  # fmt: skip
@@ -62,6 +61,12 @@ def test_two_lamps_in_a_row_disappoint_because_each_lump_costs_again(tmp_path):
     assert {judged.part(name).state for name in ("lamp", "other")} <= {"dark", "barely-lit", "dim"}
     assert {reason.code for reason in judged.part("lamp").reasons} == {"metal", "in-a-row"}
     assert judged.budget.metal > 2.0  # three lumps of about 1.2 V: the textbook's sum of lamp volts forgets them
+
+
+def test_two_cells_lose_their_volts_where_metal_meets_dough(tmp_path):
+    lamp = verdict(tmp_path, TWO + part("lamp", "lamp-red", **LAMP) + PACK.replace("4aa", "2aa")).part("lamp")
+    assert lamp.state in ("dark", "barely-lit")
+    assert {reason.code for reason in lamp.reasons} == {"pack-weak", "metal"}
 
 
 def test_wires_of_a_pack_that_touch_are_a_short_and_a_fuse_trips(tmp_path):
@@ -161,3 +166,10 @@ def test_a_json_verdict_holds_only_numbers_that_json_knows(tmp_path):
 
     judged = verdict(tmp_path, TWO + part("lamp", "lamp-red", **LAMP) + PACK)
     assert json.loads(json.dumps(judged.as_dict(), allow_nan=False))["parts"][0]["state"] == "bright"
+
+
+def test_a_second_pack_that_hangs_by_one_wire_is_only_idle(tmp_path):
+    second = part("second", "pack-2aa-alkaline", red="top of A, 40 % along, 10 mm deep", black="dangling")
+    judged = verdict(tmp_path, TWO + part("lamp", "lamp-red", **LAMP) + PACK + second)
+    assert judged.part("lamp").state == "bright"
+    assert judged.part("second").state == "idle"

@@ -145,8 +145,8 @@ def _halves(lines: Sequence[str]) -> list[list[str]]:
 def _computed(verdict: Verdict) -> list[str]:
     solved = verdict.readings.drawn.solved
     lines = [say("paper-how", pitch=f"{1e3 * solved.ports.pitch:.1f}", count=solved.ports.unknowns)]
-    if solved.spread is not None:
-        lines.append(say("paper-how-spread", spread=f"{100 * solved.spread:.1f}"))
+    if (spread := verdict.readings.grid_spread) is not None:
+        lines.append(say("paper-how-spread", spread=f"{100 * spread:.1f}"))
     if verdict.sources:
         lines.append(say("paper-how-sources", sources="; ".join(verdict.sources)))
     return lines

@@ -13,6 +13,7 @@ from lumped.verdict.cautions import cautions_for
 from lumped.verdict.readings import Reading, Readings, read_all_ways
 from lumped.verdict.reasons import Reason, reasons_for
 from lumped.verdict.states import STATES, order_of, state_of
+from lumped.verdict.suspects import node_words
 
 __all__ = ["Flip", "PartVerdict", "Span", "Verdict", "judge"]
 
@@ -241,7 +242,10 @@ def _is_touching(flip: Reading) -> bool:
 def _what_flips(flip: Reading, sculpture: Sculpture) -> str:
     if flip.metals_meet:
         return " and ".join(
-            say("what-metals", first=touch.first, second=touch.second)
+            say(
+                "touch-pair",
+                first=node_words(sculpture, touch.first), second=node_words(sculpture, touch.second),
+            )
             for touch in flip.solved.settled.touches if touch.unsure
         )  # fmt: skip
     return " and ".join(_pair_words(pair, sculpture) for pair in flip.flipped)
@@ -257,7 +261,7 @@ def _findings(sculpture: Sculpture, readings: Readings) -> Iterable[str]:
     solved = readings.drawn.solved
     for touch in solved.settled.touches:
         key = "finding-joined" if touch.outside else "finding-metal-touch"
-        yield say(key, first=touch.first, second=touch.second)
+        yield say(key, first=node_words(sculpture, touch.first), second=node_words(sculpture, touch.second))
     if len(sculpture.packs) > 1:
         yield say("finding-packs", count=len(sculpture.packs))
     if not sculpture.packs:
@@ -270,7 +274,7 @@ def _findings(sculpture: Sculpture, readings: Readings) -> Iterable[str]:
     runs = {run.leg.node for run in solved.settled.runs}
     for leg in sculpture.legs:
         if leg.entry is not None and leg.node not in runs:
-            yield say("finding-leg-misses", leg=leg.node)
+            yield say("finding-leg-misses", leg=node_words(sculpture, leg.node))
     for name in dict.fromkeys(lump.dough for lump in sculpture.lumps):
         if sculpture.doughs[name].how != "measured":
             yield say("finding-unmeasured", dough=name, interval=sculpture.doughs[name].resistivity.text())

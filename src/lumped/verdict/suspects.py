@@ -12,7 +12,7 @@ from lumped.verdict import changes
 from lumped.verdict.budget import Budget
 from lumped.verdict.readings import Reading
 
-__all__ = ["Suspect", "leg_words", "suspects_for", "touch_words"]
+__all__ = ["Suspect", "leg_words", "node_words", "suspects_for"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,10 +73,11 @@ def _mistakes(part: Part, sculpture: Sculpture, reading: Reading) -> Iterator[Su
         yield Suspect(code="wrong-way", words={"leg": leg}, mended=turned, decisive=True)
     if reading.solved.settled.touches:
         apart = partial(changes.without_touches, network)
-        yield Suspect(code="metal-touch", words={"pairs": touch_words(reading)}, mended=apart, decisive=True)
+        yield Suspect(code="metal-touch", words={"pairs": touch_words(sculpture, reading)}, mended=apart, decisive=True)
     if len(sculpture.packs) > 1:
         names = " and ".join(f"“{each.name}”" for each in sculpture.packs)
-        one = partial(changes.without_parts, network, sculpture.packs[1:])
+        kept = part if part.kind == "pack" else sculpture.packs[0]
+        one = partial(changes.without_parts, network, [each for each in sculpture.packs if each is not kept])
         yield Suspect(code="two-packs", words={"packs": names}, mended=one, decisive=True)
     if lumps := _bridge_words(part, reading):
         cut = partial(changes.without_bridge, reading, part)
@@ -126,9 +127,18 @@ def _bridge_words(part: Part, reading: Reading) -> str:
     return " and ".join(f"“{name}”" for name in names)
 
 
-def touch_words(reading: Reading) -> str:
-    """Name the metals that meet: "pack.red – light.long"."""
-    return " and ".join(f"{touch.first} – {touch.second}" for touch in reading.solved.settled.touches)
+def touch_words(sculpture: Sculpture, reading: Reading) -> str:
+    """Name the metals that meet."""
+    pairs = ((touch.first, touch.second) for touch in reading.solved.settled.touches)
+    return ", ".join(
+        say("touch-pair", first=node_words(sculpture, a), second=node_words(sculpture, b)) for a, b in pairs
+    )
+
+
+def node_words(sculpture: Sculpture, node: str) -> str:
+    """Name a leg by its node: "the red wire of “pack”"."""
+    part, leg = next((part, leg) for part in sculpture.parts for leg in part.legs if leg.node == node)
+    return leg_words(part, leg.name)
 
 
 def leg_words(part: Part, leg: str) -> str:

@@ -22,7 +22,7 @@ state-if-touching = { $head } – but { $other } if { $what } touch
 state-if-apart = { $head } – but { $other } if { $what } come apart
 
 what-lumps = “{ $first }” and “{ $second }”
-what-metals = { $first } and { $second }
+touch-pair = { $first } and { $second }
 
 leg-long = the long leg of “{ $part }”
 leg-short = the short leg of “{ $part }”
@@ -56,13 +56,13 @@ reason-two-packs = Several packs ({ $packs }) work against each other, or join i
 
 ## Worth knowing
 
-finding-joined = { $first } and { $second } are twisted together.
-finding-metal-touch = Inside the dough, { $first } and { $second } touch: metal meets metal.
+finding-joined = Twisted together: { $first } and { $second }.
+finding-metal-touch = Metal meets metal inside the dough: { $first } and { $second } touch.
 finding-packs = There are { $count } packs. What they do together depends on how they meet; one is enough for dough.
 finding-no-pack = There is no pack, so nothing is driven.
 finding-near = “{ $first }” and “{ $second }” are only { $gap } mm apart: less than a hand can promise. Both cases are computed.
 finding-grazing = “{ $first }” and “{ $second }” only just touch ({ $gap } mm): they may come apart. Both cases are computed.
-finding-leg-misses = { $leg } points past the dough: it is not in any lump.
+finding-leg-misses = Pointed past the dough: { $leg } is not in any lump.
 finding-unmeasured = Nobody measured this batch of “{ $dough }”: its resistivity is computed, { $interval }. A measurement would narrow the verdict.
 
 ## Cautions
