@@ -7,16 +7,13 @@ from typing import TYPE_CHECKING, Any
 from rich.padding import Padding
 from rich.text import Text
 
-from lumped.cli.show import console, interval_text, print_json, print_notes, print_table, progress
-from lumped.quantities import significant
+from lumped.cli.show import console, print_json, print_notes, print_table, progress
 from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.verdict import PartVerdict, Verdict
 
 __all__ = ["add_to"]
-
-_PER_MINUTE = 60 / 6.283185307179586  # turns a minute for one radian a second
 
 
 def add_to(verbs: Any) -> None:
@@ -69,14 +66,7 @@ def _print_verdict(verdict: "Verdict") -> None:
 
 
 def _row(each: "PartVerdict") -> tuple[str, str, str, str]:
-    does = each.headline
-    if each.part.kind == "motor" and each.speed.high > 0:
-        turns = (each.speed.mean, each.speed.low, each.speed.high)
-        mean, low, high = (f"{significant(abs(speed) * _PER_MINUTE, 2):,.0f}" for speed in turns)
-        does = say("motor-speed", does=does, speed=say("interval", mean=mean, low=low, high=high))
-    volts = interval_text(each.voltage.mean, each.voltage.low, each.voltage.high)
-    current = interval_text(each.current.mean, each.current.low, each.current.high, scale=1e3)
-    return f"{each.part.name} ({each.part.title})", does, volts, current
+    return f"{each.part.name} ({each.part.title})", each.does, each.voltage.text(), each.current.text(scale=1e3)
 
 
 def say_budget(verdict: "Verdict") -> str:

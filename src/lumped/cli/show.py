@@ -12,9 +12,7 @@ from rich.progress import BarColumn, Progress, TextColumn
 from rich.table import Table
 from rich.text import Text
 
-from lumped.texts import say
-
-__all__ = ["console", "interval_text", "print_error", "print_json", "print_notes", "print_table", "progress"]
+__all__ = ["console", "print_error", "print_json", "print_notes", "print_table", "progress"]
 
 _WIDEST = 110
 
@@ -69,11 +67,3 @@ def progress(what: str, *, shown: bool) -> Iterator[Any]:
     with Progress(TextColumn("{task.description}"), BarColumn(), console=out, transient=True) as bar:
         task = bar.add_task(what, total=1.0)
         yield lambda share: bar.update(task, completed=share)
-
-
-def interval_text(mean: float, low: float, high: float, *, scale: float = 1.0, digits: int = 1) -> str:
-    """Write a figure with its interval, the interval left out where it rounds to the figure."""
-    shown, *ends = (f"{scale * each:z.{digits}f}".replace("-", "−") for each in (mean, low, high))
-    if ends[0] == ends[1] == shown:
-        return shown
-    return say("interval", mean=shown, low=ends[0], high=ends[1])

@@ -2,7 +2,6 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from math import pi
 from typing import Any
 
 from lumped.errors import InputError
@@ -13,7 +12,7 @@ from lumped.picture.true_size import gauge_svg, ruler_svg
 from lumped.sculpt import Lump, Nearness
 from lumped.sculpt.bodies import near_pairs
 from lumped.texts import say
-from lumped.verdict import PartVerdict, Span, Verdict
+from lumped.verdict import PartVerdict, Verdict
 
 __all__ = ["sheet_data", "sheet_pdf"]
 
@@ -115,24 +114,11 @@ def _fits(size: tuple[float, float], room: tuple[float, float]) -> bool:
 
 
 def _row(each: PartVerdict) -> dict[str, str]:
-    does = each.headline
-    if each.part.kind == "motor" and each.speed.high > 0:
-        does = say("motor-speed", does=does, speed=_span(each.speed, scale=30 / pi, digits=0))
     return {
-        "part": each.part.name, "title": each.part.title, "does": does,
-        "volts": _span(each.voltage), "milliamperes": _span(each.current, scale=1e3),
+        "part": each.part.name, "title": each.part.title, "does": each.does,
+        "volts": each.voltage.text(), "milliamperes": each.current.text(scale=1e3),
         "why": " ".join(map(str, each.reasons)),
     }  # fmt: skip
-
-
-def _span(span: Span, *, scale: float = 1.0, digits: int = 1) -> str:
-    shown, low, high = (_figure(scale * each, digits) for each in (span.mean, span.low, span.high))
-    return shown if low == high == shown else say("paper-interval", mean=shown, low=low, high=high)
-
-
-def _figure(value: float, digits: int) -> str:
-    """Write a figure with a true minus; adding 0 turns a rounded -0 into 0."""
-    return f"{round(value, digits) + 0.0:.{digits}f}".replace("-", "−")
 
 
 def _halves(lines: Sequence[str]) -> list[list[str]]:

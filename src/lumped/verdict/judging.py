@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Any
 
-from lumped.quantities import Provenance
+from lumped.quantities import Provenance, significant
 from lumped.reference import handbook
 from lumped.sculpt import Effort, Nearness, Part, Sculpture
 from lumped.texts import say
@@ -16,6 +16,8 @@ from lumped.verdict.states import STATES, order_of, state_of
 from lumped.verdict.suspects import node_words
 
 __all__ = ["Flip", "PartVerdict", "Span", "Verdict", "judge"]
+
+_PER_MINUTE = 60 / 6.283185307179586  # turns a minute for one radian a second
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,6 +33,13 @@ class Span:
         """Gather a figure over readings."""
         figures = [drawn, *others]
         return cls(mean=drawn, low=min(figures), high=max(figures))
+
+    def text(self, *, scale: float = 1.0, digits: int = 1) -> str:
+        """Write it for people, times a scale; the interval is left out where it rounds to the figure."""
+        shown, low, high = (
+            f"{scale * each:z.{digits}f}".replace("-", "−") for each in (self.mean, self.low, self.high)
+        )
+        return shown if low == high == shown else say("interval", mean=shown, low=low, high=high)
 
     def as_dict(self) -> dict[str, float]:
         """Give it as JSON shows it."""
@@ -96,11 +105,20 @@ class PartVerdict:
             head = say(key, head=head, what=flip.what, other=other)
         return head
 
+    @property
+    def does(self) -> str:
+        """The headline, and of a motor that turns how fast, with its interval."""
+        if self.part.kind != "motor" or self.speed.high == 0:
+            return self.headline
+        turns = (_PER_MINUTE * abs(each) for each in (self.speed.mean, self.speed.low, self.speed.high))
+        mean, low, high = (f"{significant(each, 2):,.0f}" for each in turns)
+        return say("motor-turns", does=self.headline, mean=mean, low=low, high=high)
+
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
         return {
             "part": self.part.name, "title": self.part.title, "kind": self.part.kind,
-            "state": self.state, "states": list(self.states), "headline": self.headline,
+            "state": self.state, "states": list(self.states), "headline": self.headline, "does": self.does,
             "voltage_V": self.voltage.as_dict(), "current_A": self.current.as_dict(),
             "speed_rad_per_s": self.speed.as_dict() if self.part.kind == "motor" else None,
             "depends_on": [

@@ -21,7 +21,6 @@ cli-computing = Computing
 cli-written = Written: { $file }
 cli-serving = Lumped is at { $address } – Ctrl-C stops it.
 
-interval = { $mean } ({ $low } to { $high })
 invented-mark = { "  " }(invented)
 column-part = part
 column-does = what it does
@@ -33,7 +32,6 @@ column-key = key
 column-name = name
 column-legs = legs, plus first
 column-port-mS = mS
-motor-speed = { $does }, { $speed } turns a minute
 heading-why = Why
 heading-volts = Where the volts go
 heading-findings = Worth knowing

@@ -9,3 +9,5 @@ count-parts = { $count ->
 
 quantity-unreadable = “{ $text }” is not an amount that Lumped can read here. Write a number with a unit, such as “{ $example }”.
 quantity-wrong-unit = “{ $text }” is given in { $unit }, but a { $kind } is wanted here. Write it in one of: { $units }.
+
+interval = { $mean } ({ $low } to { $high })

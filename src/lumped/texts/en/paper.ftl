@@ -59,7 +59,6 @@ paper-switch-open = Leave { $switch } open: the table below holds for that.
 paper-last-any = Join the last wire of { $pack } last. Look, then compare with the table below.
 paper-stop = Take a pack wire out when you stop.
 
-paper-interval = { $mean } ({ $low } to { $high })
 paper-column-part = part
 paper-column-does = does
 paper-column-volts = volts

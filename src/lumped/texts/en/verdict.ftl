@@ -12,6 +12,7 @@ state-pack-idle = gives nothing
 state-pack-working = working
 state-pack-nearly-shorted = nearly shorted
 state-pack-fuse-tripped = fuse tripped
+motor-turns = { $does }, { $mean } ({ $low } to { $high }) turns a minute
 state-switch-open = open
 state-switch-closed = closed
 state-resistor-no-current = no current
