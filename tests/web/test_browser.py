@@ -99,6 +99,11 @@ def test_the_keyboard_moves_a_slider_and_the_verdict_follows(table):
     assert "Dough joins its two legs" in words(page)[1][0]
     assert "light: dark" in page.locator("[role=status]").inner_text()
     assert "dark" in page.locator(".drawing svg").text_content()
+    assert page.url.endswith("?gap=-2")
+    page.reload()
+    settle(page)
+    assert words(page)[0]["light"] == "dark"
+    assert slider.input_value() == "-2"
 
 
 @pytest.mark.parametrize("name", ["harbour-light", "ebb-light"])

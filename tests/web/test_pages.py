@@ -168,7 +168,7 @@ async def test_a_recipe_that_comes_along_is_used(kitchen):
 async def test_a_broken_file_is_refused_in_the_words_of_the_command_line(kitchen, tmp_path, monkeypatch, capsys):
     from lumped.cli import main
 
-    broken = example_text("harbour-light.toml").replace("length_mm = 50", "lenght_mm = 50", 1)
+    broken = example_text("harbour-light.toml").replace("length_mm", "lenght_mm", 1)
     (tmp_path / "broken.toml").write_text(broken, "utf-8")
     monkeypatch.chdir(tmp_path)
     assert main(["check", "broken.toml"]) == 1
@@ -210,3 +210,17 @@ async def test_where_there_is_nothing_the_page_says_so(kitchen, path):
 
 def test_a_figure_leaves_out_an_interval_that_rounds_to_it():
     assert figure({"mean": 1.0, "low": 0.99, "high": 1.01}) == "1.0"
+
+
+async def test_a_shape_opens_as_its_address_says(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open("/shape/harbour-mouth?gap=-2&colour=lamp-green")
+        said = await answered(user, "light")
+        assert "light (green lamp)" in said
+        assert "dark" in said
+
+
+async def test_an_address_out_of_reach_is_refused_in_words(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open("/shape/harbour-mouth?gap=99")
+        assert any("can't be 99. Choose a number from -2 to 15" in text for text in texts(user))

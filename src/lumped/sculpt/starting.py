@@ -14,7 +14,7 @@ from lumped.errors import InputError
 from lumped.sculpt.model import SculptureFile
 from lumped.texts import say
 
-__all__ = ["Choice", "Slider", "StartingShape", "as_toml", "started", "starting_shapes"]
+__all__ = ["Choice", "Slider", "StartingShape", "as_toml", "placed", "started", "starting_shape", "starting_shapes"]
 
 Values = Mapping[str, float | str]
 Document = dict[str, Any]
@@ -119,6 +119,10 @@ class StartingShape:
         """Where everything stands at first."""
         return {control.name: control.default for control in self.controls}
 
+    def changed(self, values: Values) -> dict[str, float | str]:
+        """Give the values that don't stand where they stand at first."""
+        return {name: value for name, value in values.items() if value != self.defaults[name]}
+
 
 def starting_shapes() -> tuple[StartingShape, ...]:
     """Give all starting shapes, the plainest first.
@@ -133,15 +137,53 @@ def starting_shapes() -> tuple[StartingShape, ...]:
     return SHAPES
 
 
-def started(key: str, values: Values | None = None) -> SculptureFile:
-    """Give the sculpture of a starting shape.
+def starting_shape(key: str) -> StartingShape:
+    """Give one starting shape by its key, or fail."""
+    found = next((each for each in starting_shapes() if each.key == key), None)
+    if found is None:
+        raise InputError("starting-none", key=key, known=", ".join(each.key for each in starting_shapes()))
+    return found
+
+
+def placed(key: str, values: Values | None = None) -> dict[str, float | str]:
+    """Give where all sliders and choices of a starting shape stand.
 
     Parameters
     ----------
     key : str
         Key of a starting shape.
     values : mapping of str to float or str, optional
-        Where sliders and choices stand; what is left out stands where it is at first. [mm]
+        What was moved, numbers also as text; what is left out stands where it is at first. [mm]
+
+    Returns
+    -------
+    dict
+
+    Raises
+    ------
+    InputError
+        If there is no such shape, slider or option, or a value lies outside its slider.
+
+    Examples
+    --------
+    >>> placed("ropewalk", {"bends": "3"})["bends"]
+    3.0
+    """
+    shape = starting_shape(key)
+    controls = {control.name: control for control in shape.controls}
+    for name in values or {}:
+        if name not in controls:
+            raise InputError("starting-no-control", name=name, known=", ".join(controls))
+    return {name: control.taken((values or {}).get(name, control.default)) for name, control in controls.items()}
+
+
+def started(key: str, values: Values | None = None) -> SculptureFile:
+    """Give the sculpture of a starting shape.
+
+    Parameters
+    ----------
+    key, values
+        As for `placed`.
 
     Returns
     -------
@@ -151,21 +193,14 @@ def started(key: str, values: Values | None = None) -> SculptureFile:
     Raises
     ------
     InputError
-        If there is no such shape, slider or option, or a value lies outside its slider.
+        As `placed` does.
 
     Examples
     --------
     >>> started("harbour-mouth", {"gap": 3}).lumps[1].place
     'right of west quay, gap 3 mm'
     """
-    shape = next((each for each in starting_shapes() if each.key == key), None)
-    if shape is None:
-        raise InputError("starting-none", key=key, known=", ".join(each.key for each in starting_shapes()))
-    controls = {control.name: control for control in shape.controls}
-    for name in values or {}:
-        if name not in controls:
-            raise InputError("starting-no-control", name=name, known=", ".join(controls))
-    given = {name: control.taken((values or {}).get(name, control.default)) for name, control in controls.items()}
+    shape, given = starting_shape(key), placed(key, values)
     head = {"kind": "sculpture", "schema": 1, "title": shape.title, "story": shape.lure, "invented": True}
     return SculptureFile.model_validate(head | shape.build(given))
 

@@ -4,6 +4,7 @@ A new question stops the one before it, so the page never shows an answer to wha
 """
 
 from collections.abc import Callable
+from time import monotonic
 from typing import Any
 
 from nicegui import ui
@@ -15,6 +16,7 @@ from lumped.app.jobs import Jobs, Ticket, Work
 __all__ = ["Asking"]
 
 _BEAT = 0.08  # s
+_REST = 0.6  # s; the full answer is asked for when sliders have come to rest for so long
 
 
 class Asking:
@@ -46,6 +48,7 @@ class Asking:
         self._jobs, self._on_share = jobs, on_share
         self._on_sketch, self._on_answer, self._on_failure = on_sketch, on_answer, on_failure
         self._steps: list[tuple[Work, Given]] = []
+        self._full_from = 0.0
         self._ticket: Ticket | None = None
         self._timer = ui.timer(_BEAT, self._look, active=False)
         ui.context.client.on_delete(self.stop)
@@ -53,6 +56,7 @@ class Asking:
     def ask(self, given: Given, effort: str = "full") -> None:
         """Ask about a sculpture, no longer about the one before."""
         self.stop()
+        self._full_from = monotonic() + _REST
         self._steps = [(sketched, given.computed("quick")), (answered, given.computed("quick"))]
         if effort == "full":
             self._steps.append((answered, given.computed("full")))
@@ -65,6 +69,8 @@ class Asking:
         self._ticket, self._steps = None, []
 
     def _next(self) -> None:
+        if self._steps[0][1].effort == "full" and monotonic() < self._full_from:
+            return
         work, given = self._steps.pop(0)
         self._ticket = self._jobs.submit(work, given, given.key)
         self._timer.activate()
@@ -72,6 +78,9 @@ class Asking:
 
     def _look(self) -> None:
         """See how far the work is."""
+        if self._ticket is None and self._steps:
+            self._next()
+            return
         if self._ticket is None:
             self._timer.deactivate()
             self._on_share(None)
@@ -85,10 +94,7 @@ class Asking:
             self._on_failure(answer.failure)
         elif not answer.stopped:
             self._show(answer.content)
-        if self._steps:
-            self._next()
-        else:
-            self._look()
+        self._look()
 
     def _show(self, content: dict[str, Any]) -> None:
         if "verdict" in content:

@@ -47,8 +47,9 @@ def slide(slider: Slider, value: float, on_slide: Callable[[float], None]) -> No
             Words("span", slider.label)
             Words("output", shown).props(f"for={name}")
         moved = Element("input").props(f"id={name} type=range")
+        # "^value" sets where it stands at first; as a mere "value" each redrawing of the page would push it back there.
         moved.props.update(
-            {"min": slider.low, "max": slider.high, "step": slider.step, "value": value, "data-slider": slider.name,
+            {"min": slider.low, "max": slider.high, "step": slider.step, "^value": value, "data-slider": slider.name,
              "aria-valuetext": shown, "data-words": apart, "data-pressed": pressed}
         )  # fmt: skip
         moved.on("input", lambda event: on_slide(_number(event)), throttle=_THROTTLE, js_handler=_SLID)

@@ -1,6 +1,6 @@
 """A sculpture from a file: one of the story's, or one that was brought along."""
 
-from lumped.app.examples import example_text
+from lumped.app.examples import example_heading, example_text
 from lumped.app.given import Given
 from lumped.texts import say
 from lumped.web.kitchen import Kitchen
@@ -16,7 +16,7 @@ def example_page(kitchen: Kitchen, name: str) -> None:
     if text is None:
         nothing_here()
         return
-    SculptureView(kitchen, name).ask(Given(name=name, text=text))
+    SculptureView(kitchen, example_heading(name)[0]).ask(Given(name=name, text=text))
 
 
 def brought_page(kitchen: Kitchen, key: str) -> None:

@@ -20,6 +20,7 @@ _BEAT = 0.1  # s
 
 def first_page(kitchen: Kitchen) -> None:
     """Lay out the first page."""
+    ui.page_title(say("web-title"))
     with html.main().classes("sheet-width"):
         with html.header().classes("greeting"):
             Words("p", say("web-maker"), "maker")
@@ -39,7 +40,8 @@ def ask_for_sketches(kitchen: Kitchen) -> None:
 
 def _put_things(kitchen: Kitchen) -> None:
     drawings = {}
-    with html.section().classes("things"):
+    with html.section().classes("things") as things:
+        things.props.update({"aria-label": say("web-things")})
         for shape in starting_shapes():
             with html.a(href=paths.shape(shape.key)).classes("thing").mark(f"thing-{shape.key}"):
                 with html.div().classes("mat"):

@@ -55,19 +55,14 @@ _CROSS = '<path d="M-7 -7 L7 7 M7 -7 L-7 7" stroke="#3a1208" stroke-width="3"/>'
 def _motor(_key: str, state: str) -> str:
     """A paper propeller; it turns if the motor does."""
     seconds = {"turning": 0.9, "straining": 4.0}.get(state)
-    spin = (
-        f'<animateTransform attributeName="transform" type="rotate" from="0" to="360" dur="{seconds}s" '
-        'repeatCount="indefinite"/>'
-        if seconds
-        else ""
-    )
+    spins = f' class="spins" style="--turn: {seconds}s"' if seconds else ""
     blade = "M0 0 C6 -6 7 -16 0 -21 C-7 -16 -6 -6 0 0 Z"
     blades = "".join(
         f'<path d="{blade}" transform="rotate({120 * k})" fill="currentColor" fill-opacity="0.55" '
         'stroke="currentColor" stroke-width="1.5"/>'
         for k in range(3)
     )
-    return f'<g>{blades}{spin}</g><circle r="3.5" fill="currentColor"/>'
+    return f'<g{spins}>{blades}</g><circle r="3.5" fill="currentColor"/>'
 
 
 def _pack(_key: str, state: str) -> str:

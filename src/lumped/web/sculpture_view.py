@@ -99,6 +99,7 @@ class SculptureView:
         self._clear_failure()
         self._drawing.classes(remove="waiting")
         self._heading.tell(verdict["title"])
+        ui.page_title(say("web-page-title", title=verdict["title"]))
         self._story.tell(answer["story"])
         _reveal(self._story, bool(answer["story"]))
         _reveal(self._invented, verdict["invented"])
@@ -135,7 +136,9 @@ class SculptureView:
         given = self._given
         assert given is not None
         with self._sorry, html.p():
-            button = html.button(say("web-unknown-instead")).classes("take").props("type=button").mark("unknown-instead")
+            button = (
+                html.button(say("web-unknown-instead")).classes("take").props("type=button").mark("unknown-instead")
+            )
             button.on("click", lambda: self.ask(given.with_unknown_doughs()))
 
     def _clear_failure(self) -> None:

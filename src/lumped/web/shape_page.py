@@ -1,12 +1,15 @@
 """A starting shape: its sculpture, and sliders to pull it about."""
 
+from collections.abc import Mapping
 from functools import partial
 
-from nicegui import html
+from nicegui import PageArguments, html, ui
 
 from lumped.app.given import Given
-from lumped.sculpt.starting import Slider, StartingShape, as_toml, started, starting_shapes
+from lumped.errors import InputError
+from lumped.sculpt.starting import Slider, as_toml, placed, started, starting_shape
 from lumped.texts import say
+from lumped.web import paths
 from lumped.web.controls import pick, slide
 from lumped.web.kitchen import Kitchen
 from lumped.web.nothing import nothing_here
@@ -16,33 +19,35 @@ from lumped.web.words import Words
 __all__ = ["shape_page"]
 
 
-def shape_page(kitchen: Kitchen, key: str) -> None:
-    """Lay out the page of a starting shape."""
-    shape = next((each for each in starting_shapes() if each.key == key), None)
-    if shape is None:
-        nothing_here()
+def shape_page(kitchen: Kitchen, key: str, asked: PageArguments) -> None:
+    """Lay out the page of a starting shape; how far it was pulled about stands in the address, so it can be kept."""
+    try:
+        values = placed(key, asked.query_parameters)
+    except InputError as error:
+        nothing_here(str(error))
         return
-    values = shape.defaults
+    shape = starting_shape(key)
 
     def move(name: str, value: float | str) -> None:
         values[name] = value
-        view.ask(_given(shape, values))
+        ui.navigate.history.replace(paths.shape(key, shape.changed(values)))
+        view.ask(_given(key, values))
 
     def controls() -> None:
         Words("h2", say("web-knead"))
         with html.div().classes("sliders"):
             for each in shape.controls:
                 if isinstance(each, Slider):
-                    slide(each, each.default, partial(move, each.name))
+                    slide(each, float(values[each.name]), partial(move, each.name))
         with html.div().classes("picks"):
             for each in shape.controls:
                 if not isinstance(each, Slider):
-                    pick(each, each.default, partial(move, each.name))
+                    pick(each, str(values[each.name]), partial(move, each.name))
 
     view = SculptureView(kitchen, shape.title, controls)
-    view.ask(_given(shape, values))
+    view.ask(_given(key, values))
 
 
-def _given(shape: StartingShape, values: dict[str, float | str]) -> Given:
+def _given(key: str, values: Mapping[str, float | str]) -> Given:
     """Write the sculpture as a file that can be kept."""
-    return Given(name=f"{shape.key}.toml", text=as_toml(started(shape.key, values)))
+    return Given(name=f"{key}.toml", text=as_toml(started(key, values)))

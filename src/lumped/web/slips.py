@@ -14,7 +14,7 @@ from lumped.web.words import Words, figure, figures_of
 __all__ = ["Slips"]
 
 _TOGGLED = "(event) => emit(event.target.open)"
-_ALARMS = ("nearly-shorted", "fuse-tripped", "too-hot")
+_NO_BREAK = "\u00a0"
 
 
 class Slips:
@@ -136,7 +136,11 @@ def how_computed(verdict: Mapping[str, Any]) -> str:
 
 
 def _figures(each: Mapping[str, Any]) -> str:
-    shown = {name: figure(span, scale=scale, digits=digits) for name, (span, scale, digits) in figures_of(each).items()}
+    """Figures in one line; where it is too short it breaks between them only."""
+    shown = {
+        name: figure(span, scale=scale, digits=digits).replace(" ", _NO_BREAK)
+        for name, (span, scale, digits) in figures_of(each).items()
+    }
     words = say("web-figures", volts=shown["volts"], current=shown["current"])
     turning = "speed" in shown and each["speed_rad_per_s"]["high"] > 0
     return f"{words}, {say('web-speed', speed=shown['speed'])}" if turning else words

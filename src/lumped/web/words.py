@@ -45,7 +45,7 @@ def figure(span: Mapping[str, float], *, scale: float = 1.0, digits: int = 1) ->
     Examples
     --------
     >>> figure({"mean": 0.0066, "low": 0.0012, "high": 0.018}, scale=1e3)
-    '6.6 (1.2–18.0)'
+    '6.6 (1.2 to 18.0)'
     """
     shown, *ends = (f"{scale * span[end]:.{digits}f}" for end in ("mean", "low", "high"))
     return shown if ends[0] == ends[1] == shown else say("interval", mean=shown, low=ends[0], high=ends[1])

@@ -1,6 +1,7 @@
 ### The pages.
 
 web-title = Lumped
+web-page-title = { $title } – Lumped
 web-maker = Lumped
 web-greeting = What shall be on the table?
 web-greeting-lure = Dough that carries current, lamps and motors pushed in. Take one of these, pull it about, and read what each part will do, and why.
@@ -13,7 +14,6 @@ web-bring-here = Choose files, or drop them here
 web-back = Back to the table
 web-no-page = There is nothing at this address. Go back to the table.
 web-no-brought = This sculpture is no longer here: Lumped keeps what is brought only until it is stopped. Bring it again.
-web-not-toml = “{ $file }” is no sculpture or recipe file. Choose .toml files: one sculpture, and the recipes it names.
 web-no-sculpture = Among these files is no sculpture. Choose one that says kind = "sculpture" at its top.
 web-two-sculptures = These are { $count } sculptures. Bring one at a time, with its recipes.
 web-elsewhere = This request comes from another page. Bring files from Lumped's own page.
@@ -32,8 +32,8 @@ web-knead = Pull it about
 web-working = Working it out
 web-says = What it does
 
-web-figures = { $volts } V, { $current } mA
-web-speed = { $speed } turns a minute
+web-figures = { $volts } V, { $current } mA
+web-speed = { $speed } turns a minute
 web-numbers = The numbers
 web-number-volts = volts across it
 web-number-current = milliamperes through it
@@ -42,7 +42,6 @@ web-number-as-drawn = { $mean }, between { $low } and { $high }
 web-number-hangs = hangs on
 web-hangs-touching = { $state } if { $what } touch
 web-hangs-apart = { $state } if { $what } come apart
-web-would-be = Without that: { $state }.
 web-volts = Where the volts go
 web-volts-given = the pack gives
 web-volts-parts = the parts keep
@@ -58,9 +57,7 @@ web-status = { $part }: { $state }.
 web-take-sheet = Sheet to print
 web-take-file = File to keep
 web-take-recipe = Recipe { $file }
-web-sheet-waits = Writing the sheet
 web-unknown-instead = Take “I don't know mine” for the missing recipes
-web-sorry = That can't be read
 web-slider-mm = { $value } mm
 web-slider-pressed = pressed in { $value } mm
 
