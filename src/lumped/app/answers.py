@@ -29,7 +29,8 @@ def answered(given: Given, report: Report) -> dict[str, Any]:
     Returns
     -------
     dict
-        `verdict` as JSON shows it; `story`; `drawings` (SVG by view and theme: "dough-light"); `scene` for turning.
+        `verdict` as JSON shows it; `keys` of the parts in the handbook; `story`; `drawings` (SVG by view and theme:
+        "dough-light"); `scene` for turning.
     """
     from lumped.app.scenes import scene_of
     from lumped.app.uses import check
@@ -41,6 +42,7 @@ def answered(given: Given, report: Report) -> dict[str, Any]:
     report(1.0)
     return {
         "verdict": verdict.as_dict(),
+        "keys": {part.name: part.key for part in verdict.sculpture.parts},
         "story": verdict.sculpture.story,
         "drawings": drawings,
         "scene": scene_of(verdict),

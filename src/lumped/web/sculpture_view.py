@@ -49,7 +49,6 @@ class SculptureView:
             self._put_drawing()
             with html.section().classes("says") as says:
                 says.props.update({"aria-label": say("web-says")})
-                self._sorry = html.div().classes("hidden-now")
                 self._slips = Slips(html.div().style("display: contents"))
                 self._takes = html.div().classes("takes")
             if below is not None:
@@ -74,6 +73,7 @@ class SculptureView:
 
     def _put_drawing(self) -> None:
         with html.div().classes("lies"):
+            self._sorry = html.div().classes("sorry-place hidden-now")
             self._drawing = Drawing(self._title, self._touched)
             self._stand = html.div().classes("hidden-now")
             with html.div().classes("thread").mark("thread") as self._thread:
@@ -104,8 +104,7 @@ class SculptureView:
         _reveal(self._story, bool(answer["story"]))
         _reveal(self._invented, verdict["invented"])
         self._show_view()
-        keys = {part["name"]: part["key"] for part in answer["scene"]["parts"]}
-        self._slips.show(verdict, keys)
+        self._slips.show(verdict, answer["keys"])
         words = " ".join(say("web-status", part=each["part"], state=each["headline"]) for each in verdict["parts"])
         self._status.tell(words)
         self._gist.clear()
@@ -123,7 +122,9 @@ class SculptureView:
         self._slips.clear()
         self._takes.clear()
         self._gist.clear()
+        self._page.classes("failing")
         _reveal(self._drawing, False)
+        _reveal(self._stand, False)
         _reveal(self._sorry, True)
         self._sorry.clear()
         with self._sorry, html.div().classes("sorry").props("role=alert"):
@@ -135,15 +136,16 @@ class SculptureView:
         """Offer to go on without the recipes that are missing."""
         given = self._given
         assert given is not None
-        with self._sorry, html.p():
-            button = (
-                html.button(say("web-unknown-instead")).classes("take").props("type=button").mark("unknown-instead")
-            )
+        with self._sorry:
+            button = html.button(say("web-unknown-instead")).classes("take").mark("unknown-instead")
+            button.props("type=button")
             button.on("click", lambda: self.ask(given.with_unknown_doughs()))
 
     def _clear_failure(self) -> None:
+        self._page.classes(remove="failing")
         _reveal(self._sorry, False)
         _reveal(self._drawing, self._view != "turn")
+        _reveal(self._stand, self._view == "turn")
 
     def _move_thread(self, share: float | None) -> None:
         self._thread.style(f"--share: {share or 0:.2f}")

@@ -9,7 +9,7 @@ from nicegui.events import GenericEventArguments
 
 from lumped.texts import say
 from lumped.web.marks import mark
-from lumped.web.words import Words, figure, figures_of
+from lumped.web.words import Words, figure, figures_of, number
 
 __all__ = ["Slips"]
 
@@ -85,7 +85,7 @@ class Slips:
     def _numbers(self, each: Mapping[str, Any]) -> None:
         with self._folded(f"numbers {each['part']}", say("web-numbers")), html.dl().classes("numbers"):
             for name, (span, scale, digits) in figures_of(each).items():
-                shown = {end: f"{scale * span[end]:.{digits}f}" for end in ("mean", "low", "high")}
+                shown = {end: number(scale * span[end], digits) for end in ("mean", "low", "high")}
                 Words("dt", say(f"web-number-{name}"))
                 Words("dd", say("web-number-as-drawn", **shown))
             for flip in each["depends_on"]:

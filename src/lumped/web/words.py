@@ -6,7 +6,7 @@ from nicegui.element import Element
 
 from lumped.texts import say
 
-__all__ = ["Words", "figure", "figures_of"]
+__all__ = ["Words", "figure", "figures_of", "number"]
 
 
 class Words(Element):
@@ -47,8 +47,19 @@ def figure(span: Mapping[str, float], *, scale: float = 1.0, digits: int = 1) ->
     >>> figure({"mean": 0.0066, "low": 0.0012, "high": 0.018}, scale=1e3)
     '6.6 (1.2 to 18.0)'
     """
-    shown, *ends = (f"{scale * span[end]:.{digits}f}" for end in ("mean", "low", "high"))
+    shown, *ends = (number(scale * span[end], digits) for end in ("mean", "low", "high"))
     return shown if ends[0] == ends[1] == shown else say("interval", mean=shown, low=ends[0], high=ends[1])
+
+
+def number(value: float, digits: int) -> str:
+    """Write a number; nothing below nothing has a sign.
+
+    Examples
+    --------
+    >>> number(-0.04, 1), number(-0.94, 1)
+    ('0.0', '−0.9')
+    """
+    return f"{round(value, digits) + 0.0:.{digits}f}".replace("-", "−")
 
 
 def figures_of(part: Mapping[str, object]) -> dict[str, tuple[Mapping[str, float], float, int]]:
