@@ -4,6 +4,8 @@ import io
 import json
 import subprocess
 import sys
+import urllib.error
+import urllib.request
 from pathlib import Path
 
 import numpy as np
@@ -167,6 +169,21 @@ def test_nothing_is_wider_than_a_phone_in_the_evening(table, path):
     picture = pixels(page.locator("body"))
     assert np.mean(picture) < 100
     assert "rgb(243, 231, 213)" in page.locator("h1").evaluate("element => getComputedStyle(element).color")
+
+
+def test_drawings_on_one_page_share_no_names(table):
+    page = table("/")
+    page.wait_for_function("document.querySelectorAll('.thing .drawing svg').length >= 6")
+    names = page.locator(".drawing [id]").evaluate_all("all => all.map(each => each.id)")
+    assert len(names) > 20
+    assert len(set(names)) == len(names)
+
+
+def test_another_name_for_this_computer_is_refused(address):
+    request = urllib.request.Request(address, headers={"Host": "elsewhere.test"})
+    with pytest.raises(urllib.error.HTTPError, match="400") as refused:
+        urllib.request.urlopen(request)
+    refused.value.close()
 
 
 def test_what_is_touched_is_large_enough_for_a_finger(table):

@@ -1,12 +1,16 @@
 """Text on the page: elements that hold nothing but text, and figures with their intervals."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from math import pi
+from typing import Any
 
 from nicegui.element import Element
 
+from lumped.quantities import significant
 from lumped.texts import say
 
-__all__ = ["Words", "figure", "figures_of", "number"]
+__all__ = ["Figure", "Words", "figures_of"]
 
 
 class Words(Element):
@@ -39,32 +43,54 @@ class Words(Element):
         return self._text or ""
 
 
-def figure(span: Mapping[str, float], *, scale: float = 1.0, digits: int = 1) -> str:
-    """Write a figure with its interval, the interval left out where it rounds to the figure.
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A figure as it is written: as drawn, and its least and greatest."""
+
+    mean: str
+    low: str
+    high: str
+
+    def __str__(self) -> str:
+        """Write it with its interval, which is left out where it rounds to the figure.
+
+        Examples
+        --------
+        >>> str(Figure("6.6", "1.2", "18.0")), str(Figure("6.2", "6.2", "6.2"))
+        ('6.6 (1.2 to 18.0)', '6.2')
+        """
+        if self.low == self.high == self.mean:
+            return self.mean
+        return say("interval", mean=self.mean, low=self.low, high=self.high)
+
+
+def figures_of(part: Mapping[str, Any]) -> dict[str, Figure]:
+    """Give the figures of a part's verdict as JSON shows it: volts, milliamperes, and of a motor turns a minute.
 
     Examples
     --------
-    >>> figure({"mean": 0.0066, "low": 0.0012, "high": 0.018}, scale=1e3)
-    '6.6 (1.2 to 18.0)'
+    >>> same = dict.fromkeys(("mean", "low", "high"), -0.00004)
+    >>> str(figures_of({"voltage_V": same, "current_A": same, "speed_rad_per_s": None})["volts"])
+    '0.0'
     """
-    shown, *ends = (number(scale * span[end], digits) for end in ("mean", "low", "high"))
-    return shown if ends[0] == ends[1] == shown else say("interval", mean=shown, low=ends[0], high=ends[1])
-
-
-def number(value: float, digits: int) -> str:
-    """Write a number; nothing below nothing has a sign.
-
-    Examples
-    --------
-    >>> number(-0.04, 1), number(-0.94, 1)
-    ('0.0', '−0.9')
-    """
-    return f"{round(value, digits) + 0.0:.{digits}f}".replace("-", "−")
-
-
-def figures_of(part: Mapping[str, object]) -> dict[str, tuple[Mapping[str, float], float, int]]:
-    """Give the figures of a part's verdict: span, scale to what is shown, and digits, by the name of the figure."""
-    found = {"volts": (part["voltage_V"], 1.0, 1), "current": (part["current_A"], 1e3, 1)}
+    found = {"volts": _figure(part["voltage_V"], _tenths), "current": _figure(part["current_A"], _milli)}
     if part["speed_rad_per_s"] is not None:
-        found["speed"] = (part["speed_rad_per_s"], 60 / 6.283185307179586, 0)
-    return found  # type: ignore[return-value]
+        found["speed"] = _figure(part["speed_rad_per_s"], _turns)
+    return found
+
+
+def _figure(span: Mapping[str, float], write: Callable[[float], str]) -> Figure:
+    return Figure(*(write(span[end]) for end in ("mean", "low", "high")))
+
+
+def _tenths(value: float) -> str:
+    return f"{value:z.1f}".replace("-", "−")
+
+
+def _milli(value: float) -> str:
+    return _tenths(1e3 * value)
+
+
+def _turns(value: float) -> str:
+    """Turns a minute, two digits of them: more are not known."""
+    return f"{significant(60 * abs(value) / (2 * pi), 2):,.0f}"
