@@ -106,7 +106,9 @@ class MotorTurning:
         return motor.viscous_friction / (motor.viscous_friction * motor.resistance + motor.constant**2)
 
     def speed(self, v: float, /) -> float:
-        """Give the speed, negative backwards. [rad/s]"""
+        """Give the speed, negative backwards; none where friction holds it. [rad/s]"""
+        if abs(v) <= self._stopping_voltage:
+            return 0.0
         return (v - self.motor.resistance * self.current(v)) / self.motor.constant
 
 

@@ -19,6 +19,7 @@ BALANCED = 1e-12  # imbalance as a share of the largest current
 STILL = 1e-6  # A, and
 DARK = 1e-9  # W: smaller currents and powers are compared with these
 CONSERVED = 1e-11  # power out of balance as a share of the largest branch's
+ENOUGH = 1e-9  # the same, where rounding lets no step make it better
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,12 +51,14 @@ def solve(equations: Equations, potentials: Array) -> Solution:
     SolverError
         If the steps run out.
     """
-    state = equations.start(potentials)
+    state, before = equations.start(potentials), np.inf
     for count in range(STEPS):
         imbalance = equations.imbalance(state)
         residual = _residual(equations, state, imbalance)
-        if residual <= BALANCED and _power_error(equations, state, imbalance) <= CONSERVED:
+        lost = _power_error(equations, state, imbalance)
+        if residual <= BALANCED and (lost <= CONSERVED or 0.5 * before <= lost <= ENOUGH):
             return _polished(equations, Solution(state=state, iterations=count, residual=residual))
+        before = lost
         step, flows = equations.step(state, imbalance)
         state = state.moved(step, flows, _share(equations, state, step, flows, imbalance))
     raise SolverError("circuit-not-converged", steps=STEPS, residual=f"{residual:.1e}")
