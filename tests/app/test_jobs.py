@@ -1,7 +1,10 @@
 """The pool: progress, stopping, failures in words, and a cache."""
 
 import pickle
+import subprocess
+import sys
 import time
+from pathlib import Path
 
 import pytest
 
@@ -111,6 +114,24 @@ def test_closing_ends_a_running_job():
     wait_until(lambda: ticket.share > 0)
     jobs.close()
     wait_until(lambda: ticket.done)
+
+
+def test_workers_end_when_the_app_is_killed():
+    code = "from lumped.app.jobs import Jobs, _nap\nimport time\njobs = Jobs(1)\njobs._pool.submit(_nap).result()\n"
+    code = f"{code}print(*jobs._pool._processes, flush=True)\ntime.sleep(60)"
+    app = subprocess.Popen([sys.executable, "-c", code], stdout=subprocess.PIPE, text=True)
+    worker = app.stdout.readline().strip()
+    assert Path(f"/proc/{worker}").exists()
+    app.kill()
+    app.communicate()
+    wait_until(lambda: not running(worker))
+
+
+def running(process):
+    try:
+        return Path(f"/proc/{process}/stat").read_text().split(") ")[1][0] != "Z"
+    except (FileNotFoundError, ProcessLookupError):
+        return False
 
 
 def test_answers_and_stopping_survive_pickling():

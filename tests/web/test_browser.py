@@ -2,6 +2,7 @@
 
 import io
 import json
+import signal
 import subprocess
 import sys
 import urllib.error
@@ -208,18 +209,21 @@ def test_a_file_is_brought_by_the_form_and_markup_in_it_stays_text(table, tmp_pa
     assert Path(download.value.path()).read_text("utf-8") == text
 
 
-def test_ctrl_c_ends_everything_quietly_and_a_taken_port_is_said_in_words():
-    with served() as (process, address):
-        port = address.rsplit(":", 1)[1]
-        other = subprocess.run(
-            [sys.executable, "-m", "lumped", "serve", "--port", port], capture_output=True, text=True, check=False
-        )
-        assert other.returncode == 1
-        assert f"Port {port} is in use" in other.stderr
+@pytest.mark.parametrize("ending", [signal.SIGINT, signal.SIGTERM])
+def test_a_signal_ends_everything_quietly(ending):
+    with served() as (process, _):
         children = Path(f"/proc/{process.pid}/task/{process.pid}/children").read_text().split()
         assert children
-        process.send_signal(2)
+        process.send_signal(ending)
         _, said = process.communicate(timeout=15)
         assert process.returncode == 0
         assert said == ""
         assert not any(Path(f"/proc/{child}/exe").exists() for child in children)
+
+
+def test_a_taken_port_is_said_in_words(address):
+    port = address.rsplit(":", 1)[1]
+    command = [sys.executable, "-m", "lumped", "serve", "--port", port]
+    other = subprocess.run(command, capture_output=True, text=True, check=False)
+    assert other.returncode == 1
+    assert f"Port {port} is in use" in other.stderr

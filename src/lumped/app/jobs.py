@@ -7,6 +7,7 @@ does can raise in the page.
 import multiprocessing
 import os
 import signal
+import threading
 import traceback
 from collections import OrderedDict
 from collections.abc import Callable
@@ -158,15 +159,24 @@ class Jobs:
 
 
 def _begin(shares: Any, stops: Any) -> None:
-    """Make a worker ready: it leaves Ctrl-C to its parent and computes on one thread."""
+    """Make a worker ready: it leaves Ctrl-C to its parent, ends with it, and computes on one thread."""
     global _shares, _stops
     _shares, _stops = shares, stops
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    threading.Thread(target=_end_with_parent, daemon=True).start()
     for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS"):
         os.environ.setdefault(name, "1")
     from lumped.app.answers import get_ready
 
     get_ready()
+
+
+def _end_with_parent() -> None:
+    """End this worker when the app is gone, however it went."""
+    parent = multiprocessing.parent_process()
+    if parent is not None:
+        parent.join()
+        os._exit(0)
 
 
 def _nap() -> None:

@@ -1,6 +1,7 @@
 """The running app: pages by their address, on this computer only, until Ctrl-C."""
 
 import logging
+import signal
 import socket
 from collections.abc import Callable
 from contextlib import suppress
@@ -50,6 +51,7 @@ def serve(settings: Settings) -> None:
     add_routes(kitchen)
     app.on_startup(lambda: _open_up(kitchen, port))
     logging.getLogger("nicegui").setLevel(logging.ERROR)
+    signal.signal(signal.SIGTERM, signal.default_int_handler)  # to be ended from outside is as good as Ctrl-C
     try:
         with suppress(KeyboardInterrupt):
             ui.run(
