@@ -80,7 +80,7 @@ SHOTS: list[tuple[str, str, dict[str, int], str, Callable[[Page], None]]] = [
 def keep(name: str, png: bytes) -> None:
     """Keep a picture in 256 colours: a third of the size, and the eye sees no difference."""
     picture = Image.open(io.BytesIO(png)).convert("RGB")
-    picture.quantize(256, dither=Image.Dither.NONE).save(PICTURES / f"{name}.png", optimize=True)
+    picture.quantize(256, kmeans=1, dither=Image.Dither.NONE).save(PICTURES / f"{name}.png", optimize=True)
 
 
 def shoot_pages() -> None:

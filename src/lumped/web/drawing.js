@@ -32,7 +32,7 @@ export default {
       if (!svg) return;
       svg.removeAttribute("width");
       svg.removeAttribute("height");
-      svg.setAttribute("preserveAspectRatio", "xMinYMid meet");
+      svg.setAttribute("preserveAspectRatio", this.$el.closest(".mat") ? "xMinYMax meet" : "xMinYMin meet");
       svg.setAttribute("aria-hidden", "true");
     },
     read(event) {
