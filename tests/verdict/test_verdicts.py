@@ -66,7 +66,7 @@ def test_two_lamps_in_a_row_disappoint_because_each_lump_costs_again(tmp_path):
 def test_two_cells_lose_their_volts_where_metal_meets_dough(tmp_path):
     lamp = verdict(tmp_path, TWO + part("lamp", "lamp-red", **LAMP) + PACK.replace("4aa", "2aa")).part("lamp")
     assert lamp.state in ("dark", "barely-lit")
-    assert {reason.code for reason in lamp.reasons} == {"pack-weak", "metal"}
+    assert lamp.reasons[0].code == "metal"
 
 
 def test_wires_of_a_pack_that_touch_are_a_short_and_a_fuse_trips(tmp_path):

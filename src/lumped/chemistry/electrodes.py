@@ -50,10 +50,11 @@ class Electrode:
 
     Notes
     -----
-    Two Tafel lines. Left out: oxygen of the air beyond the microampere that r stands for, the reverse reactions (so a
-    few nanoamperes flow where thermodynamics would forbid them), limits by diffusion, gas bubbles, and the resistance
-    of films. Meant for 1 to 100 mA/cm². The shift is an overpotential: it moves current, and with it the potential at
-    rest a little, the same for like leads.
+    Two Tafel lines. Left out: oxygen of the air beyond the microampere that r stands for, the reverse reactions (so
+    up to a microampere a cm² flows between unlike metals where thermodynamics would forbid it, tens at the cheap end),
+    limits by diffusion, gas bubbles, and the resistance of films. Meant for 1 to 100 mA/cm², not for galvanic cells.
+    The shift is an overpotential: it moves current, and with it the potential at rest a little, the same for like
+    leads.
 
     Examples
     --------

@@ -2,6 +2,7 @@
 
 import math
 from dataclasses import dataclass
+from functools import partial
 
 from scipy.constants import Boltzmann, elementary_charge
 from scipy.special import wrightomega
@@ -96,13 +97,15 @@ def lamp_from_forward_voltage(
     return Lamp(saturation=saturation, ideality=ideality, resistance=resistance, leak=leak)
 
 
-def lamp(key: str) -> Lamp:
+def lamp(key: str, *, against: float = 0.0) -> Lamp:
     """Look up a lamp.
 
     Parameters
     ----------
     key : str
         Key in the handbook's table of lamps.
+    against : float
+        Where this piece stands in its kind's spread: -1 lets current through easily, 1 hardly. [1]
 
     Returns
     -------
@@ -114,14 +117,11 @@ def lamp(key: str) -> Lamp:
     >>> round(lamp("lamp-red").current(1.95) * 1000)
     20
     """
-    figure = {
-        quantity: handbook().value("lamps", key, quantity).mean
-        for quantity in ("forward_voltage", "test_current", "ideality", "series_resistance", "leak_resistance")
-    }
+    value = partial(handbook().value, "lamps", key)
     return lamp_from_forward_voltage(
-        figure["forward_voltage"],
-        figure["test_current"],
-        ideality=figure["ideality"],
-        resistance=figure["series_resistance"],
-        leak=1 / figure["leak_resistance"],
+        value("forward_voltage").at(against),
+        value("test_current").mean,
+        ideality=value("ideality").mean,
+        resistance=value("series_resistance").mean,
+        leak=1 / value("leak_resistance").mean,
     )

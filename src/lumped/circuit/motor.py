@@ -5,6 +5,7 @@ i = (B·v + K·T)/(B·R + K²): flat, because a free motor draws only what frict
 """
 
 from dataclasses import dataclass
+from functools import partial
 
 from lumped.circuit.law import StraightLine
 from lumped.reference import handbook
@@ -112,13 +113,15 @@ class MotorTurning:
         return (v - self.motor.resistance * self.current(v)) / self.motor.constant
 
 
-def motor(key: str) -> MotorAtRest:
+def motor(key: str, *, against: float = 0.0) -> MotorAtRest:
     """Look up a motor; it is at rest.
 
     Parameters
     ----------
     key : str
         Key in the handbook's table of motors.
+    against : float
+        Where this piece stands in its kind's spread of friction: -1 starts easily, 1 hardly. [1]
 
     Returns
     -------
@@ -130,10 +133,11 @@ def motor(key: str) -> MotorAtRest:
     >>> round(motor("motor-ordinary").motor.starting_current * 1000)
     67
     """
+    value = partial(handbook().value, "motors", key)
     return Motor(
-        resistance=handbook().value("motors", key, "resistance").mean,
-        constant=handbook().value("motors", key, "torque_constant").mean,
-        static_friction=handbook().value("motors", key, "static_friction").mean,
-        kinetic_friction=handbook().value("motors", key, "kinetic_friction").mean,
-        viscous_friction=handbook().value("motors", key, "viscous_friction").mean,
+        resistance=value("resistance").mean,
+        constant=value("torque_constant").mean,
+        static_friction=value("static_friction").at(against),
+        kinetic_friction=value("kinetic_friction").at(against),
+        viscous_friction=value("viscous_friction").mean,
     ).at_rest()

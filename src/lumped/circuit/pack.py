@@ -102,7 +102,7 @@ def pack_of_cells(
     return Pack(resistance=total, emf=cells * voltage, fuse=fuse)
 
 
-def pack(key: str, *, state: Literal["fresh", "tired"] = "fresh", fuse: bool = False) -> Pack:
+def pack(key: str, *, state: Literal["fresh", "tired"] = "fresh", fuse: bool = False, against: float = 0.0) -> Pack:
     """Look up a pack.
 
     Parameters
@@ -113,6 +113,8 @@ def pack(key: str, *, state: Literal["fresh", "tired"] = "fresh", fuse: bool = F
         How full the cells are.
     fuse : bool
         Whether a resettable fuse is in series.
+    against : float
+        Where these cells stand in their kind's spread: -1 gives much, 1 little. [1]
 
     Returns
     -------
@@ -128,8 +130,8 @@ def pack(key: str, *, state: Literal["fresh", "tired"] = "fresh", fuse: bool = F
     cell = entry.facts["cell"]
     return pack_of_cells(
         entry.facts["cells"],
-        voltage=handbook().value("packs", cell, f"{state}_voltage").mean,
-        resistance=handbook().value("packs", cell, f"{state}_resistance").mean,
+        voltage=handbook().value("packs", cell, f"{state}_voltage").at(-against),
+        resistance=handbook().value("packs", cell, f"{state}_resistance").at(against),
         wires=handbook().value("packs", key, "wire_resistance").mean,
         fuse=_fuse() if fuse else None,
     )

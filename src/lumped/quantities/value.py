@@ -85,6 +85,19 @@ class Value:
         """Whether the interval has no width."""
         return self.low == self.high
 
+    def at(self, share: float) -> float:
+        """Give the value at a share of its half-width: -1 is the low end, 0 the mean, 1 the high end. [its unit]
+
+        Examples
+        --------
+        >>> Value(mean=0.2, low=0.1, high=0.4, unit="Ω·m", spread="lognormal").at(0.5)
+        0.28284271247461906
+        """
+        end = self.high if share > 0 else self.low
+        if self.spread == "lognormal":
+            return float(self.mean * (end / self.mean) ** abs(share))
+        return self.mean + abs(share) * (end - self.mean)
+
     def text(self, unit_shown: bool = True) -> str:
         """Write the value as people read it: two or three digits, then the interval."""
         from lumped.quantities.rounding import rounded_text

@@ -10,7 +10,7 @@ from lumped.sculpt.loading import build_sculpture, read_sculpture
 from lumped.sculpt.model import SculptureFile, sculpture_schema
 from lumped.sculpt.network import law_of, network_of
 from lumped.sculpt.scene import Leg, Look, Lump, Part, Sculpture
-from lumped.sculpt.settling import MetalTouch, Run, Settled, find_near_pairs, settled
+from lumped.sculpt.settling import MetalTouch, Run, Settled, find_near_pairs, lead_distance, settled
 from lumped.sculpt.solving import Effort, Solved, choose_pitch, solve_settled
 
 __all__ = [
@@ -30,6 +30,7 @@ __all__ = [
     "choose_pitch",
     "find_near_pairs",
     "law_of",
+    "lead_distance",
     "network_of",
     "read_sculpture",
     "sculpture_schema",

@@ -1,6 +1,7 @@
 """From solved ports and parts to a network: each lead pays its price where metal meets dough."""
 
 from collections.abc import Iterable
+from typing import Literal
 
 from lumped.chemistry.electrodes import electrode
 from lumped.circuit import Branch, Conductor, Law, Network, StraightLine, lamp, motor, pack, resistor, switch
@@ -12,7 +13,9 @@ from lumped.sculpt.solving import Solved
 __all__ = ["law_of", "network_of"]
 
 
-def network_of(sculpture: Sculpture, solved: Solved, *, price: float = 0.0, scale: float = 1.0) -> Network:
+def network_of(
+    sculpture: Sculpture, solved: Solved, *, price: float = 0.0, against: float = 0.0, scale: float = 1.0
+) -> Network:
     """Give the network of a sculpture.
 
     Parameters
@@ -23,6 +26,8 @@ def network_of(sculpture: Sculpture, solved: Solved, *, price: float = 0.0, scal
         Ports, runs and metals that meet.
     price : float
         Where between cheap (-1) and dear (+1) the passage from metal to dough is. [1]
+    against : float
+        Where each part stands in its kind's spread: -1 in favour of current, 1 against it. [1]
     scale : float
         Factor on all conductances of the dough: with one dough the port matrix only scales. [1]
 
@@ -32,7 +37,7 @@ def network_of(sculpture: Sculpture, solved: Solved, *, price: float = 0.0, scal
         Nodes are legs ("lamp.long") and their ports ("lamp.long@0"); branches are parts, ports and touches.
     """
     branches = [
-        Branch(name=part.name, law=law_of(part), plus=part.legs[0].node, minus=part.legs[1].node)
+        Branch(name=part.name, law=law_of(part, against=against), plus=part.legs[0].node, minus=part.legs[1].node)
         for part in sculpture.parts
     ]
     for run in solved.settled.runs:
@@ -45,21 +50,24 @@ def network_of(sculpture: Sculpture, solved: Solved, *, price: float = 0.0, scal
     return Network(branches=tuple(branches), conductors=conductors)
 
 
-def law_of(part: Part) -> Law:
+def law_of(part: Part, *, against: float = 0.0) -> Law:
     """Give the law of a part, from the handbook.
 
     Parameters
     ----------
     part : Part
         The part.
+    against : float
+        Where it stands in its kind's spread. [1]
     """
     match part.kind:
         case "lamp":
-            return lamp(part.key)
+            return lamp(part.key, against=against)
         case "motor":
-            return motor(part.key)
+            return motor(part.key, against=against)
         case "pack":
-            return pack(part.key, state="tired" if part.state == "tired" else "fresh", fuse=part.fuse)
+            state: Literal["fresh", "tired"] = "tired" if part.state == "tired" else "fresh"
+            return pack(part.key, state=state, fuse=part.fuse, against=against)
         case "switch":
             return switch(part.key, closed=part.state != "open")
         case "resistor":

@@ -16,7 +16,7 @@ from lumped.sculpt.bodies import Nearness, bodies_of, near_pairs
 from lumped.sculpt.scene import Leg, Sculpture
 from lumped.shape import Piece, Roll, Solid
 
-__all__ = ["MetalTouch", "Run", "Settled", "find_near_pairs", "settled"]
+__all__ = ["MetalTouch", "Run", "Settled", "find_near_pairs", "lead_distance", "settled"]
 
 _SAMPLES = 400
 _SHORTEST_RUN = 3e-4  # m; a scratch shallower than a third of a millimetre carries nothing
@@ -185,7 +185,7 @@ def _touches(sculpture: Sculpture, runs: tuple[Run, ...]) -> list[MetalTouch]:
             if first.leg.node == second.leg.node or first.body != second.body:
                 continue
             radii = first.leg.gauge.equivalent_radius + second.leg.gauge.equivalent_radius
-            distance = _distance(first.points, second.points) - radii
+            distance = lead_distance(first.points, second.points) - radii
             if distance < unsure_gap:
                 found.append(
                     MetalTouch(
@@ -196,8 +196,24 @@ def _touches(sculpture: Sculpture, runs: tuple[Run, ...]) -> list[MetalTouch]:
     return found
 
 
-def _distance(a: NDArray[np.float64], b: NDArray[np.float64]) -> float:
-    """Shortest distance between two straight stretches, by alternating projection of each on the other. [m]"""
+def lead_distance(a: NDArray[np.float64], b: NDArray[np.float64]) -> float:
+    """Give the shortest distance between two straight leads, by projecting each on the other in turn.
+
+    Parameters
+    ----------
+    a, b : (2, 3) float
+        Where each begins and ends. [m]
+
+    Returns
+    -------
+    float
+        Distance of their axes. [m]
+
+    Examples
+    --------
+    >>> lead_distance(np.array([[0.0, 0, 0], [0, 0, 1]]), np.array([[0.3, 0, 2], [0.3, 0, 0.5]]))
+    0.3
+    """
     along_a, along_b = a[1] - a[0], b[1] - b[0]
 
     def settle(s: float) -> float:

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.circuit import Pack, TrippedPack
-from lumped.sculpt import Sculpture, Solved
+from lumped.sculpt import Run, Sculpture, Settled, Solved, lead_distance
 from lumped.verdict.readings import Reading
 
 __all__ = ["Budget", "budget_of", "resistance_near_leads"]
@@ -90,31 +90,49 @@ def budget_of(sculpture: Sculpture, reading: Reading) -> Budget | None:
     )  # fmt: skip
 
 
-def resistance_near_leads(reading: Reading) -> NDArray[np.float64]:
-    """Give the resistance of the dough close round each lead: out to half its length, or to the lump's skin.
+def resistance_near_leads(reading: Reading, *, at_least: float = 0.0, deeper: float = 1.0) -> NDArray[np.float64]:
+    """Give the resistance of the dough close round each lead.
 
     Parameters
     ----------
     reading : Reading
         One reading.
+    at_least : float
+        Radius below which no lead is taken to be. [m]
+    deeper : float
+        How many times deeper the leads are taken to be. [1]
 
     Returns
     -------
     (n,) float
-        ln(reach / radius) / (2π σ length) of each port, reach being the distance from the lead's middle to the lump's
-        skin. [Ω]
+        ln(reach / radius) / (2π σ length) of each port. The reach is the distance from the lead's middle to the lump's
+        skin, or half the way to the next lead of its body, whichever is less: so two neighbours share what lies between
+        them, ln(s/2r) each, which is less than the ln(s/r) that each really has. [Ω]
     """
-    settled, solved = reading.solved.settled, reading.solved
+    solved = reading.solved
     found = []
-    for run in settled.runs:
-        middle = run.points.mean(axis=0)[None]
-        inside = [(float(-piece.solid.distance(middle)[0]), k) for k, piece in enumerate(settled.pieces)]
-        reach, _ = max((each for each in inside if settled.bodies[each[1]] == run.body), default=(0.0, 0))
-        radius = run.leg.gauge.equivalent_radius
-        conductivity = reading.scale * _conductivity_at(solved, middle[0])
-        log = np.log(max(reach, 1.5 * radius) / radius)
-        found.append(log / (2 * np.pi * conductivity * run.length))
+    for run in solved.settled.runs:
+        radius = max(run.leg.gauge.equivalent_radius, at_least)
+        conductivity = reading.scale * _conductivity_at(solved, run.points.mean(axis=0))
+        log = np.log(max(_reach(run, solved.settled), radius) / radius)
+        found.append(log / (2 * np.pi * conductivity * deeper * run.length))
     return np.array(found)
+
+
+def _reach(run: Run, settled: Settled) -> float:
+    """How far the dough close round a lead goes. [m]"""
+    middle = run.points.mean(axis=0)
+    skins = (
+        -float(piece.solid.distance(middle[None])[0])
+        for piece, body in zip(settled.pieces, settled.bodies, strict=True)
+        if body == run.body
+    )
+    neighbours = (
+        lead_distance(run.points, other.points) / 2
+        for other in settled.runs
+        if other.body == run.body and other is not run
+    )
+    return min(max(skins), *neighbours, np.inf)
 
 
 def _conductivity_at(solved: Solved, point: NDArray[np.float64]) -> float:
@@ -124,12 +142,18 @@ def _conductivity_at(solved: Solved, point: NDArray[np.float64]) -> float:
 
 
 def _power_in_dough(reading: Reading) -> tuple[float, float]:
-    """Power in all dough, and the share of it that is spent close round the leads. [W]"""
+    """Power in all dough, and the share of it that is spent close round the leads, body by body. [W]"""
     if not reading.network.conductors:
         return 0.0, 0.0
     conductor = reading.network.conductors[0]
     potentials = np.array([reading.point.potentials[node] for node in conductor.nodes])
     currents = conductor.matrix @ potentials
-    power = float(potentials @ currents)
-    leads = float(np.sum(resistance_near_leads(reading) * currents**2))
-    return power, min(leads, power)
+    near = resistance_near_leads(reading) * currents**2
+    bodies = np.array([run.body for run in reading.solved.settled.runs])
+    power = leads = 0.0
+    for body in np.unique(bodies):
+        mine = bodies == body
+        here = float(potentials[mine] @ currents[mine])
+        power += here
+        leads += min(float(near[mine].sum()), here)
+    return power, leads

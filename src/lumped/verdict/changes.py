@@ -10,14 +10,15 @@ from dataclasses import replace
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.circuit import Branch, Conductor, Network, StraightLine, pack
+from lumped.chemistry.electrodes import electrode
+from lumped.circuit import Branch, Conductor, Network, StraightLine, gauge, pack
 from lumped.sculpt import Part, Sculpture
 from lumped.verdict.budget import resistance_near_leads
 from lumped.verdict.readings import Reading
 
 __all__ = [
     "with_fresh_packs",
-    "with_lead_dough_halved",
+    "with_nails",
     "with_path_shortened",
     "with_turned",
     "with_wired",
@@ -29,6 +30,7 @@ __all__ = [
 
 _WIRE = 0.02  # Ω; a short piece of copper wire in place of a part
 _FREE = 1e-3  # Ω; a passage from metal to dough that costs nothing
+_NAIL, _DEEPER = "nail-iron-3mm", 2.0
 _MENDED_PACK = "pack-4aa-alkaline"
 Matrix = NDArray[np.float64]
 
@@ -79,14 +81,26 @@ def without_metal_price(reading: Reading) -> Network:
 
 def with_path_shortened(reading: Reading, times: float = 3.0) -> Network:
     """Make the way through the dough several times shorter or fatter, and leave the dough round the leads as it is."""
-    near = resistance_near_leads(reading)
-    return _with_matrix(reading.network, lambda y: _in_series(times * _in_series(y, -0.98 * near), 0.98 * near))
+
+    def shortened(y: Matrix) -> Matrix:
+        way, near = _taken_out(y, resistance_near_leads(reading))
+        return _in_series(times * way, near)
+
+    return _with_matrix(reading.network, shortened)
 
 
-def with_lead_dough_halved(reading: Reading) -> Network:
-    """Halve the resistance close round the leads: legs twice as deep."""
-    near = resistance_near_leads(reading)
-    return _with_matrix(reading.network, lambda y: _in_series(y, -near / 2))
+def with_nails(reading: Reading) -> Network:
+    """Put iron nails in the place of thinner leads, twice as deep: less dough close round them, more metal in it."""
+    nail = gauge(_NAIL)
+    now = resistance_near_leads(reading)
+    then = resistance_near_leads(reading, at_least=nail.equivalent_radius, deeper=_DEEPER)
+    laws = {
+        run.name: electrode(nail.plating, nail.wetted_area(_DEEPER * run.length), price=reading.end.price)
+        for run in reading.solved.settled.runs
+        if run.leg.gauge.equivalent_radius < nail.equivalent_radius
+    }
+    mended = _with_matrix(reading.network, lambda y: _taken_out(y, now - then)[0])
+    return _with_branches(mended, (replace(each, law=laws.get(each.name, each.law)) for each in mended.branches))
 
 
 def without_bridge(reading: Reading, part: Part) -> Network:
@@ -107,17 +121,21 @@ def without_bridge(reading: Reading, part: Part) -> Network:
 
 
 def _in_series(y: Matrix, resistances: NDArray[np.float64]) -> Matrix:
-    """Put a resistance in series with each port; negative ones take some out, but never more than there is."""
-    for _ in range(30):
-        mended = y @ np.linalg.inv(np.eye(len(y)) + np.diag(resistances) @ y)
-        mended = (mended + mended.T) / 2
-        np.fill_diagonal(mended, 0.0)
-        mended -= np.diag(mended.sum(axis=1))
-        powers = np.linalg.eigvalsh(mended)
-        if powers[0] > -1e-9 * powers[-1]:
-            break
-        resistances = resistances * 0.7
-    return np.asarray(mended)
+    """Put a resistance in series with each port: Y·(1 + R·Y)⁻¹, which keeps rows summing to zero."""
+    mended = np.linalg.solve((np.eye(len(y)) + np.diag(resistances) @ y).T, y.T).T
+    mended = np.where(y == 0, 0.0, (mended + mended.T) / 2)
+    np.fill_diagonal(mended, 0.0)
+    return np.asarray(mended - np.diag(mended.sum(axis=1)))
+
+
+def _taken_out(y: Matrix, resistances: NDArray[np.float64]) -> tuple[Matrix, NDArray[np.float64]]:
+    """Take a resistance out of each port, or as much of it as leaves a port matrix; give what was taken. [S, Ω]"""
+    for _ in range(40):
+        resistances = 0.9 * resistances
+        left = _in_series(y, -resistances)
+        if np.all(left - np.diag(np.diag(left)) <= 0) and np.all(np.isfinite(left)):
+            return left, resistances
+    return y, np.zeros(len(y))
 
 
 def _with_branches(network: Network, branches: Iterable[Branch]) -> Network:

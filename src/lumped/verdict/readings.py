@@ -1,14 +1,17 @@
 """The same sculpture read in several ways: as drawn, at the ends of what is unknown, and with touches the other way.
 
-Two things are unknown everywhere: how well the doughs conduct, and what passing from metal to dough costs. *Kind*
-readings take them in favour of current in its proper way (conducting dough and dear walls, cheap passages), *hard* ones
-against it: each alone at the end of its 95 % interval, and both together at 1/√2 of the way, so that all lie on one
-95 % circle. A pair of lumps that a hand can't tell apart or together is also read the other way round, at the middle of
-everything else.
+Three things are unknown everywhere: how well the doughs conduct, what passing from metal to dough costs, and how much
+this lamp, this motor, these cells differ from their kind. Each is counted in 95 % half-widths, positive against the
+current in its proper way (conducting dough that conducts badly and walls that conduct well, dear passages, stiff
+motors). The ends lie on the sphere of radius one: to first order the extremes of any figure on that sphere are the ends
+of its 95 % interval. A pair of lumps that a hand can't tell apart or together is also read the other way round, at the
+middle of everything else.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
+
+import numpy as np
 
 from lumped.circuit import Network, OperatingPoint, operating_point
 from lumped.dough import Dough
@@ -29,7 +32,7 @@ __all__ = ["Reading", "Readings", "read_all_ways"]
 
 FLIPS_ALONE = 3
 Progress = Callable[[float], None]
-_DIAGONAL = 2**-0.5
+_HALF = 2**-0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,12 +41,21 @@ class End:
 
     dough: float = 0.0
     price: float = 0.0
+    parts: float = 0.0
+
+
+def _ends() -> Iterator[End]:
+    """Points of the sphere in which all three stand on the same side: a quarter circle, one halfway up, the top."""
+    for sign in (-1, 1):
+        for angle in np.linspace(0, np.pi / 2, 5):
+            dough, price = sign * float(np.cos(angle)), sign * float(np.sin(angle))
+            yield End(dough, price)
+            yield End(_HALF * dough, _HALF * price, sign * _HALF)
+        yield End(0.0, 0.0, sign)
 
 
 DRAWN = End()
-ENDS = tuple(
-    End(sign * dough, sign * price) for sign in (-1, 1) for dough, price in ((1, 0), (_DIAGONAL, _DIAGONAL), (0, 1))
-)
+ENDS = tuple(_ends())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -166,18 +178,11 @@ class _Desk:
         flipped: tuple[Nearness, ...] = (),
         touches: tuple[MetalTouch, ...] | None = None,
     ) -> Reading:
-        conductivities = self._conductivities(end)
-        scale = next(iter(conductivities.values()))
-        relative = {name: each / scale for name, each in conductivities.items()}
-        key = (id(case), tuple(round(each, 9) for each in relative.values()))
-        if key not in self._solved:
-            as_drawn = end == DRAWN and not flipped
-            effort = self._effort if as_drawn else replace(self._effort, shifted_grid=False)
-            self._solved[key] = solve_settled(case, relative, effort)
-        solved = self._solved[key]
+        scale = next(iter(self._conductivities(end.dough).values()))
+        solved = self._solved_at(case, end.dough, shifted=end == DRAWN and not flipped)
         if touches is not None:
             solved = _with_touches(solved, touches)
-        network = network_of(self._sculpture, solved, price=end.price, scale=scale)
+        network = network_of(self._sculpture, solved, price=end.price, against=end.parts, scale=scale)
         self._read += 1
         self._report(min(0.99, self._read / self._total))
         return Reading(
@@ -193,17 +198,48 @@ class _Desk:
         network = network_of(self._sculpture, solved, scale=drawn.scale)
         return replace(drawn, solved=solved, network=network, point=operating_point(network))
 
-    def _conductivities(self, end: End) -> Mapping[str, float]:
+    def _solved_at(self, case: Settled, share: float, *, shifted: bool = False) -> Solved:
+        """Give the field for unit conductivity of the first dough.
+
+        Between the middle and an end only the ratios of the conductivities change. There the port matrix is mixed
+        from the two, which keeps it a port matrix, and is exact where one dough leaks little beside the other.
+        """
+        whole = float(np.sign(share))
+        if share not in (0.0, whole):
+            middle, end = self._solved_at(case, 0.0), self._solved_at(case, whole)
+            if middle is end:
+                return middle
+            weight = _weight(self._relative(0.0), self._relative(share), self._relative(whole))
+            matrix = (1 - weight) * middle.ports.matrix + weight * end.ports.matrix
+            return replace(middle, ports=replace(middle.ports, matrix=matrix))
+        relative = self._relative(share)
+        key = (id(case), tuple(round(each, 9) for each in relative.values()))
+        if key not in self._solved:
+            effort = self._effort if shifted else replace(self._effort, shifted_grid=False)
+            self._solved[key] = solve_settled(case, relative, effort)
+        return self._solved[key]
+
+    def _relative(self, share: float) -> dict[str, float]:
+        conductivities = self._conductivities(share)
+        first = next(iter(conductivities.values()))
+        return {name: each / first for name, each in conductivities.items()}
+
+    def _conductivities(self, share: float) -> dict[str, float]:
         """Conductivity of each dough in use, the first lump's dough first. [S/m]"""
         used = dict.fromkeys(lump.dough for lump in self._sculpture.lumps)
-        return {name: 1 / _resistivity_at(self._sculpture.doughs[name], end.dough) for name in used}
+        return {name: 1 / _resistivity_at(self._sculpture.doughs[name], share) for name in used}
+
+
+def _weight(middle: Mapping[str, float], here: Mapping[str, float], end: Mapping[str, float]) -> float:
+    """How far the ratios stand between the middle and an end, by least squares over the doughs. [1]"""
+    whole = np.array([end[name] - middle[name] for name in middle])
+    part = np.array([here[name] - middle[name] for name in middle])
+    return float(np.clip(part @ whole / (whole @ whole), 0, 1))
 
 
 def _resistivity_at(dough: Dough, share: float) -> float:
     """Resistivity of a dough at a share of its interval; a wall is against the current when it conducts. [Ω·m]"""
-    value, upwards = dough.resistivity, share if dough.kind == "conducting" else -share
-    end = value.high if upwards > 0 else value.low
-    return float(value.mean * (end / value.mean) ** abs(upwards))
+    return dough.resistivity.at(share if dough.kind == "conducting" else -share)
 
 
 def _with_touches(solved: Solved, touches: tuple[MetalTouch, ...]) -> Solved:

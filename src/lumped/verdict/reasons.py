@@ -86,7 +86,10 @@ def _seen(part: Part, sculpture: Sculpture, reading: Reading) -> Iterator[Reason
 
 
 def _computed(part: Part, sculpture: Sculpture, reading: Reading, budget: Budget | None) -> Iterator[Reason]:
-    """Causes found by computing without them: a decisive one alone, else the two that explain most."""
+    """Causes found by computing without them: a decisive one alone, else the two that explain most.
+
+    What lifts the state comes before what only lifts the current; among the former a teacher's order is kept.
+    """
     before, current = state_of(part, reading.point), abs(reading.point.currents[part.name])
     wants_more = before not in _TOO_MUCH
     ranked: list[tuple[int, float, Reason]] = []
@@ -104,7 +107,7 @@ def _computed(part: Part, sculpture: Sculpture, reading: Reading, budget: Budget
             yield found
             return
         if better > 0 or (wants_more and gain > _GAIN and current > _NOTHING):
-            ranked.append((-better, -gain, found))
+            ranked.append((-better, 0.0 if better > 0 else -gain, found))
     if ranked and part.kind != "pack":
         yield from (found for _, _, found in sorted(ranked, key=lambda each: each[:2])[:2])
     else:

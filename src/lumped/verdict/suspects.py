@@ -108,7 +108,7 @@ def _spenders(reading: Reading, budget: Budget) -> Iterator[Suspect]:
     yield Suspect(
         code="legs-thin",
         words={"ohms": rounded_text(budget.dough_leads / budget.current), "volts": f"{budget.dough_leads:.1f}"},
-        mended=partial(changes.with_lead_dough_halved, reading),
+        mended=partial(changes.with_nails, reading),
     )
     yield Suspect(
         code="path",
