@@ -50,7 +50,10 @@ def test_a_lamp_that_does_not_light_gets_its_cause(tmp_path, code: str, text: st
 
 
 def test_two_lamps_in_a_row_disappoint_because_each_lump_costs_again(tmp_path):
-    text = TWO + roll("C", 'place = "right of B, gap 6 mm"') + part("lamp", "lamp-red", **LAMP)
+    text = roll("A", length=45, diameter=18)
+    for name, before in (("B", "A"), ("C", "B")):
+        text += roll(name, f'place = "right of {before}, gap 6 mm"', length=45, diameter=18)
+    text += part("lamp", "lamp-red", **LAMP)
     text += part(
         "other",
         "lamp-red",

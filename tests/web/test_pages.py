@@ -117,6 +117,20 @@ async def test_level_lines_are_another_view_of_the_same_answer(kitchen):
         assert say("web-level-hint") in texts(user)
 
 
+async def test_cautions_unfold_when_something_gets_hot(kitchen):
+    def unfolded(user):
+        with user.client:
+            folds = [each for each in ElementFilter() if each.tag == "details" and "careful" in each.classes]
+        return ["open" in each.props for each in folds]
+
+    async with a_person(kitchen) as user:
+        await user.open(paths.shape("harbour-mouth", {"lamp_depth": 20, "length": 50}))
+        await answered(user, "light")
+        assert unfolded(user) == [False]
+        user.find(marker="slide-thickness").trigger("input", "35")
+        await wait_for(lambda: unfolded(user) == [True])
+
+
 async def test_the_file_to_keep_opens_again_to_the_same_words(kitchen):
     async with a_person(kitchen) as user:
         await user.open(paths.shape("ropewalk"))

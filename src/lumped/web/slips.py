@@ -15,6 +15,7 @@ __all__ = ["Slips"]
 
 _TOGGLED = "(event) => emit(event.target.open)"
 _NO_BREAK = "\u00a0"
+_ALARMS = ("nearly-shorted", "fuse-tripped", "too-hot")
 
 
 class Slips:
@@ -30,6 +31,7 @@ class Slips:
         self._place = place
         self._open: set[str] = set()
         self._slips: dict[str, Element] = {}
+        self._alarmed = False
 
     def show(self, verdict: Mapping[str, Any], keys: Mapping[str, str]) -> None:
         """Show a verdict.
@@ -41,6 +43,7 @@ class Slips:
         keys : mapping of str to str
             Handbook key of each part, which colours its mark.
         """
+        self._unfold_cautions(verdict)
         self._place.clear()
         with self._place:
             self._slips = {each["part"]: self._slip(each, keys[each["part"]]) for each in verdict["parts"]}
@@ -64,6 +67,13 @@ class Slips:
             ui.run_javascript(
                 f"getHtmlElement({self._slips[part].id})?.scrollIntoView({{behavior: 'smooth', block: 'nearest'}})"
             )
+
+    def _unfold_cautions(self, verdict: Mapping[str, Any]) -> None:
+        """Unfold the cautions when something begins to get hot."""
+        alarmed = any(each["state"] in _ALARMS for each in verdict["parts"])
+        if alarmed and not self._alarmed:
+            self._open.add("careful")
+        self._alarmed = alarmed
 
     def _slip(self, each: Mapping[str, Any], key: str) -> Element:
         slip: Element = html.section().classes("slip").mark(f"slip-{each['part']}")
