@@ -85,4 +85,11 @@ def _how_computed(verdict: "Verdict") -> str:
     pitch, sources = f"{1e3 * solved.ports.pitch:.1f}", "; ".join(verdict.sources)
     spread = verdict.readings.grid_spread
     shown = f"{100 * spread:.1f}" if spread is not None else "–"
-    return say("how-computed", pitch=pitch, count=solved.ports.unknowns, spread=shown, sources=sources)
+    return say(
+        "how-computed",
+        pitch=pitch,
+        count=solved.ports.unknowns,
+        spread=shown,
+        sources=sources,
+        status=verdict.provenance.status.value,
+    )

@@ -134,5 +134,5 @@ def _computed(verdict: Verdict) -> list[str]:
     if (spread := verdict.readings.grid_spread) is not None:
         lines.append(say("paper-how-spread", spread=f"{100 * spread:.1f}"))
     if verdict.sources:
-        lines.append(say("paper-how-sources", sources="; ".join(verdict.sources)))
+        lines.append(say("paper-how-sources", sources="; ".join(verdict.sources), status=verdict.provenance.status.value))
     return lines

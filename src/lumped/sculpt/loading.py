@@ -11,15 +11,12 @@ from lumped.sculpt.legs import place_leg
 from lumped.sculpt.lumps import place_lumps
 from lumped.sculpt.model import DoughEntry, PartEntry, SculptureFile
 from lumped.sculpt.reading import nearest_remedy, read_sculpture_file
-from lumped.sculpt.scene import Leg, Look, Lump, Part, PartKind, Sculpture
+from lumped.sculpt.scene import PART_TABLES, Leg, Look, Lump, Part, PartKind, Sculpture
 from lumped.texts import say
 
 __all__ = ["LEG_LIMIT", "build_sculpture", "read_sculpture"]
 
 LEG_LIMIT = 200
-_TABLES: dict[PartKind, str] = {
-    "lamp": "lamps", "motor": "motors", "pack": "packs", "switch": "switches", "resistor": "resistors",
-}  # fmt: skip
 _STATES: dict[PartKind, tuple[str, ...]] = {"switch": ("open", "closed"), "pack": ("fresh", "tired")}
 
 
@@ -89,7 +86,7 @@ def _dough(name: str, entry: DoughEntry, path: Path) -> Dough:
 
 def _part(entry: PartEntry, lumps: Mapping[str, Lump], file: str) -> Part:
     kind = _kind_of(entry, file)
-    row = handbook().entry(_TABLES[kind], entry.part)
+    row = handbook().entry(PART_TABLES[kind], entry.part)
     legs = (row.facts["legs"]["plus"], row.facts["legs"]["minus"])
     if entry.state is not None and entry.state not in _STATES.get(kind, ()):
         states = _STATES.get(kind)
@@ -109,7 +106,7 @@ def _part(entry: PartEntry, lumps: Mapping[str, Lump], file: str) -> Part:
 
 def _kind_of(entry: PartEntry, file: str) -> PartKind:
     known = []
-    for kind, table in _TABLES.items():
+    for kind, table in PART_TABLES.items():
         keys = [key for key in handbook().keys(table) if handbook().entry(table, key).facts.get("kind") == kind]
         if entry.part in keys:
             return kind

@@ -12,7 +12,7 @@ from lumped.circuit import Gauge
 from lumped.dough import Dough
 from lumped.shape import Solid
 
-__all__ = ["Leg", "Look", "Lump", "Part", "PartKind", "Sculpture"]
+__all__ = ["PART_TABLES", "Leg", "Look", "Lump", "Part", "PartKind", "Sculpture"]
 
 PartKind = Literal["lamp", "motor", "pack", "switch", "resistor"]
 
@@ -64,6 +64,11 @@ class Leg:
         return f"{self.part}.{self.name}"
 
 
+PART_TABLES: dict[PartKind, str] = {
+    "lamp": "lamps", "motor": "motors", "pack": "packs", "switch": "switches", "resistor": "resistors",
+}  # fmt: skip
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Part:
     """A part with its legs, in the order plus, minus."""
@@ -75,6 +80,11 @@ class Part:
     legs: tuple[Leg, Leg]
     state: str = ""
     fuse: bool = False
+
+    @property
+    def table(self) -> str:
+        """The handbook's table that knows it."""
+        return PART_TABLES[self.kind]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,10 +6,11 @@ without it: state(without cause) > state(as drawn).
 """
 
 from lumped.verdict.budget import Budget
-from lumped.verdict.judging import Flip, PartVerdict, Span, Verdict, judge
+from lumped.verdict.judging import judge
 from lumped.verdict.readings import Reading, Readings
 from lumped.verdict.reasons import Reason
 from lumped.verdict.states import STATES
+from lumped.verdict.verdicts import Flip, PartVerdict, Span, Verdict
 
 __all__ = [
     "STATES", "Budget", "Flip", "PartVerdict", "Reading", "Readings", "Reason", "Span", "Verdict", "judge",
