@@ -50,7 +50,9 @@ def test_any_network_has_one_operating_point_whatever_the_start(network, start):
     assert other.power_error <= 1e-9
     assert (point.running, point.tripped) == (other.running, other.tripped)
     for name, current in point.currents.items():
-        assert other.currents[name] == pytest.approx(current, rel=1e-9, abs=1e-10 * largest + 1e-13)  # dark currents are rounding below this
+        assert other.currents[name] == pytest.approx(
+            current, rel=1e-9, abs=1e-10 * largest + 1e-13
+        )  # dark currents are rounding below this
 
 
 @settings(max_examples=100, deadline=None, derandomize=True)

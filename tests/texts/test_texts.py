@@ -33,7 +33,7 @@ def test_every_sentence_asked_for_by_name_is_there():
 
 def test_every_sentence_is_asked_for():
     def is_asked(key: str) -> bool:
-        if f'"{key}"' in CODE:
+        if f'"{key}"' in CODE or f"'{key}'" in CODE:
             return True
         beginnings = [key[: k + 1] for k, letter in enumerate(key) if letter == "-"]
         return any(f'"{start}{{' in CODE for start in beginnings)

@@ -62,7 +62,7 @@ def _print_verdict(verdict: "Verdict") -> None:
         print_notes(say("heading-volts"), [say_budget(verdict)])
     print_notes(say("heading-findings"), verdict.findings)
     print_notes(say("heading-cautions"), verdict.cautions)
-    out.print(Padding(Text(_how_computed(verdict), style="dim"), (0, 0, 1, 0)))
+    out.print(Padding(Text(" ".join(verdict.how_computed), style="dim"), (0, 0, 1, 0)))
 
 
 def _row(each: "PartVerdict") -> tuple[str, str, str, str]:
@@ -78,18 +78,3 @@ def say_budget(verdict: "Verdict") -> str:
         for name in ("given", "parts", "metal", "dough_leads", "dough_path", "pack")
     }
     return say("budget", **figures)
-
-
-def _how_computed(verdict: "Verdict") -> str:
-    solved = verdict.readings.drawn.solved
-    pitch, sources = f"{1e3 * solved.ports.pitch:.1f}", "; ".join(verdict.sources)
-    spread = verdict.readings.grid_spread
-    shown = f"{100 * spread:.1f}" if spread is not None else "–"
-    return say(
-        "how-computed",
-        pitch=pitch,
-        count=solved.ports.unknowns,
-        spread=shown,
-        sources=sources,
-        status=verdict.provenance.status.value,
-    )

@@ -63,7 +63,7 @@ def sheet_data(verdict: Verdict, *, paper: str = "a4") -> dict[str, Any]:
         "shape": shape_steps(sculpture, near), "push": push_steps(sculpture), "start": start_steps(sculpture),
         "columns": [say(f"paper-column-{key}") for key in ("part", "does", "volts", "milliamperes")],
         "rows": [_row(each) for each in verdict.parts],
-        "know": list(verdict.findings), "careful": _halves(verdict.cautions), "computed": _computed(verdict),
+        "know": list(verdict.findings), "careful": _halves(verdict.cautions), "computed": list(verdict.how_computed),
     }  # fmt: skip
 
 
@@ -126,13 +126,3 @@ def _halves(lines: Sequence[str]) -> list[list[str]]:
     heights = [1 + len(line) // 55 for line in lines]
     cut = min(range(len(lines) + 1), key=lambda k: abs(sum(heights[:k]) - sum(heights[k:]) - 0.5))
     return [list(lines[:cut]), list(lines[cut:])]
-
-
-def _computed(verdict: Verdict) -> list[str]:
-    solved = verdict.readings.drawn.solved
-    lines = [say("paper-how", pitch=f"{1e3 * solved.ports.pitch:.1f}", count=solved.ports.unknowns)]
-    if (spread := verdict.readings.grid_spread) is not None:
-        lines.append(say("paper-how-spread", spread=f"{100 * spread:.1f}"))
-    if verdict.sources:
-        lines.append(say("paper-how-sources", sources="; ".join(verdict.sources), status=verdict.provenance.status.value))
-    return lines

@@ -171,6 +171,21 @@ class Verdict:
         return tuple(handbook().citations(self.provenance))
 
     @property
+    def how_computed(self) -> tuple[str, ...]:
+        """How it was computed and on whose figures, in a few sentences."""
+        ports, spread = self.readings.drawn.solved.ports, self.readings.grid_spread
+        said = [say("how-cells", pitch=f"{1e3 * ports.pitch:.1f}", count=ports.unknowns)]
+        if spread is not None:
+            said.append(say("how-spread", spread=f"{100 * spread:.1f}"))
+        said.append(say("how-ends"))
+        status = self.provenance.status.value
+        if self.sources:
+            said.append(say("how-sources", sources="; ".join(self.sources), status=status))
+        else:
+            said.append(say("how-status", status=status))
+        return tuple(said)
+
+    @property
     def why(self) -> tuple[tuple[str, str], ...]:
         """Each reason once, with the names of the parts that it holds for."""
         found: dict[str, list[str]] = {}
@@ -192,7 +207,7 @@ class Verdict:
             "budget": self.budget.as_dict() if self.budget else None,
             "doughs": {name: dough.resistivity.as_dict() for name, dough in self.sculpture.doughs.items()},
             "findings": list(self.findings), "cautions": list(self.cautions), "sources": list(self.sources),
-            "weakest_status": self.provenance.status.value,
+            "weakest_status": self.provenance.status.value, "how_computed": list(self.how_computed),
             "computed": {
                 "pitch_m": ports.pitch, "unknowns": ports.unknowns, "port_error": ports.port_error,
                 "grid_spread": self.readings.grid_spread,

@@ -52,7 +52,7 @@ class Slips:
                 self._notes("findings", say("web-findings"), verdict["findings"])
                 if verdict["budget"]:
                     self._budget(verdict["budget"])
-                self._notes("computed", say("web-computed"), [how_computed(verdict)])
+                self._notes("computed", say("web-computed"), verdict["how_computed"])
 
     def clear(self) -> None:
         """Show nothing."""
@@ -131,17 +131,6 @@ class Slips:
             self._open.add(name)
         else:
             self._open.discard(name)
-
-
-def how_computed(verdict: Mapping[str, Any]) -> str:
-    """Say how it was computed, as the command line does."""
-    computed = verdict["computed"]
-    spread = f"{100 * computed['grid_spread']:.1f}" if computed["grid_spread"] is not None else "–"
-    return say(
-        "how-computed",
-        pitch=f"{1e3 * computed['pitch_m']:.1f}", count=computed["unknowns"], spread=spread,
-        sources="; ".join(verdict["sources"]),
-    )  # fmt: skip
 
 
 def _figures(each: Mapping[str, Any]) -> str:

@@ -38,6 +38,5 @@ heading-findings = Worth knowing
 heading-cautions = Be careful
 heading-computed = How it was computed
 budget = Of the { $given } V that the pack gives, the parts keep { $parts } V; passing from metal to dough and back takes { $metal } V, the dough close round the legs { $dough_leads } V, the way through the dough { $dough_path } V, the pack itself { $pack } V.
-how-computed = Computed on { $count } cells of { $pitch } mm; on a shifted grid the currents differ by { $spread } %. Volts and milliamperes: as drawn, and in brackets the ends of what is not known. Sources: { $sources }; the weakest figures in it are { $status }.
 ports-computed = { $unknowns } cells of { $pitch } mm; error of the solution { $error }, two shifted grids differ by { $spread } %.
 dough-in-ohm-cm = The same in ohm-centimetres

@@ -63,7 +63,4 @@ paper-column-part = part
 paper-column-does = does
 paper-column-volts = volts
 paper-column-milliamperes = mA
-paper-how = The field was computed on { $count } cells of { $pitch } mm. Volts and milliamperes: as drawn, and in brackets the ends of what is not known.
-paper-how-spread = On a shifted grid the currents differ by { $spread } %.
-paper-how-sources = Sources: { $sources }; the weakest figures in it are { $status }.
 paper-pair = { $first } and { $second }

@@ -80,3 +80,11 @@ caution-pack-wires = Keep the pack's bare wires apart: touching, they heat withi
 caution-cells = Use alkaline or nickel cells only. No lithium packs, and no button cells or small parts near small children.
 caution-mains = Never connect anything to the mains.
 caution-rules = Local rules and a qualified person decide what is allowed where you are.
+
+## How it was computed
+
+how-cells = Computed on { $count } cells of { $pitch } mm.
+how-spread = On a shifted grid the currents differ by { $spread } %.
+how-ends = Volts and milliamperes: as drawn, and in brackets the ends of what is not known.
+how-sources = Sources: { $sources }; the weakest figures in it are { $status }.
+how-status = The weakest figures in it are { $status }.
