@@ -230,7 +230,7 @@ SHAPES = (
     StartingShape(
         key="harbour-mouth", build=_harbour_mouth,
         controls=(
-            _gap(6), _length(25, 120, 70), _thickness(10, 35, 16), _LAMP_DEPTH, _WIRE_DEPTH,
+            _gap(6), _length(25, 120, 75), _thickness(10, 35, 16), _LAMP_DEPTH, _WIRE_DEPTH,
             _WAY, _COLOUR, _PACK, _DOUGH,
         ),
     ),
@@ -254,7 +254,7 @@ SHAPES = (
         key="breakwater", build=_breakwater,
         controls=(
             _WALL, Slider(name="wall_thickness", low=3, high=20, step=1, default=8),
-            _length(25, 120, 70), _thickness(10, 30, 16), _LAMP_DEPTH, _WIRE_DEPTH, _COLOUR, _PACK, _DOUGH,
+            _length(25, 120, 75), _thickness(10, 30, 16), _LAMP_DEPTH, _WIRE_DEPTH, _COLOUR, _PACK, _DOUGH,
         ),
     ),
     StartingShape(
