@@ -124,3 +124,16 @@ def sculpture_head() -> str:
     from tests.table import HEAD
 
     return HEAD
+
+
+def test_absolute_millimetres_are_the_other_way(tmp_path):
+    lumps = roll("A", "at_mm = [10, 20]") + roll("B", "at_mm = [10, 60, 30]")
+    lamp = '[[parts]]\nname = "l"\npart = "lamp-red"\n'
+    lamp += "legs.long = { at_mm = [10, 20, 16], depth_mm = 9 }\n"
+    lamp += "legs.short = { at_mm = [10, 52, 30], towards = [0, 2, 0], depth_mm = 9 }\n"
+    sculpture = placed(tmp_path, lumps + lamp)
+    np.testing.assert_allclose(1e3 * sculpture.lumps[0].solid.bounds().mean(axis=0), (10, 20, 8), atol=1e-9)
+    np.testing.assert_allclose(1e3 * sculpture.lumps[1].solid.bounds().mean(axis=0), (10, 60, 30), atol=1e-9)
+    down, across = sculpture.parts[0].legs
+    np.testing.assert_allclose(1e3 * down.tip, (10, 20, 7), atol=1e-9)
+    np.testing.assert_allclose(1e3 * across.tip, (10, 61, 30), atol=1e-9)
