@@ -132,11 +132,14 @@ class Jobs:
         for slot in range(SLOTS):
             self._stops[slot] = 2**62
         processes = list((self._pool._processes or {}).values())
+        manager: threading.Thread | None = getattr(self._pool, "_executor_manager_thread", None)
         self._pool.shutdown(wait=False, cancel_futures=True)
         for process in processes:
             process.join(timeout=1.0)
             if process.is_alive():
                 process.terminate()
+        if manager is not None:
+            manager.join(timeout=5.0)  # else the interpreter's own farewell may meet its closed pipe
 
     def _send(self, work: Work, task: Any, number: int) -> "Future[Answer]":
         try:
