@@ -89,6 +89,14 @@ def test_pairs_that_a_hand_cannot_tell_are_unsure(tmp_path):
 
 
 REFUSALS = [
+    (roll("A") + part("l", "lamp-red", long="top of A, -5 mm deep", short="dangling"), "by more than nothing"),
+    (roll("A") + part("l", "lamp-red", long="top of A, 150 % along, 9 mm deep", short="dangling"), "0 to 100 %"),
+    (roll("A") + part("l", "lamp-red", long="top of A, 90 mm from the left end, 9 mm deep", short="dangling"), "only 60 mm long"),
+    (roll("A") + roll("B", 'place = "right of A, gap 4 mm, shifted 200 mm farther"'), "it slides past"),
+    (roll("A") + roll("B", 'place = "right of A, gap -4 mm"'), "as a positive length"),
+    (roll("A") + part("l", "lamp-red", long="dangling", short="dangling").replace('"dangling"', "{ at_mm = [0, 0, 9], towards = [nan, 0, 1], depth_mm = 5 }", 1), "Write a number"),
+    (roll("A~B"), "can't be printed"),
+    (roll("A", diameter=0.01), "must be at least 0.5"),
     (roll("A") + roll("A"), "two lumps are called “A”"),
     (roll("A").replace('"salt"', '"slat"'), "Did you mean “salt”"),
     (roll("B", 'place = "right of A, gap 4 mm"') + roll("A"), "no such lump stands above it in the file"),
@@ -101,7 +109,7 @@ REFUSALS = [
     (roll("A") + part("l", "lamp-red", long="first end of A, 1 m deep", short="dangling") + roll("B").replace('"roll"', '"ball"').replace("length_mm = 60\n", "") + part("m", "lamp-red", long="first end of B, 9 mm deep", short="dangling"), "only a roll or a path has a first"),
     ('[[lumps]]\nname = "A"\ndough = "salt"\nshape = "path"\npoints_mm = [[1, 1], [1, 1]]\ndiameter_mm = 12', "stays on one point"),
     ('[[lumps]]\nname = "A"\ndough = "salt"\nshape = "cone"', "Choose one of"),
-    (roll("A", length=-3), "must be more than 0"),
+    (roll("A", length=-3), "must be at least 0.5"),
     (roll("A", "at_mm = [0, 0]\nplace = 'on the table'"), "either a place in words or at_mm"),
 ]  # fmt: skip
 
@@ -112,6 +120,28 @@ def test_what_cannot_exist_is_refused_in_words(tmp_path, text: str, words: str):
         placed(tmp_path, text)
     assert words in str(caught.value)
     assert "sculpture.toml" in str(caught.value)
+
+
+def test_a_part_may_be_called_by_the_name_that_is_printed(tmp_path):
+    lamp = part("l", "red lamp", long="top of A, 9 mm deep", short="dangling")
+    assert placed(tmp_path, roll("A") + lamp).parts[0].key == "lamp-red"
+
+
+def test_a_recipe_that_is_not_there_is_named_with_the_dough_and_the_folder(tmp_path):
+    from tests.table import HEAD
+
+    head = HEAD + '[doughs.lost]\nrecipe = "gone.toml"\n'
+    with pytest.raises(SculptureError, match="dough “lost” names the recipe “gone"):
+        read_sculpture(sculpture_file(tmp_path, roll("A"), head))
+
+
+def test_the_same_twist_said_twice_is_one(tmp_path):
+    from tests.table import HEAD
+
+    head = 'joined = [["l.long", "p.red"], ["p.red", "l.long"]]\n' + HEAD
+    text = roll("A") + part("l", "lamp-red", long="dangling", short="dangling")
+    text += part("p", "pack-4aa-alkaline", red="dangling", black="dangling")
+    assert read_sculpture(sculpture_file(tmp_path, text, head)).joined == (("l.long", "p.red"),)
 
 
 def test_joined_legs_must_exist(tmp_path):

@@ -38,6 +38,10 @@ CAUSES = [
     ("metal-touch", TWO + part("lamp", "lamp-red", **LAMP) + part("pack", "pack-4aa-alkaline", red="top of A, 6 mm from the right end, 10 mm deep", black="top of B, 6 mm from the left end, 10 mm deep")),
     ("pack-tired", TWO + part("lamp", "lamp-white", **LAMP) + PACK.replace("legs.red", 'state = "tired"\nlegs.red')),
     ("pack-weak", TWO + part("lamp", "lamp-red", **LAMP) + PACK.replace("4aa-alkaline", "2aa-nimh")),
+    ("bypassed", TWO + part("lamp", "lamp-red", **LAMP) + part("key", "switch", 'state = "closed"', one="top of A, 70 % along, 12 mm deep", other="top of B, 30 % along, 12 mm deep") + PACK),
+    ("pack-in-one", TWO + part("lamp", "lamp-red", **LAMP) + part("pack", "pack-4aa-alkaline", red="left end of A, 20 mm deep", black="top of A, 50 % along, 12 mm deep")),
+    ("bridged", TWO + part("lamp", "lamp-red", long="top of A, 40 % along, 12 mm deep", short="top of A, 60 % along, 12 mm deep") + part("other", "lamp-red", **LAMP) + PACK),
+    ("not-connected", TWO + roll("C", 'place = "behind A, gap 20 mm"') + part("lamp", "lamp-red", long="top of C, 40 % along, 12 mm deep", short="top of B, 60 % along, 12 mm deep") + part("other", "lamp-red", **LAMP) + PACK),
     ("switch-open", TWO + roll("C", 'place = "behind A, gap 6 mm"') + part("lamp", "lamp-red", **LAMP) + part("switch", "switch", 'state = "open"', one="top of C, 50 % along, 12 mm deep", other="top of A, 50 % along, 12 mm deep") + PACK.replace("left end of A", "left end of C")),
 ]  # fmt: skip
 
@@ -79,6 +83,26 @@ def test_wires_of_a_pack_that_touch_are_a_short_and_a_fuse_trips(tmp_path):
     assert bare.part("pack").reasons[0].code == "metal-touch"
     assert fused.part("pack").state == "fuse-tripped"
     assert any("SHORTED" in caution for caution in bare.cautions)
+
+
+def test_a_leg_longer_than_its_lump_and_one_that_is_hardly_in_are_found(tmp_path):
+    legs = {
+        "long": "top of A, 6 mm from the right end, 40 mm deep",
+        "short": "top of B, 6 mm from the left end, 1 mm deep",
+    }
+    findings = verdict(tmp_path, TWO + part("lamp", "lamp-red", **legs) + PACK).findings
+    assert any("only 16 mm of 40 mm are in dough" in each for each in findings)
+    assert any("only 1 mm deep" in each for each in findings)
+
+
+def test_a_lamp_whose_state_is_a_range_says_on_what_it_hangs(tmp_path):
+    from tests.table import HEAD
+
+    head = HEAD.replace("low_ohm_m = 0.15", "low_ohm_m = 0.05").replace("high_ohm_m = 0.3", "high_ohm_m = 1.0")
+    text = TWO + part("lamp", "lamp-red", **LAMP) + PACK
+    lamp = judge(read_sculpture(sculpture_file(tmp_path, text, head)), QUICK).part("lamp")
+    assert len(lamp.states) > 1
+    assert lamp.reasons[0].code in ("range-dough", "range-dough-hot")
 
 
 def test_legs_twisted_together_outside_put_a_lamp_straight_on_the_pack(tmp_path):

@@ -52,8 +52,8 @@ def checked(model: type[Model], document: dict[str, Any], path: Path, *, failure
 
 
 def _urgency(problem: Any) -> int:
-    """Misspelt keys first: they often cause the missing ones."""
-    return {"extra_forbidden": 0, "missing": 2}.get(problem["type"], 1)
+    """Misspelt keys first: they often cause the missing ones; "no text" last: often a table was meant."""
+    return {"extra_forbidden": 0, "missing": 2, "string_type": 3}.get(problem["type"], 1)
 
 
 def _key_text(location: tuple[str | int, ...], document: dict[str, Any]) -> str:
@@ -74,7 +74,8 @@ def _key_text(location: tuple[str | int, ...], document: dict[str, Any]) -> str:
 def _value_text(problem: Any) -> str:
     if problem["type"] == "missing":
         return say("document-value-none")
-    shown = repr(problem["input"])
+    tag = (problem.get("ctx") or {}).get("tag")
+    shown = repr(tag if tag is not None else problem["input"])
     return shown if len(shown) <= 60 else shown[:57] + "…"
 
 
@@ -93,8 +94,8 @@ def _remedy(problem: Any, model: type[BaseModel]) -> str:  # noqa: PLR0911 - one
         return say("document-remedy-choice", choices=context.get("expected") or context.get("expected_tags", ""))
     if kind in ("missing", "union_tag_not_found"):
         return say("document-remedy-missing", key=str(context.get("discriminator", key)).strip("'"))
-    if kind in _NUMBERS:
-        return say("document-remedy-number")
+    if kind in _PLAIN:
+        return say(_PLAIN[kind])
     return str(problem["msg"]).removeprefix("Value error, ").rstrip(".") + "."
 
 
@@ -103,8 +104,15 @@ _LIMITS = {
     "greater_than_equal": ("document-remedy-least", "ge"),
     "less_than_equal": ("document-remedy-most", "le"),
     "too_long": ("document-remedy-count", "max_length"),
+    "string_too_long": ("document-remedy-long", "max_length"),
 }
-_NUMBERS = ("float_parsing", "float_type", "int_type", "int_parsing", "finite_number")
+_PLAIN = {
+    **dict.fromkeys(
+        ("float_parsing", "float_type", "int_type", "int_parsing", "finite_number"), "document-remedy-number"
+    ),
+    "string_too_short": "document-remedy-short",
+    "string_pattern_mismatch": "document-remedy-characters",
+}
 
 
 def _keys_of(model: type[BaseModel]) -> set[str]:

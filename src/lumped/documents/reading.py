@@ -5,8 +5,9 @@ from pathlib import Path
 from typing import Any
 
 from lumped.errors import InputError
+from lumped.texts import say
 
-__all__ = ["read_document"]
+__all__ = ["is_there", "read_document"]
 
 SIZE_LIMIT = 2_000_000
 DEPTH_LIMIT = 32
@@ -39,6 +40,8 @@ def read_document(path: Path, kind: str, *, failure: type[InputError] = InputErr
         document = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise failure("document-not-toml", file=str(path), problem=str(error)) from None
+    except ValueError:
+        raise failure("document-not-toml", file=str(path), problem=say("document-number-too-long")) from None
     except RecursionError:
         raise failure("document-too-deep", file=str(path), limit=DEPTH_LIMIT) from None
     if _depth(document) > DEPTH_LIMIT:
@@ -59,8 +62,23 @@ def _text_of(path: Path, failure: type[InputError]) -> str:
         raise failure("document-missing", file=str(path)) from None
     except UnicodeDecodeError:
         raise failure("document-not-text", file=str(path)) from None
-    except OSError as error:
-        raise failure("document-unreadable", file=str(path), problem=error.strerror or str(error)) from None
+    except (OSError, ValueError) as error:
+        problem = getattr(error, "strerror", None) or str(error)
+        raise failure("document-unreadable", file=repr(str(path)), problem=problem) from None
+
+
+def is_there(path: Path) -> bool:
+    """Tell whether there is such a file; a name that can't be one is not there.
+
+    Examples
+    --------
+    >>> is_there(Path("no such file")), is_there(Path("no" + chr(0)))
+    (False, False)
+    """
+    try:
+        return path.is_file()
+    except (OSError, ValueError):
+        return False
 
 
 def _depth(node: object) -> int:

@@ -37,7 +37,7 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> 
     resistivity = found["resistivity"]
     yield say("dough-note-unmeasured", factor=rounded_text(resistivity.high / resistivity.low))
     solid = found.get("salt_solid")
-    if solid is not None and solid.high > 1:
+    if solid is not None and solid.high > 1 and "free_water" in found:
         yield say("dough-note-solid-salt", solid=f"{solid.high:.0f}", free=f"{found['free_water'].mean:.0f}")
     if recipe.kind == "insulating" and salt_fraction > _SALTY:
         yield say("dough-note-salty", share=rounded_text(100 * salt_fraction))

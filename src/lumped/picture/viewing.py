@@ -51,7 +51,7 @@ def view_of(verdict: Verdict | View) -> View:
     return View(
         sculpture=verdict.sculpture,
         remarks={each.part.name: _remark(each) for each in verdict.parts},
-        near=tuple(pair for pair in verdict.readings.pairs if pair.unsure),
+        near=verdict.readings.unsure,
         reading=verdict.readings.drawn,
     )
 

@@ -11,7 +11,10 @@ __all__ = ["SUFFIXES", "in_unit", "parse_quantity", "suffix_of"]
 
 _UNITS: dict[str, dict[str, tuple[float, float]]] = {
     # kind: {unit: (factor, offset)}; SI value = factor * number + offset
-    "length": {"m": (1.0, 0.0), "cm": (1e-2, 0.0), "mm": (1e-3, 0.0)},
+    "length": {
+        "m": (1.0, 0.0), "cm": (1e-2, 0.0), "mm": (1e-3, 0.0),
+        "in": (0.0254, 0.0), "inch": (0.0254, 0.0), "inches": (0.0254, 0.0),
+    },
     "mass": {"kg": (1.0, 0.0), "g": (1e-3, 0.0), "mg": (1e-6, 0.0)},
     "volume": {"m³": (1.0, 0.0), "L": (1e-3, 0.0), "l": (1e-3, 0.0), "mL": (1e-6, 0.0), "ml": (1e-6, 0.0)},
     "temperature": {"K": (1.0, 0.0), "°C": (1.0, 273.15), "degC": (1.0, 273.15), "°F": (5 / 9, 459.67 * 5 / 9)},

@@ -51,7 +51,7 @@ def place_leg(place: str | LegAt, lumps: Mapping[str, Lump], *, who: str, file: 
         entry, towards = 1e-3 * np.array(place.at_mm), np.array(place.towards)
         return entry, entry + 1e-3 * place.depth_mm * towards / np.linalg.norm(towards)
     spot = read_leg_place(place)
-    if isinstance(spot, Dangling) or spot.depth <= 0:
+    if isinstance(spot, Dangling):
         return None
     if spot.lump not in lumps:
         remedy = nearest_remedy(spot.lump, lumps)
@@ -96,6 +96,12 @@ def _ray(spot: Spot, solid: Solid, who: str, file: str) -> tuple[Point, Point]:
     if spot.face != "end" or not isinstance(solid, Roll | PathRoll):
         if spot.towards in ("first", "last"):
             raise SculptureError("sculpture-no-end", file=file, who=f"“{who}”", end=spot.towards, lump=spot.lump)
+        length = float(np.linalg.norm(np.diff(line, axis=0), axis=1).sum())
+        if spot.along.distance is not None and not 0 <= spot.along.distance <= length:
+            raise SculptureError(
+                "sculpture-beyond", file=file, who=f"“{who}”", lump=spot.lump,
+                distance=f"{1e3 * spot.along.distance:g}", length=f"{1e3 * length:g}",
+            )  # fmt: skip
         start = _point_along(line, spot.along) + np.array([*spot.shift, 0.0])
         return start, np.array(_TOWARDS[spot.towards or "top"], dtype=float)
     last = spot.towards == "last" or (spot.towards != "first" and _last_is(line, spot.towards))

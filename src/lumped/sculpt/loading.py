@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from lumped.circuit import Gauge, gauge
+from lumped.documents import is_there
 from lumped.dough import Dough, knead, measured_dough, read_recipe, unknown_dough
 from lumped.errors import SculptureError
 from lumped.reference import handbook
@@ -61,20 +62,28 @@ def build_sculpture(file: SculptureFile, path: Path) -> Sculpture:
         count = 2 * len(parts)
         raise SculptureError("sculpture-leads", file=str(path), count=count, limit=LEG_LIMIT)
     nodes = {leg.node for part in parts for leg in part.legs}
-    for leg in (leg for pair in file.joined for leg in pair):
-        if leg not in nodes:
-            raise SculptureError("sculpture-joined", file=str(path), leg=leg)
+    for pair in file.joined:
+        for leg in pair:
+            if leg not in nodes:
+                raise SculptureError("sculpture-joined", file=str(path), leg=leg)
+        if pair[0] == pair[1]:
+            raise SculptureError("sculpture-joined-self", file=str(path), leg=pair[0])
     return Sculpture(
         title=file.title, story=file.story.strip(), invented=file.invented, path=path,
         doughs={name: _dough(name, entry, path) for name, entry in file.doughs.items()},
         looks={name: Look(colour=entry.colour, mark=entry.mark) for name, entry in file.doughs.items()},
-        lumps=lumps, parts=parts, joined=tuple(file.joined),
+        lumps=lumps, parts=parts, joined=tuple(dict.fromkeys(tuple(sorted(pair)) for pair in file.joined)),  # type: ignore[misc]
     )  # fmt: skip
 
 
 def _dough(name: str, entry: DoughEntry, path: Path) -> Dough:
     if entry.recipe is not None:
-        return knead(read_recipe(path.parent / entry.recipe))
+        recipe = path.parent / entry.recipe
+        if not is_there(recipe):
+            raise SculptureError(
+                "sculpture-recipe", file=str(path), dough=name, recipe=entry.recipe, folder=str(recipe.parent)
+            )
+        return knead(read_recipe(recipe))
     if entry.unknown is not None:
         return unknown_dough(entry.unknown)
     assert entry.resistivity_ohm_m is not None
@@ -85,8 +94,8 @@ def _dough(name: str, entry: DoughEntry, path: Path) -> Dough:
 
 
 def _part(entry: PartEntry, lumps: Mapping[str, Lump], file: str) -> Part:
-    kind = _kind_of(entry, file)
-    row = handbook().entry(PART_TABLES[kind], entry.part)
+    kind, key = _kind_and_key(entry, file)
+    row = handbook().entry(PART_TABLES[kind], key)
     legs = (row.facts["legs"]["plus"], row.facts["legs"]["minus"])
     if entry.state is not None and entry.state not in _STATES.get(kind, ()):
         states = _STATES.get(kind)
@@ -99,18 +108,20 @@ def _part(entry: PartEntry, lumps: Mapping[str, Lump], file: str) -> Part:
     wire = _gauge(entry.leads or row.facts["gauge"], entry.name, file)
     first, second = (_leg(entry, leg, wire, lumps, file) for leg in legs)
     return Part(
-        name=entry.name, key=entry.part, kind=kind, title=row.name,
+        name=entry.name, key=key, kind=kind, title=row.name,
         legs=(first, second), state=entry.state or "", fuse=entry.fuse,
     )  # fmt: skip
 
 
-def _kind_of(entry: PartEntry, file: str) -> PartKind:
-    known = []
+def _kind_and_key(entry: PartEntry, file: str) -> tuple[PartKind, str]:
+    """Find a part by its key, or by its name as `lumped parts` prints it."""
+    known: dict[str, tuple[PartKind, str]] = {}
     for kind, table in PART_TABLES.items():
-        keys = [key for key in handbook().keys(table) if handbook().entry(table, key).facts.get("kind") == kind]
-        if entry.part in keys:
-            return kind
-        known += keys
+        for key in handbook().keys(table):
+            if handbook().entry(table, key).facts.get("kind") == kind:
+                known |= {key: (kind, key), handbook().name(table, key): (kind, key)}
+    if entry.part in known:
+        return known[entry.part]
     remedy = nearest_remedy(entry.part, known)
     raise SculptureError("sculpture-no-part", file=file, name=entry.name, part=entry.part, remedy=remedy)
 

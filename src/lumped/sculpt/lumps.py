@@ -21,7 +21,7 @@ from lumped.texts import say
 __all__ = ["place_lumps"]
 
 _TOWARDS = {"left": (-1.0, 0.0), "right": (1.0, 0.0), "near": (0.0, -1.0), "far": (0.0, 1.0)}
-_SLIDES = 12
+_SLIDES = 30
 _SLIDE_TOLERANCE = 2e-5  # m; a fiftieth of a millimetre, finer than any hand
 
 
@@ -91,9 +91,10 @@ def _beside(entry: LumpEntry, here: Solid, other: Solid, place: Beside, file: st
         solid = _solid(entry, middle + reach * direction, file)
         excess = gap_between(other, solid).distance - place.gap
         if abs(excess) < _SLIDE_TOLERANCE:
-            break
+            return solid
         reach -= excess
-    return solid
+    gap = f"{1e3 * place.gap:g}"
+    raise SculptureError("sculpture-far-off", file=file, name=entry.name, lump=place.of, gap=gap)
 
 
 def _height(entry: LumpEntry) -> float:

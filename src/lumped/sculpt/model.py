@@ -14,12 +14,14 @@ from lumped.sculpt.places import read_leg_place, read_lump_place
 __all__ = ["SculptureFile", "sculpture_schema"]
 
 Name = Annotated[
-    str, StringConstraints(min_length=1, max_length=60, pattern=r"^[^,\x00-\x1f“”]+$", strip_whitespace=True)
+    str, StringConstraints(min_length=1, max_length=60, pattern=r"^[^,~@\x00-\x1f\x7f“”]+$", strip_whitespace=True)
 ]
-Size = Annotated[Length, Field(gt=0, le=2000)]
+Text = Annotated[str, StringConstraints(pattern=r"^[^\x00-\x08\x0b-\x1f\x7f]*$")]
+Size = Annotated[Length, Field(ge=0.5, le=2000)]
 Where = Annotated[Length, Field(ge=-2000, le=2000)]
 Colour = Annotated[str, StringConstraints(pattern=r"^#[0-9a-fA-F]{6}$")]
-Positive = Annotated[float, Field(gt=0, allow_inf_nan=False)]
+Resistivity = Annotated[float, Field(ge=1e-3, le=1e9, allow_inf_nan=False)]
+Number = Annotated[float, Field(allow_inf_nan=False)]
 
 
 class _Table(BaseModel):
@@ -30,9 +32,9 @@ class DoughEntry(_Table):
     """A dough: a recipe file, or a measured resistivity and how it was measured, or frankly unknown."""
 
     recipe: str | None = Field(None, description="Path of a recipe file, from the sculpture file's own folder.")
-    resistivity_ohm_m: Positive | None = Field(None, description="Measured resistivity. [Ω·m]")
-    low_ohm_m: Positive | None = Field(None, description="Lower end of the measured interval. [Ω·m]")
-    high_ohm_m: Positive | None = Field(None, description="Upper end of the measured interval. [Ω·m]")
+    resistivity_ohm_m: Resistivity | None = Field(None, description="Measured resistivity. [Ω·m]")
+    low_ohm_m: Resistivity | None = Field(None, description="Lower end of the measured interval. [Ω·m]")
+    high_ohm_m: Resistivity | None = Field(None, description="Upper end of the measured interval. [Ω·m]")
     measured_by: str | None = Field(None, description="How the resistivity was measured.")
     unknown: Literal["conducting", "insulating"] | None = Field(None, description="I don't know my dough.")
     colour: Colour = Field("#d9a066", description="What the dough looks like, as #rrggbb.")
@@ -130,7 +132,7 @@ class LegAt(_Table):
     """A leg in absolute millimetres: where it goes in, where it points, how deep."""
 
     at_mm: tuple[Where, Where, Where]
-    towards: tuple[float, float, float] = (0.0, 0.0, -1.0)
+    towards: tuple[Number, Number, Number] = (0.0, 0.0, -1.0)
     depth_mm: Size
 
     @field_validator("towards")
@@ -167,10 +169,10 @@ class SculptureFile(_Table):
 
     kind: Literal["sculpture"]
     schema_: Literal[1] = Field(alias="schema")
-    title: Annotated[str, StringConstraints(min_length=1, max_length=120)]
-    story: str = Field("", description="What it is about.")
+    title: Annotated[Text, StringConstraints(min_length=1, max_length=120)]
+    story: Text = Field("", description="What it is about.")
     invented: bool = Field(False, description="The people, places and readings in this file are invented.")
-    doughs: Annotated[dict[str, DoughEntry], Field(min_length=1, max_length=50)]
+    doughs: Annotated[dict[Name, DoughEntry], Field(min_length=1, max_length=50)]
     lumps: Annotated[list[LumpEntry], Field(min_length=1, max_length=500)]
     parts: Annotated[list[PartEntry], Field(max_length=100)] = []
     joined: Annotated[list[tuple[str, str]], Field(max_length=200)] = Field(

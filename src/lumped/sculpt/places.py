@@ -127,6 +127,8 @@ def read_lump_place(text: str) -> LumpPlace:
             return Between(match[1], match[2])
         raise SculptureError("place-lump-words", text=text)
     gap, shift = _gap_and_shift(clauses, text)
+    if re.search(r"(?:gap|pressed) -", text):
+        raise SculptureError("place-negative", text=text)
     if match := re.fullmatch(r"(left of|right of|in front of|behind) (.+)", head):
         return Beside(_SIDE_OF_WORD[match[1]], match[2], gap if gap is not None else 0.004, shift)
     if match := re.fullmatch(r"on top of (.+)", head):
@@ -187,6 +189,10 @@ def read_leg_place(text: str) -> LegPlace:
     depth, along, shift = _depth_along_shift(clauses, text)
     if depth is None or (face == "end" and along != Along()):
         raise SculptureError("place-leg-words", text=text)
+    if depth <= 0:
+        raise SculptureError("place-depth", text=text)
+    if not 0 <= along.share <= 1:
+        raise SculptureError("place-share", text=text)
     return Spot(face=face, towards=towards, lump=match[6], depth=depth, along=along, shift=shift)  # type: ignore[arg-type]
 
 

@@ -131,5 +131,6 @@ class Sculpture:
         part : str
             Name of the part.
         """
-        joined = tuple(pair for pair in self.joined if not any(node.startswith(f"{part}.") for node in pair))
+        gone = {leg.node for leg in self.legs if leg.part == part}
+        joined = tuple(pair for pair in self.joined if gone.isdisjoint(pair))
         return replace(self, parts=tuple(each for each in self.parts if each.name != part), joined=joined)

@@ -2,17 +2,23 @@
 
 from collections.abc import Callable, Iterable
 
-from lumped.sculpt import Effort, Nearness, Part, Sculpture
+import numpy as np
+
+from lumped.quantities import rounded_text
+from lumped.reference import handbook
+from lumped.sculpt import Effort, Nearness, Part, Run, Sculpture
 from lumped.texts import say
 from lumped.verdict.budget import Budget, budget_of
 from lumped.verdict.cautions import cautions_for
 from lumped.verdict.readings import Reading, Readings, read_all_ways
-from lumped.verdict.reasons import reasons_for
+from lumped.verdict.reasons import Reason, reasons_for
 from lumped.verdict.states import STATES, order_of, state_of
 from lumped.verdict.suspects import node_words
 from lumped.verdict.verdicts import Flip, PartVerdict, Span, Verdict
 
 __all__ = ["judge"]
+
+_PROTRUDES = 1e-3  # m; a leg that is that much longer than what dough holds of it comes out again
 
 
 def judge(sculpture: Sculpture, effort: Effort, report: Callable[[float], None] = lambda share: None) -> Verdict:
@@ -40,7 +46,7 @@ def judge(sculpture: Sculpture, effort: Effort, report: Callable[[float], None] 
     budget = budget_of(sculpture, readings.drawn)
     parts = tuple(_part_verdict(part, sculpture, readings, budget) for part in sculpture.parts)
     return Verdict(
-        sculpture=sculpture, parts=parts, budget=budget,
+        sculpture=sculpture, parts=parts, budget=budget if len(sculpture.packs) == 1 else None,
         findings=tuple(_findings(sculpture, readings)),
         cautions=cautions_for(sculpture, parts), readings=readings,
     )  # fmt: skip
@@ -68,8 +74,23 @@ def _part_verdict(part: Part, sculpture: Sculpture, readings: Readings, budget: 
         voltage=span(lambda each: each.point.voltages[part.name]),
         current=span(lambda each: sign * each.point.currents[part.name]),
         speed=span(lambda each: each.point.speed(part.name)),
-        flips=flips, reasons=reasons_for(part, sculpture, drawn, budget),
+        flips=flips, reasons=reasons_for(part, sculpture, drawn, budget) or tuple(_why_a_range(part, states, readings)),
     )  # fmt: skip
+
+
+def _why_a_range(part: Part, states: tuple[str, ...], readings: Readings) -> Iterable[Reason]:
+    """Say on what it hangs which of several states a part is in."""
+    if len(states) == 1 or part.kind in ("pack", "switch"):
+        return
+
+    def width(axis: str) -> float:
+        alone = [each for each in readings.ends if abs(getattr(each.end, axis)) == 1.0]
+        currents = [abs(each.point.currents[part.name]) for each in alone]
+        return max(currents) - min(currents)
+
+    widest = max(("dough", "price", "parts"), key=width)
+    safe = "too-hot" in states and states[0] != "too-hot"
+    yield Reason(code=f"range-{widest}-hot" if safe else f"range-{widest}")
 
 
 def _is_touching(flip: Reading) -> bool:
@@ -104,15 +125,34 @@ def _findings(sculpture: Sculpture, readings: Readings) -> Iterable[str]:
         yield say("finding-packs", count=len(sculpture.packs))
     if not sculpture.packs:
         yield say("finding-no-pack")
-    for pair in readings.pairs:
-        if pair.unsure:
-            gap = f"{abs(1e3 * pair.gap.distance):.1f}"
-            first, second = (sculpture.lumps[k].name for k in (pair.first, pair.second))
-            yield say("finding-near" if not pair.touching else "finding-grazing", first=first, second=second, gap=gap)
-    runs = {run.leg.node for run in solved.settled.runs}
-    for leg in sculpture.legs:
-        if leg.entry is not None and leg.node not in runs:
-            yield say("finding-leg-misses", leg=node_words(sculpture, leg.node))
+    for pair in readings.unsure:
+        gap = f"{abs(1e3 * pair.gap.distance):.1f}"
+        first, second = (sculpture.lumps[k].name for k in (pair.first, pair.second))
+        yield say("finding-near" if not pair.touching else "finding-grazing", first=first, second=second, gap=gap)
+    yield from _findings_of_legs(sculpture, solved.settled.runs)
     for name in dict.fromkeys(lump.dough for lump in sculpture.lumps):
-        if sculpture.doughs[name].how != "measured":
-            yield say("finding-unmeasured", dough=name, interval=sculpture.doughs[name].resistivity.text())
+        resistivity = sculpture.doughs[name].resistivity
+        if sculpture.doughs[name].how == "unknown":
+            low, high = rounded_text(resistivity.low), rounded_text(resistivity.high)
+            yield say("finding-unknown", dough=name, low=low, high=high)
+        elif sculpture.doughs[name].how == "recipe":
+            yield say("finding-unmeasured", dough=name, interval=resistivity.text())
+
+
+def _findings_of_legs(sculpture: Sculpture, runs: Iterable[Run]) -> Iterable[str]:
+    """Legs that miss the dough, come out of it again, or will not hold."""
+    held: dict[str, float] = {}
+    for run in runs:
+        held[run.leg.node] = held.get(run.leg.node, 0.0) + run.length
+    holding = handbook().value("hands", "leg-depth", "holding_depth").mean
+    for leg in sculpture.legs:
+        if leg.entry is None or leg.tip is None:
+            continue
+        depth, inside = float(np.linalg.norm(leg.tip - leg.entry)), held.get(leg.node, 0.0)
+        words = {"leg": node_words(sculpture, leg.node), "inside": f"{1e3 * inside:.0f}"}
+        if inside == 0:
+            yield say("finding-leg-misses", leg=words["leg"])
+        elif inside < depth - _PROTRUDES:
+            yield say("finding-leg-through", **words, depth=f"{1e3 * depth:.0f}")
+        elif inside < holding:
+            yield say("finding-leg-shallow", **words)

@@ -30,7 +30,7 @@ from lumped.sculpt import (
 
 __all__ = ["Reading", "Readings", "read_all_ways"]
 
-FLIPS_ALONE = 3
+FLIPS_ALONE = 6
 Progress = Callable[[float], None]
 _HALF = 2**-0.5
 
@@ -103,6 +103,8 @@ class Readings:
         As drawn, on a grid shifted by half a pitch; None if that was not asked for.
     pairs : tuple of Nearness
         All lumps that touch or nearly do.
+    unsure : tuple of Nearness
+        Those of which a hand can't tell whether they touch, and to which it matters.
     """
 
     drawn: Reading
@@ -110,6 +112,7 @@ class Readings:
     flips: tuple[Reading, ...]
     shifted: Reading | None
     pairs: tuple[Nearness, ...]
+    unsure: tuple[Nearness, ...]
 
     @property
     def grid_spread(self) -> float | None:
@@ -145,8 +148,8 @@ def read_all_ways(sculpture: Sculpture, effort: Effort, report: Progress = lambd
     pairs = find_near_pairs(sculpture)
     touching = tuple(pair for pair in pairs if pair.touching)
     drawn = settled(sculpture, touching)
-    unsure = [pair for pair in pairs if pair.unsure]
-    groups = [(pair,) for pair in unsure] if len(unsure) <= FLIPS_ALONE else [tuple(unsure)]
+    unsure = [pair for pair in pairs if pair.unsure and _matters(pair, sculpture)]
+    groups = _groups(unsure)
     desk = _Desk(sculpture, effort, report, total=1 + len(ENDS) + len(groups))
     as_drawn, *ends = (desk.read(drawn, end) for end in (DRAWN, *ENDS))
     flips = [desk.read(settled(sculpture, _flipped(touching, group)), flipped=group) for group in groups]
@@ -155,7 +158,22 @@ def read_all_ways(sculpture: Sculpture, effort: Effort, report: Progress = lambd
         flips.append(desk.read(drawn, touches=doubtful.touches))
     shifted = desk.shifted(as_drawn)
     report(1.0)
-    return Readings(drawn=as_drawn, ends=tuple(ends), flips=tuple(flips), shifted=shifted, pairs=pairs)
+    return Readings(
+        drawn=as_drawn, ends=tuple(ends), flips=tuple(flips), shifted=shifted, pairs=pairs, unsure=tuple(unsure)
+    )
+
+
+def _groups(unsure: list[Nearness]) -> list[tuple[Nearness, ...]]:
+    """Pairs that are flipped together: each alone, or if they are many those that touch, and those that don't."""
+    if len(unsure) <= FLIPS_ALONE:
+        return [(pair,) for pair in unsure]
+    both = (tuple(pair for pair in unsure if pair.touching == touching) for touching in (False, True))
+    return [group for group in both if group]
+
+
+def _matters(pair: Nearness, sculpture: Sculpture) -> bool:
+    """Whether it makes a difference if two lumps touch: not if one of them insulates."""
+    return all(sculpture.doughs[sculpture.lumps[k].dough].kind == "conducting" for k in (pair.first, pair.second))
 
 
 def _flipped(touching: tuple[Nearness, ...], group: tuple[Nearness, ...]) -> list[Nearness]:

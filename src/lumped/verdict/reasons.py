@@ -12,11 +12,13 @@ from lumped.verdict import changes
 from lumped.verdict.budget import Budget
 from lumped.verdict.readings import Reading
 from lumped.verdict.states import is_best, merit_of, state_of
-from lumped.verdict.suspects import leg_words, suspects_for
+from lumped.verdict.suspects import bridge_words, leg_words, suspects_for
+from lumped.verdict.wiring import joining_of
 
 __all__ = ["Reason", "reasons_for"]
 
 _GAIN = 1.3  # a change that raises the current by less explains nothing
+_FAR_MORE = 10.0  # a gain of the current by this factor tells, even if the part shows nothing of it
 _NOTHING = 1e-6  # A; below this no current is worth explaining
 
 
@@ -86,32 +88,49 @@ def _seen(part: Part, sculpture: Sculpture, reading: Reading) -> Iterator[Reason
 
 
 def _computed(part: Part, sculpture: Sculpture, reading: Reading, budget: Budget | None) -> Iterator[Reason]:
-    """Causes found by computing without them: a decisive one alone, else the two that explain most.
+    """Causes found by computing without them: the best decisive one alone, else the two that explain most.
 
-    What lifts the state comes before what only lifts the current; among the former a teacher's order is kept.
+    What lifts the state comes before what only lifts the current; among equals a teacher's order is kept. A change that
+    would burn the part is no mend, but for a lamp that only has to be turned as well.
     """
     before, current = state_of(part, reading.point), abs(reading.point.currents[part.name])
     wants_more = before not in _TOO_MUCH
+    decisive: list[tuple[bool, int, Reason]] = []
     ranked: list[tuple[int, float, Reason]] = []
     for suspect in suspects_for(part, sculpture, reading, budget):
-        if not wants_more and suspect.code in _ONLY_TOO_LITTLE:
-            continue
         point = _point_of(suspect.mended(), reading)
-        if point is None:
+        if point is None or (not wants_more and suspect.code in _ONLY_TOO_LITTLE):
             continue
         after, gain = state_of(part, point), abs(point.currents[part.name]) / max(current, _NOTHING)
-        found = Reason(code=suspect.code, words=suspect.words, would_be=after)
+        burns = wants_more and after in _TOO_MUCH
+        if burns and suspect.code != "wrong-way":
+            continue
+        found = Reason(code=f"{suspect.code}-hot" if burns else suspect.code, words=suspect.words, would_be=after)
         better = merit_of(part, after) - merit_of(part, before)
-        eased = not wants_more and gain < 1 / _GAIN
+        eased = gain > _FAR_MORE if wants_more else gain < 1 / _GAIN
         if suspect.decisive and (better > 0 or eased):
-            yield found
-            return
-        if better > 0 or (wants_more and gain > _GAIN and current > _NOTHING):
+            decisive.append((burns, -better, found))
+        elif better > 0 or (wants_more and gain > _GAIN and current > _NOTHING):
             ranked.append((-better, 0.0 if better > 0 else -gain, found))
-    if ranked and part.kind != "pack":
+    if decisive:
+        yield min(decisive, key=lambda each: each[:2])[2]
+    elif ranked and part.kind != "pack":
         yield from (found for _, _, found in sorted(ranked, key=lambda each: each[:2])[:2])
     else:
-        yield Reason(code=_FALLBACK.get(before) or ("not-connected" if budget is None else "too-little"))
+        yield _last_resort(part, sculpture, reading, before)
+
+
+def _last_resort(part: Part, sculpture: Sculpture, reading: Reading, before: str) -> Reason:
+    """What can be said where no single change helps: how the part is joined, or that it takes several changes."""
+    if before in _FALLBACK:
+        return Reason(code=_FALLBACK[before])
+    joining = joining_of(part, sculpture, reading)
+    if joining == "legs-joined":
+        lumps = bridge_words(part, reading)
+        return Reason(code="same-lump", words={"lumps": lumps}) if lumps else Reason(code="same-metal")
+    if joining == "pack-joined":
+        return Reason(code="pack-in-one")
+    return Reason(code="not-connected" if joining == "apart" else "too-little")
 
 
 _ONLY_TOO_LITTLE = ("in-a-row", "shared", "metal", "legs-thin", "path", "pack-weak")
@@ -123,9 +142,13 @@ _FALLBACK = {
 
 
 def _mended(part: Part, reading: Reading, change: Callable[[Network], Network]) -> bool:
-    """Whether a change lets a part come nearer to what it is for."""
+    """Whether a change lets a part come nearer to what it is for, or lets far more current through it."""
     point = _point_of(change(reading.network), reading)
-    return point is not None and merit_of(part, state_of(part, point)) > merit_of(part, state_of(part, reading.point))
+    if point is None:
+        return False
+    better = merit_of(part, state_of(part, point)) > merit_of(part, state_of(part, reading.point))
+    before = max(abs(reading.point.currents[part.name]), _NOTHING)
+    return better or abs(point.currents[part.name]) > _FAR_MORE * before
 
 
 def _point_of(network: Network, reading: Reading) -> OperatingPoint | None:

@@ -12,7 +12,7 @@ from lumped.verdict import changes
 from lumped.verdict.budget import Budget
 from lumped.verdict.readings import Reading
 
-__all__ = ["Suspect", "leg_words", "node_words", "suspects_for"]
+__all__ = ["Suspect", "bridge_words", "leg_words", "node_words", "suspects_for"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,13 +73,19 @@ def _mistakes(part: Part, sculpture: Sculpture, reading: Reading) -> Iterator[Su
         yield Suspect(code="wrong-way", words={"leg": leg}, mended=turned, decisive=True)
     if reading.solved.settled.touches:
         apart = partial(changes.without_touches, network)
-        yield Suspect(code="metal-touch", words={"pairs": touch_words(sculpture, reading)}, mended=apart, decisive=True)
+        outside = all(touch.outside for touch in reading.solved.settled.touches)
+        yield Suspect(
+            code="metal-outside" if outside else "metal-touch",
+            words={"pairs": touch_words(sculpture, reading)},
+            mended=apart,
+            decisive=True,
+        )
     if len(sculpture.packs) > 1:
         names = " and ".join(f"“{each.name}”" for each in sculpture.packs)
         kept = part if part.kind == "pack" else sculpture.packs[0]
         one = partial(changes.without_parts, network, [each for each in sculpture.packs if each is not kept])
         yield Suspect(code="two-packs", words={"packs": names}, mended=one, decisive=True)
-    if lumps := _bridge_words(part, reading):
+    if lumps := bridge_words(part, reading):
         cut = partial(changes.without_bridge, reading, part)
         yield Suspect(code="bridged", words={"lumps": lumps}, mended=cut, decisive=True)
     if any(each.state == "tired" for each in sculpture.packs):
@@ -89,6 +95,9 @@ def _mistakes(part: Part, sculpture: Sculpture, reading: Reading) -> Iterator[Su
 
 def _company(part: Part, sculpture: Sculpture, network: Network) -> Iterator[Suspect]:
     """Other parts in the same row, or beside it on the same pack."""
+    for switch in (each for each in sculpture.parts if each.kind == "switch" and each is not part):
+        gone = partial(changes.without_parts, network, [switch])
+        yield Suspect(code="bypassed", words={"switch": switch.name}, mended=gone, decisive=True)
     others = [each for each in sculpture.parts if each.kind in ("lamp", "motor", "resistor") and each is not part]
     if others:
         words = {"others": " and ".join(f"“{each.name}”" for each in others)}
@@ -117,7 +126,7 @@ def _spenders(reading: Reading, budget: Budget) -> Iterator[Suspect]:
     )
 
 
-def _bridge_words(part: Part, reading: Reading) -> str:
+def bridge_words(part: Part, reading: Reading) -> str:
     """Name the lumps through which dough joins the two legs of a part; "" if none does."""
     runs = reading.solved.settled.runs
     plus = [run for run in runs if run.leg.node == part.legs[0].node]

@@ -34,9 +34,7 @@ class Span:
 
     def text(self, *, scale: float = 1.0, digits: int = 1) -> str:
         """Write it for people, times a scale; the interval is left out where it rounds to the figure."""
-        shown, low, high = (
-            f"{scale * each:z.{digits}f}".replace("-", "−") for each in (self.mean, self.low, self.high)
-        )
+        shown, low, high = (_figure(scale * each, digits) for each in (self.mean, self.low, self.high))
         return shown if low == high == shown else say("interval", mean=shown, low=low, high=high)
 
     def as_dict(self) -> dict[str, float]:
@@ -106,11 +104,13 @@ class PartVerdict:
     @property
     def does(self) -> str:
         """The headline, and of a motor that turns how fast, with its interval."""
-        if self.part.kind != "motor" or self.speed.high == 0:
+        mean, *ends = (_PER_MINUTE * abs(each) for each in (self.speed.mean, self.speed.low, self.speed.high))
+        if self.part.kind != "motor" or not any(ends):
             return self.headline
-        turns = (_PER_MINUTE * abs(each) for each in (self.speed.mean, self.speed.low, self.speed.high))
-        mean, low, high = (f"{significant(each, 2):,.0f}" for each in turns)
-        return say("motor-turns", does=self.headline, mean=mean, low=low, high=high)
+        turns = {"mean": mean, "low": min(mean, *ends), "high": max(mean, *ends)}
+        return say(
+            "motor-turns", does=self.headline, **{end: f"{significant(turn, 2):,.0f}" for end, turn in turns.items()}
+        )
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
@@ -140,7 +140,7 @@ class Verdict:
     parts : tuple of PartVerdict
         One for each part, in the file's order.
     budget : Budget or None
-        Where the pack's volts go, as drawn.
+        Where the pack's volts go, as drawn; None if there is not exactly one pack, or no current.
     findings : tuple of str
         What is worth knowing of the sculpture as a whole.
     cautions : tuple of str
@@ -214,3 +214,8 @@ class Verdict:
                 "power_error": self.readings.drawn.point.power_error,
             },
         }  # fmt: skip
+
+
+def _figure(number: float, digits: int) -> str:
+    """Write a figure with some decimals, but no more than three digits of which a hand could measure."""
+    return f"{significant(number, 3):z,.{digits if abs(number) < 100 else 0}f}".replace("-", "−")

@@ -4,8 +4,9 @@ document-missing = There is no file “{ $file }”. Look at its name and folder
 document-is-folder = “{ $file }” is a folder. Name a file inside it.
 document-too-large = “{ $file }” is larger than { $limit }, more than Lumped reads. A recipe or a sculpture is a few kilobytes: is it the right file?
 document-not-text = “{ $file }” is not a text file. Lumped reads TOML, a plain text format: is it the right file?
-document-unreadable = “{ $file }” can't be read: { $problem }.
+document-unreadable = { $file } can't be read: { $problem }. Look at its name and permissions.
 document-not-toml = “{ $file }” is not TOML: { $problem }. Look at that line; text needs quotation marks, and each [[table]] its two brackets.
+document-number-too-long = a number has too many digits
 document-too-deep = “{ $file }” nests more than { $limit } levels deep, more than Lumped reads.
 document-other-kind = “{ $file }” should say kind = "{ $kind }" at its top, but says { $found }. Is it the right file?
 document-key = { $file }: { $key } is { $value }. { $remedy }
@@ -19,3 +20,6 @@ document-remedy-most = It must be at most { $limit }.
 document-remedy-choice = Choose one of: { $choices }.
 document-remedy-number = Write a number, or text with a unit such as "6 cm".
 document-remedy-count = At most { $limit } are read.
+document-remedy-long = Write at most { $limit } characters.
+document-remedy-short = Write something.
+document-remedy-characters = Leave out commas, ~, @, curly quotation marks and characters that can't be printed.

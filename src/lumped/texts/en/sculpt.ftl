@@ -2,6 +2,13 @@
 
 place-lump-words = “{ $text }” does not say where a lump lies. Write "on the table", "right of A, gap 4 mm" (or left of, in front of, behind; or "pressed 2 mm"), "on top of B", or "between A and B".
 place-leg-words = “{ $text }” does not say where a leg goes in. Write "left end of A, 15 mm deep", "top of A, 30 % along, 10 mm deep", "near side of A, 8 mm from the right end, 10 mm deep", or "dangling".
+place-depth = “{ $text }”: a leg goes in by more than nothing. Write how deep, such as "12 mm deep", or "dangling".
+place-share = “{ $text }”: along a lump there are 0 to 100 %. Write a share between, or a distance from an end.
+place-negative = “{ $text }”: write a gap, or how far it is pressed in, as a positive length.
+sculpture-beyond = { $file }: { $who } is placed { $distance } mm from an end of “{ $lump }”, which is only { $length } mm long. Write a shorter distance.
+sculpture-far-off = { $file }: “{ $name }” can't come to lie { $gap } mm from “{ $lump }” on that side: shifted so far, it slides past. Use a smaller shift, or at_mm.
+sculpture-recipe = { $file }: dough “{ $dough }” names the recipe “{ $recipe }”, but there is no such file in { $folder }. Look at its name, or say unknown = "conducting".
+sculpture-joined-self = { $file }: “{ $leg }” is joined to itself. Name two legs.
 sculpture-name-twice = { $file }: two { $what } are called “{ $name }”. Give each its own name.
 sculpture-no-dough = { $file }: lump “{ $lump }” is made of “{ $dough }”, but no such dough is in the file. { $remedy }
 sculpture-no-lump = { $file }: { $who } is placed by lump “{ $lump }”, but no such lump is in the file. { $remedy }
