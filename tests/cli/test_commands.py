@@ -69,7 +69,22 @@ def test_check_writes_the_sheet_and_pictures(tmp_path, capsys):
 def test_a_picture_of_another_ending_is_refused(tmp_path, capsys):
     demo = str(DEMO / "harbour-light.toml")
     assert main(["check", demo, "--effort", "quick", "--picture", str(tmp_path / "a.gif")]) == 1
-    assert "Name it .svg or .png" in capsys.readouterr().err.replace("\n", " ")
+    assert "ends in .svg or .png" in capsys.readouterr().err.replace("\n", " ")
+
+
+def test_a_sheet_never_overwrites_a_sculpture_and_an_impossible_place_is_named_before_computing(tmp_path, capsys):
+    own = tmp_path / "mine.toml"
+    own.write_text((DEMO / "harbour-light.toml").read_text("utf-8"), encoding="utf-8")
+    assert main(["check", str(own), "--pdf", str(own)]) == 1
+    assert main(["check", str(own), "--pdf", str(own / "a.pdf")]) == 1
+    assert "can't be written" in capsys.readouterr().err.replace("\n", " ")
+    assert own.read_text("utf-8").startswith("kind")
+
+
+def test_a_reader_that_stops_early_meets_no_traceback():
+    command = f"{sys.executable} -m lumped schema sculpture | head -c 10"
+    run = subprocess.run(["bash", "-c", command], capture_output=True, text=True, check=True)
+    assert run.stderr == ""
 
 
 def test_a_failure_is_the_same_sentence_in_words_and_in_json(capsys):

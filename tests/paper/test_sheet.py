@@ -1,7 +1,6 @@
 """The sheet as it leaves the printer: measured on its own pixels, read from its own text."""
 
 import re
-import shutil
 import subprocess
 from functools import cache
 from io import BytesIO
@@ -15,7 +14,6 @@ from lumped.errors import InputError
 from lumped.paper import TypesettingError, sheet_data, sheet_pdf, svg_as_png, typeset
 from lumped.picture import sculpture_svg
 
-needs_poppler = pytest.mark.skipif(shutil.which("pdftoppm") is None, reason="needs poppler-utils")
 DPI = 200
 
 
@@ -50,7 +48,6 @@ def near(lengths: np.ndarray, wanted: float) -> np.ndarray:
     return lengths[np.abs(lengths - wanted) < 1.5]
 
 
-@needs_poppler
 @pytest.mark.parametrize("paper", ["a4", "us-letter"])
 def test_the_ruler_is_100_mm_long(paper):
     found = near(longest_runs(pdf(ONE_ROLL, paper)), 100.0)
@@ -58,7 +55,6 @@ def test_the_ruler_is_100_mm_long(paper):
     assert found.max() == pytest.approx(100.0, abs=0.35)  # two pixels and the end ticks' width, 0.18 mm
 
 
-@needs_poppler
 @pytest.mark.parametrize("paper", ["a4", "us-letter"])
 def test_the_outline_of_an_80_by_16_roll_is_80_by_16(paper):
     across, up = (near(longest_runs(pdf(ONE_ROLL, paper), axis), size) for axis, size in ((0, 80.0), (1, 16.0)))
@@ -67,13 +63,11 @@ def test_the_outline_of_an_80_by_16_roll_is_80_by_16(paper):
     assert up.max() == pytest.approx(16.4, abs=0.3)
 
 
-@needs_poppler
 def test_a_slot_is_as_wide_as_the_roll_is_thick():
     found = near(longest_runs(pdf(ONE_ROLL)), 16.5)  # the slot's foot, and half of both its sides' lines of 0.5 mm
     assert found.max() == pytest.approx(16.5, abs=0.3)
 
 
-@needs_poppler
 def test_what_is_too_long_is_drawn_smaller_and_says_so():
     text = long_wall(400)
     data = sheet_data(verdict(text))
@@ -84,7 +78,6 @@ def test_what_is_too_long_is_drawn_smaller_and_says_so():
     assert near(longest_runs(pdf(text)), 100 / 3).max() == pytest.approx(100 / 3, abs=0.35)
 
 
-@needs_poppler
 def test_what_fits_only_turned_is_turned_at_true_size():
     data = sheet_data(verdict(long_wall(170)))
     assert data["turned"]
@@ -92,7 +85,6 @@ def test_what_fits_only_turned_is_turned_at_true_size():
     assert near(longest_runs(pdf(long_wall(170)), axis=1), 170).max() == pytest.approx(170.4, abs=0.3)
 
 
-@needs_poppler
 def test_letters_are_embedded_and_are_those_of_the_package():
     rows = tool("pdffonts", "-", page=pdf(ONE_ROLL)).decode().splitlines()[2:]
     assert rows
@@ -101,13 +93,11 @@ def test_letters_are_embedded_and_are_those_of_the_package():
         assert re.search(r"\byes yes (yes|no)\b", row), row
 
 
-@needs_poppler
 @pytest.mark.parametrize(("paper", "size"), [("a4", "595.27"), ("us-letter", "612 x 792")])
 def test_the_page_has_the_size_asked_for(paper, size):
     assert size in tool("pdfinfo", "-", page=pdf(ONE_ROLL, paper)).decode()
 
 
-@needs_poppler
 def test_the_sheet_names_every_lump_part_leg_and_figure():
     text = " ".join(tool("pdftotext", "-layout", "-", "-", page=pdf(ALL_SHAPES)).decode().split())
     found = verdict(ALL_SHAPES)

@@ -7,7 +7,7 @@ import pytest
 from tests.table import part, roll, sculpture_file
 
 from lumped.errors import SculptureError
-from lumped.sculpt import find_near_pairs, read_sculpture
+from lumped.sculpt import Effort, choose_pitch, find_near_pairs, read_sculpture, settled
 from lumped.shape import gap_between
 
 
@@ -167,3 +167,14 @@ def test_absolute_millimetres_are_the_other_way(tmp_path):
     down, across = sculpture.parts[0].legs
     np.testing.assert_allclose(1e3 * down.tip, (10, 20, 7), atol=1e-9)
     np.testing.assert_allclose(1e3 * across.tip, (10, 61, 30), atol=1e-9)
+
+
+@pytest.mark.parametrize("turn", [30, 45])
+def test_turning_a_wall_does_not_coarsen_the_grid(tmp_path, turn: int):
+    wall = '[[lumps]]\nname = "W"\ndough = "salt"\nshape = "block"\nlength_mm = 30\nwidth_mm = 3\nheight_mm = 12\nturn_deg = {turn}\n'
+    lamp = part("l", "lamp-red", long="top of W, 20 % along, 9 mm deep", short="top of W, 80 % along, 9 mm deep")
+    straight, turned = (
+        choose_pitch(settled(placed(tmp_path, wall.format(turn=each) + lamp), ()), Effort.named("full"))
+        for each in (0, turn)
+    )
+    assert turned == pytest.approx(straight)

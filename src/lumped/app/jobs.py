@@ -156,6 +156,9 @@ class Jobs:
     def _keep(self, key: tuple[str, str], done: "Future[Answer]") -> None:
         if done.cancelled() or done.exception() is not None:
             return
+        failure = done.result().failure
+        if failure is not None and failure["code"] == "work-broke-off":
+            return  # trying again may help
         self._answers[key] = done.result()
         while len(self._answers) > CACHED:
             self._answers.popitem(last=False)

@@ -1,6 +1,7 @@
 """The uses of Lumped, one function each."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
@@ -10,7 +11,7 @@ if TYPE_CHECKING:
     from lumped.dough import Dough
     from lumped.verdict import Verdict
 
-__all__ = ["check", "dough", "draw", "parts", "ports", "schema", "sheet"]
+__all__ = ["check", "dough", "draw", "parts", "ports", "ready_to_write", "schema", "sheet"]
 
 
 def check(
@@ -146,14 +147,9 @@ def draw(verdict: "Verdict", path: Path) -> None:
     from lumped.paper import svg_as_png
     from lumped.picture import sculpture_svg
 
+    ready_to_write(path, (".svg", ".png"))
     svg = sculpture_svg(verdict)
-    match path.suffix.lower():
-        case ".svg":
-            _write(path, svg.encode())
-        case ".png":
-            _write(path, svg_as_png(svg))
-        case _:
-            raise InputError("picture-ending", file=str(path))
+    _write(path, svg.encode() if path.suffix.lower() == ".svg" else svg_as_png(svg))
 
 
 def sheet(verdict: "Verdict", path: Path, *, paper: str = "a4") -> None:
@@ -164,13 +160,45 @@ def sheet(verdict: "Verdict", path: Path, *, paper: str = "a4") -> None:
     verdict : Verdict
         What to print.
     path : Path
-        Where to.
+        Where to; its name ends in .pdf.
     paper : {"a4", "us-letter"}
         Size of the sheet.
+
+    Raises
+    ------
+    InputError
+        If the ending is another one, or the file can't be written.
     """
     from lumped.paper import sheet_pdf
 
+    ready_to_write(path, (".pdf",))
     _write(path, sheet_pdf(verdict, paper=paper))
+
+
+def ready_to_write(path: Path, endings: tuple[str, ...]) -> None:
+    """See before a long computation that its result can be written; a missing folder is made.
+
+    Parameters
+    ----------
+    path : Path
+        Where something will be written.
+    endings : tuple of str
+        What its name may end in.
+
+    Raises
+    ------
+    InputError
+        If the ending is another one, or nothing can be written there.
+    """
+    if path.suffix.lower() not in endings:
+        raise InputError("file-ending", file=str(path), endings=" or ".join(endings))
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        part = path.with_name(path.name + ".part")
+        part.touch()
+        part.unlink()
+    except (OSError, ValueError) as error:
+        raise _unwritable(path, error) from None
 
 
 def schema(kind: Literal["sculpture", "recipe"]) -> dict[str, Any]:
@@ -194,9 +222,13 @@ def _write(path: Path, content: bytes) -> None:
     """Write a file whole or not at all."""
     part = path.with_name(path.name + ".part")
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
         part.write_bytes(content)
         part.replace(path)
     except OSError as error:
-        part.unlink(missing_ok=True)
-        raise InputError("file-unwritable", file=str(path), problem=error.strerror or str(error)) from None
+        with suppress(OSError):
+            part.unlink()
+        raise _unwritable(path, error) from None
+
+
+def _unwritable(path: Path, error: Exception) -> InputError:
+    return InputError("file-unwritable", file=str(path), problem=getattr(error, "strerror", None) or str(error))

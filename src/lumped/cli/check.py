@@ -33,11 +33,14 @@ def run(said: argparse.Namespace) -> int:
     from lumped import app
 
     settings = app.load_settings({"paper": said.paper, "effort": said.effort})
+    for path, endings in ((said.pdf, (".pdf",)), (said.picture, (".svg", ".png"))):
+        if path is not None:
+            app.ready_to_write(path, endings)
     with progress(say("cli-computing"), shown=not said.json) as report:
         verdict = app.check(said.sculpture, effort=settings.effort, report=report)  # type: ignore[arg-type]
-    if said.pdf:
+    if said.pdf is not None:
         app.sheet(verdict, said.pdf, paper=settings.paper)
-    if said.picture:
+    if said.picture is not None:
         app.draw(verdict, said.picture)
     if said.json:
         print_json(verdict.as_dict())

@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import os
 import sys
 from collections.abc import Sequence
 
@@ -48,10 +49,13 @@ def main(arguments: Sequence[str] | None = None) -> int:
         result: int = said.run(said)
     except LumpedError as error:
         if getattr(said, "json", False):
-            print(json.dumps({"error": error.as_dict()}, default=str), file=sys.stderr)
+            print(json.dumps({"error": error.as_dict()}, default=str, allow_nan=False), file=sys.stderr)
         else:
             print_error(str(error))
         return 1
     except KeyboardInterrupt:
         return 130
+    except BrokenPipeError:  # whoever read our output has had enough
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
     return result

@@ -10,7 +10,7 @@ from lumped.chemistry import brine_conductivity, salt_solubility
 from lumped.dough.balance import COMPONENTS, balanced, mixed
 from lumped.dough.liquid import ash_ions, ions_conductivity, slowed
 from lumped.dough.material import Dough, Reason
-from lumped.dough.notes import cautions_on, notes_on
+from lumped.dough.notes import allergens_in, cautions_on, notes_on
 from lumped.dough.obstruction import archie, mackie_meares, obstruction_bound
 from lumped.dough.recipe import Recipe
 from lumped.quantities import Provenance, Status, Value, combined
@@ -89,7 +89,7 @@ def knead(recipe: Recipe) -> Dough:
     found = {each.key: each.value for each in reasons}
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=tuple(reasons),
-        notes=notes_on(recipe, found, salt), cautions=cautions_on(recipe, salt), allergens=_allergens(recipe),
+        notes=notes_on(recipe, found, salt), cautions=cautions_on(recipe, salt), allergens=allergens_in(recipe),
         salt_fraction=salt, temperature=recipe.temperature, invented=recipe.invented,
     )  # fmt: skip
 
@@ -177,9 +177,3 @@ def _chain(recipe: Recipe, draws: Draws) -> Draws:
         "resistivity": 1 / (liquid * left * kept + dry),
         "salt_fraction": components["salt"] / np.maximum(balance.mass, 1e-12),
     }  # fmt: skip
-
-
-def _allergens(recipe: Recipe) -> tuple[str, ...]:
-    facts = [handbook().entry("ingredients", portion.ingredient).facts for portion in recipe.portions]
-    named = [name for fact in facts for name in (*fact.get("allergens_eu", ()), *fact.get("allergens_us", ()))]
-    return tuple(dict.fromkeys(named))

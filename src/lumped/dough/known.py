@@ -2,7 +2,7 @@
 
 import math
 
-from lumped.dough.material import Dough, Kind
+from lumped.dough.material import CONDUCTS_BELOW, Dough, Kind
 from lumped.errors import RecipeError
 from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
@@ -12,7 +12,6 @@ __all__ = ["WAYS_TO_MEASURE", "measured_dough", "unknown_dough"]
 
 WAYS_TO_MEASURE = ("four-needles-ac", "plates-ac-1khz", "four-terminal-dc-swapped")
 _REFUSED = "two-wire-dc"
-_KIND_LIMIT = 5.0  # Ω·m: between salt doughs and sugar doughs
 
 
 def measured_dough(
@@ -65,7 +64,7 @@ def measured_dough(
     way = handbook().name("measuring", how)
     origin = Provenance(status=Status.MEASURED, note=way)
     value = Value(mean=resistivity, low=low, high=high, unit="Ω·m", provenance=origin, spread="lognormal")
-    found: Kind = "conducting" if resistivity < _KIND_LIMIT else "insulating"
+    found: Kind = "conducting" if resistivity < CONDUCTS_BELOW else "insulating"
     return Dough(
         name=name or say("dough-measured-name"), kind=kind or found, resistivity=value, how="measured",
         notes=(say("dough-note-measured", way=way),),

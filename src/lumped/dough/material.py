@@ -5,8 +5,9 @@ from typing import Any, Literal
 
 from lumped.quantities import Value, parse_quantity
 
-__all__ = ["Dough", "Kind", "Reason"]
+__all__ = ["CONDUCTS_BELOW", "Dough", "Kind", "Reason"]
 
+CONDUCTS_BELOW = 5.0  # Ω·m: between salt doughs and sugar doughs
 Kind = Literal["conducting", "insulating"]
 _SI = {"g": ("mass", "kg"), "%": ("share", "")}
 
@@ -80,6 +81,11 @@ class Dough:
     salt_fraction: float | None = None
     temperature: float = 293.15
     invented: bool = False
+
+    @property
+    def conducts(self) -> bool:
+        """Whether it carries current, whatever it is for: below the limit between salt doughs and sugar doughs."""
+        return self.resistivity.mean < CONDUCTS_BELOW
 
     @property
     def resistivity_ohm_cm(self) -> Value:

@@ -3,15 +3,15 @@
 from collections.abc import Iterator, Mapping
 
 from lumped.chemistry import is_extrapolated
+from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.recipe import Recipe
 from lumped.quantities import Value, rounded_text
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["cautions_on", "notes_on"]
+__all__ = ["allergens_in", "cautions_on", "notes_on"]
 
 _SALTY = 0.001  # mass share of salt from which an insulating dough deserves a word
-_CONDUCTS = 5.0  # Ω·m
 
 
 def notes_on(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> tuple[str, ...]:
@@ -41,8 +41,8 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> 
         yield say("dough-note-solid-salt", solid=f"{solid.high:.0f}", free=f"{found['free_water'].mean:.0f}")
     if recipe.kind == "insulating" and salt_fraction > _SALTY:
         yield say("dough-note-salty", share=rounded_text(100 * salt_fraction))
-    if recipe.kind == "conducting" and resistivity.mean > _CONDUCTS:
-        yield say("dough-note-poor")
+    if recipe.kind == "conducting" and resistivity.mean > CONDUCTS_BELOW:
+        yield say("dough-note-poor" if "free_water" in found else "dough-note-dry")
     if any(portion.as_needed and portion.as_needed[1] > portion.as_needed[0] for portion in recipe.portions):
         yield say("dough-note-as-needed")
     if is_extrapolated(recipe.temperature):
@@ -69,6 +69,11 @@ def cautions_on(recipe: Recipe, salt_fraction: float) -> tuple[str, ...]:
 
 
 def _cautions(recipe: Recipe, salt_fraction: float) -> Iterator[str]:
+    allergens = allergens_in(recipe)
+    if allergens:
+        yield say("dough-caution-allergens", dough=recipe.title, allergens=", ".join(allergens))
+    else:
+        yield say("dough-caution-no-allergens", dough=recipe.title)
     if recipe.cooked != "not cooked":
         yield say("dough-caution-hot")
     if salt_fraction > 0.01:
@@ -76,6 +81,7 @@ def _cautions(recipe: Recipe, salt_fraction: float) -> Iterator[str]:
         dog = handbook().row("limits", "salt-dog", "lethal_per_kg")
         yield say(
             "dough-caution-eaten",
+            dough=recipe.title,
             share=rounded_text(100 * salt_fraction),
             child=f"{12 * child.printed / salt_fraction:.0f}",
             dog=f"{10 * dog.printed / salt_fraction:.0f}",
@@ -83,3 +89,20 @@ def _cautions(recipe: Recipe, salt_fraction: float) -> Iterator[str]:
     facts = [handbook().entry("ingredients", portion.ingredient).facts for portion in recipe.portions]
     named = dict.fromkeys(key for fact in facts for key in fact.get("cautions", ()))
     yield from (say(f"dough-caution-{key}") for key in named)
+
+
+def allergens_in(recipe: Recipe) -> tuple[str, ...]:
+    """Name the allergens of the European and American lists among a recipe's ingredients.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What went in.
+
+    Returns
+    -------
+    tuple of str
+    """
+    facts = [handbook().entry("ingredients", portion.ingredient).facts for portion in recipe.portions]
+    named = [name for fact in facts for name in (*fact.get("allergens_eu", ()), *fact.get("allergens_us", ()))]
+    return tuple(dict.fromkeys(named))

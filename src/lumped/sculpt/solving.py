@@ -8,7 +8,7 @@ import numpy as np
 
 from lumped.conduction import FaceSystem, Lead, Ports, port_spread, solve_ports
 from lumped.sculpt.settling import Run, Settled
-from lumped.shape import Cells, cells_of
+from lumped.shape import Ball, Block, Cells, Disc, PathRoll, Roll, Solid, cells_of
 
 __all__ = ["Effort", "Solved", "choose_pitch", "solve_settled"]
 
@@ -22,7 +22,7 @@ class Effort:
     Parameters
     ----------
     cells_across : float
-        Cells across the thinnest lump that holds a lead. [1]
+        Cells across the thinnest lump that is joined to a lead. [1]
     cells_between : float
         Cells between the nearest two leads of a body. [1]
     shifted_grid : bool
@@ -81,10 +81,17 @@ def choose_pitch(settled: Settled, effort: Effort) -> float:
     Returns
     -------
     float
-        A share of the thinnest lump and of the smallest spacing of leads, but no finer than the limit on cells. [m]
+        A share of the thinnest lump that is joined to a lead, and of the smallest spacing of leads, but no finer than
+        the limit on cells. [m]
     """
     boxes = [piece.solid.bounds() for piece in settled.pieces]
-    thickness = min(float(np.min(box[1] - box[0])) for box in boxes)
+    held = {run.body for run in settled.runs}
+    thicknesses = [
+        _thickness(piece.solid)
+        for piece, body in zip(settled.pieces, settled.bodies, strict=True)
+        if body in held or not held
+    ]
+    thickness = min(thicknesses)
     met = {frozenset((touch.first, touch.second)) for touch in settled.touches}
     spacings = [
         _spacing(a, b)
@@ -134,6 +141,21 @@ def _solve_once(
         conductivity=cells.conductivity, origin=cells.origin, pitch=cells.pitch, share=cells.share,
     )  # fmt: skip
     return cells, solve_ports(system, [_lead(run) for run in settled.runs], port_rtol=1e-5)
+
+
+def _thickness(solid: Solid) -> float:
+    """How thick a solid is where it is thinnest, however it is turned. [m]"""
+    match solid:
+        case Block():
+            return min(solid.size)
+        case Disc():
+            return min(2 * solid.radius, solid.height)
+        case Roll():
+            return min(2 * solid.radius, float(np.linalg.norm(np.subtract(solid.end, solid.start))))
+        case Ball() | PathRoll():
+            return 2 * solid.radius
+    box = solid.bounds()
+    return float(np.min(box[1] - box[0]))
 
 
 def _lead(run: Run) -> Lead:

@@ -7,7 +7,7 @@ plane between two.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -116,7 +116,7 @@ def cells_of(
     bodies = np.asarray(body_of_piece, dtype=np.int64)
     low = bounds_of([piece.solid for piece in pieces])[0]
     origin = low - pitch * (1 + np.mod(offset, 1.0))
-    parts = [_cells_of_body(pieces, bodies == body, int(body), origin, pitch) for body in np.unique(bodies)]
+    parts = [_cells_of_one(pieces, bodies == body, int(body), origin, pitch) for body in np.unique(bodies)]
     starts = np.cumsum([0, *(len(part.body) for part in parts)])
     joined = {
         name: np.concatenate([getattr(part, name) for part in parts])
@@ -124,6 +124,17 @@ def cells_of(
     }
     edges = np.concatenate([part.edges + start for part, start in zip(parts, starts[:-1], strict=True)])
     return Cells(**joined, edges=edges, origin=origin, pitch=pitch)
+
+
+def _cells_of_one(
+    pieces: Sequence[Piece], members: NDArray[np.bool_], body: int, origin: Floats, pitch: float
+) -> Cells:
+    """Cut one body, with those pieces in view whose boxes meet its box."""
+    boxes = np.array([piece.solid.bounds() for piece in pieces])
+    low, high = boxes[members, 0].min(axis=0) - 2 * pitch, boxes[members, 1].max(axis=0) + 2 * pitch
+    near = np.flatnonzero(np.all((boxes[:, 0] <= high) & (boxes[:, 1] >= low), axis=1))
+    part = _cells_of_body([pieces[int(k)] for k in near], members[near], body, origin, pitch)
+    return replace(part, piece=near[part.piece])
 
 
 def _check(pieces: Sequence[Piece], pitch: float) -> None:

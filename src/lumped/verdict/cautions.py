@@ -3,14 +3,13 @@
 from collections.abc import Iterable
 from typing import Protocol
 
-from lumped.dough import Dough
 from lumped.sculpt import Part, Sculpture
 from lumped.texts import say
 
 __all__ = ["cautions_for"]
 
 _OF_ANY_DOUGH = ("stove", "not-food", "hands")
-_ALWAYS = ("pack-wires", "cells", "mains")
+_ALWAYS = ("pack-wires", "cells", "mains", "rules")
 
 
 class _Judged(Protocol):
@@ -44,14 +43,8 @@ def cautions_for(sculpture: Sculpture, parts: Iterable[_Judged]) -> tuple[str, .
         keys.append("motor")
     if any(each.part.kind == "lamp" for each in parts):
         keys.append("lamp-on-pack")
-    allergens = sorted({each for dough in sculpture.doughs.values() for each in dough.allergens})
+    used = dict.fromkeys(lump.dough for lump in sculpture.lumps)
+    of_doughs = dict.fromkeys(each for name in used for each in sculpture.doughs[name].cautions)
+    keys += () if of_doughs else _OF_ANY_DOUGH
     found = [say(f"caution-{key}") for key in keys]
-    if allergens:
-        found.append(say("caution-allergens", allergens=", ".join(allergens)))
-    found += dict.fromkeys(each for dough in sculpture.doughs.values() for each in _of_dough(dough))
-    return (*found, *(say(f"caution-{key}") for key in _ALWAYS), say("caution-rules"))
-
-
-def _of_dough(dough: Dough) -> Iterable[str]:
-    """What to mind with a dough; of one that no recipe explains, what holds for any."""
-    return dough.cautions or tuple(say(f"caution-{key}") for key in _OF_ANY_DOUGH)
+    return (*found, *of_doughs, *(say(f"caution-{key}") for key in _ALWAYS))

@@ -173,7 +173,7 @@ def _groups(unsure: list[Nearness]) -> list[tuple[Nearness, ...]]:
 
 def _matters(pair: Nearness, sculpture: Sculpture) -> bool:
     """Whether it makes a difference if two lumps touch: not if one of them insulates."""
-    return all(sculpture.doughs[sculpture.lumps[k].dough].kind == "conducting" for k in (pair.first, pair.second))
+    return all(sculpture.doughs[sculpture.lumps[k].dough].conducts for k in (pair.first, pair.second))
 
 
 def _flipped(touching: tuple[Nearness, ...], group: tuple[Nearness, ...]) -> list[Nearness]:
@@ -257,7 +257,7 @@ def _weight(middle: Mapping[str, float], here: Mapping[str, float], end: Mapping
 
 def _resistivity_at(dough: Dough, share: float) -> float:
     """Resistivity of a dough at a share of its interval; a wall is against the current when it conducts. [Ω·m]"""
-    return dough.resistivity.at(share if dough.kind == "conducting" else -share)
+    return dough.resistivity.at(share if dough.conducts else -share)
 
 
 def _with_touches(solved: Solved, touches: tuple[MetalTouch, ...]) -> Solved:

@@ -1,6 +1,6 @@
 ### What the uses of Lumped say when they fail.
 
-picture-ending = A picture is written as SVG or PNG, but “{ $file }” has another ending. Name it .svg or .png.
+file-ending = “{ $file }”: the name of such a file ends in { $endings }. Choose another name.
 file-unwritable = “{ $file }” can't be written: { $problem }. Choose another folder, or look at its permissions.
 setting-unknown = { $where } sets “{ $name }”, which is no setting. There are: { $known }.
 setting-port = { $where } is { $value }, which is no port. Choose a number from 1024 to 65535.
