@@ -57,7 +57,8 @@ class Row:
     quantity : str
         What the figure is.
     printed, low, high : float
-        Figure and ends of its interval as the source prints them. [unit]
+        Figure as the source prints it, and the ends of its interval: the source's own where it has one, else our belief
+        of what a kitchen or a shop meets. [unit]
     unit : str
         Unit as printed.
     page : str
