@@ -115,7 +115,7 @@ class Handbook:
         --------
         >>> book = handbook()
         >>> book.citations(book.value("ingredients", "table-salt", "g_per_cup").provenance)
-        ('USDA SR 28',)
+        ('USDA SR',)
         """
         return tuple(self.sources[key].short for key in provenance.sources if key in self.sources)
 
