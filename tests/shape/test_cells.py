@@ -91,7 +91,7 @@ def test_lumps_of_one_body_that_lie_face_to_face_conduct_wherever_the_grid_lies(
 
 
 def test_too_fine_a_grid_is_refused_with_the_pitch_that_fits():
-    with pytest.raises(InputError, match="or more"):
+    with pytest.raises(InputError, match="mm fits"):
         cells_of([piece(Ball(centre=(0, 0, 0), radius=1.0))], [0], pitch=1e-4)
 
 

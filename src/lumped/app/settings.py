@@ -7,7 +7,7 @@ from dataclasses import asdict, dataclass, fields
 from pathlib import Path
 from typing import Any
 
-from platformdirs import user_config_path, user_data_path
+from platformdirs import user_config_path
 
 from lumped.errors import InputError
 
@@ -28,8 +28,6 @@ class Settings:
         How finely a check is computed.
     port : int
         Port of the app on this computer.
-    folder : str
-        Folder of the app's own files.
 
     Examples
     --------
@@ -40,7 +38,6 @@ class Settings:
     paper: str = "a4"
     effort: str = "full"
     port: int = 8765
-    folder: str = str(user_data_path("lumped"))
 
     def as_dict(self) -> dict[str, Any]:
         """Give them as JSON shows them."""

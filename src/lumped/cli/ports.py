@@ -31,9 +31,13 @@ def run(said: argparse.Namespace) -> int:
     names = [port["name"] for port in result["ports"]]
     rows = [[name, *(f"{1e3 * each:.3g}" for each in row)] for name, row in zip(names, result["matrix_S"], strict=True)]
     print_table([say("column-port-mS"), *names], rows, numbers=range(1, len(names) + 1))
-    figures = {"pitch": f"{1e3 * result['pitch_m']:.2f}", "unknowns": result["unknowns"]}
-    spread = f"{100 * result['grid_spread']:.1f}" if result["grid_spread"] is not None else "–"
-    print_notes(
-        say("heading-computed"), [say("ports-computed", **figures, error=f"{result['port_error']:.0e}", spread=spread)]
-    )
+    said_of_it = [
+        say(
+            "ports-computed",
+            pitch=f"{1e3 * result['pitch_m']:.2f}", unknowns=result["unknowns"], error=f"{result['port_error']:.0e}",
+        )
+    ]  # fmt: skip
+    if result["grid_spread"] is not None:
+        said_of_it.append(say("ports-spread", spread=f"{100 * result['grid_spread']:.1f}"))
+    print_notes(say("heading-computed"), said_of_it)
     return 0

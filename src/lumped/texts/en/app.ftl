@@ -3,7 +3,7 @@
 file-ending = “{ $file }”: the name of such a file ends in { $endings }. Choose another name.
 file-unwritable = “{ $file }” can't be written: { $problem }. Choose another folder, or look at its permissions.
 setting-unknown = { $where } sets “{ $name }”, which is no setting. There are: { $known }.
-setting-port = { $where } is { $value }, which is no port. Choose a number from 1024 to 65535.
+setting-port = { $where } is { $value }, which is no port. Choose a number from 1024 to 65535, or 0 for any free one.
 setting-choice = { $where } is { $value }, but { $name } must be one of: { $choices }.
 recipe-not-along = { $file } refers to the recipe “{ $recipe }”, which did not come along. Choose the recipe file together with the sculpture, or take “I don't know mine”.
 work-broke-off = The computation broke off. Try again; if it stays so, start Lumped anew.

@@ -7,7 +7,7 @@ document-not-text = “{ $file }” is not a text file. Lumped reads TOML, a pla
 document-unreadable = { $file } can't be read: { $problem }. Look at its name and permissions.
 document-not-toml = “{ $file }” is not TOML: { $problem }. Look at that line; text needs quotation marks, and each [[table]] its two brackets.
 document-number-too-long = a number has too many digits
-document-too-deep = “{ $file }” nests more than { $limit } levels deep, more than Lumped reads.
+document-too-deep = “{ $file }” nests more than { $limit } levels deep, more than Lumped reads. Is it the right file?
 document-other-kind = “{ $file }” should say kind = "{ $kind }" at its top, but says { $found }. Is it the right file?
 document-key = { $file }: { $key } is { $value }. { $remedy }
 document-value-none = missing
