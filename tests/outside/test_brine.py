@@ -1,4 +1,4 @@
-"""Salt water against tables that were not used to make it, and against its own tables with a node left out.
+"""Salt water at the points of its own tables, with a point left out, and against tables that were not used to make it.
 
 Sources: CRC Handbook, "Electrical conductivity of aqueous solutions" (20 °C) and, 97th edition, "Equivalent
 conductivity of electrolytes" (25 °C); conductivity standards in a meter's manual, section 11.2 (saturated NaCl);
@@ -103,6 +103,7 @@ def test_the_mixing_rule_gives_potassium_chloride(molar, millisiemens):
             0.5,
             8.1,
         ),  # density: Laliberté's worked example is near; ±0.3 % does not matter
+        # densities from memory; they only turn mass per cent into moles, and a per cent in them is a per cent here
         ("calcium", 2, 0.11098, 1015.0, 2.0, 29.4),
         ("magnesium", 2, 0.09521, 1002.0, 0.5, 8.6),
         ("ammonium", 1, 0.05349, 1014.0, 5.0, 95.3),

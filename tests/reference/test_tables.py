@@ -18,7 +18,7 @@ ENTRIES_ROWS_SUM = {
     "allergens": (2, 2, 23.0),
     "doughs": (7, 14, 338.1),
     "gauges": (10, 18, 63.0),
-    "hands": (3, 6, 68.5),
+    "hands": (3, 5, 18.5),
     "ingredients": (19, 111, 5774.6),
     "ions": (23, 46, 1721.19),
     "lamps": (5, 50, 1123.95),

@@ -5,7 +5,7 @@ import tomllib
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, fields
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal
 
 from platformdirs import user_config_path
 
@@ -35,8 +35,8 @@ class Settings:
     'a4'
     """
 
-    paper: str = "a4"
-    effort: str = "full"
+    paper: Literal["a4", "us-letter"] = "a4"
+    effort: Literal["quick", "full"] = "full"
     port: int = 8765
 
     def as_dict(self) -> dict[str, Any]:

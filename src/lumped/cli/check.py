@@ -37,7 +37,7 @@ def run(said: argparse.Namespace) -> int:
         if path is not None:
             app.ready_to_write(path, endings)
     with progress(say("cli-computing"), shown=not said.json) as report:
-        verdict = app.check(said.sculpture, effort=settings.effort, report=report)  # type: ignore[arg-type]
+        verdict = app.check(said.sculpture, effort=settings.effort, report=report)
     if said.pdf is not None:
         app.sheet(verdict, said.pdf, paper=settings.paper)
     if said.picture is not None:

@@ -24,7 +24,7 @@ def run(said: argparse.Namespace) -> int:
     from lumped import app
 
     settings = app.load_settings({"effort": said.effort})
-    result = app.ports(said.sculpture, effort=settings.effort)  # type: ignore[arg-type]
+    result = app.ports(said.sculpture, effort=settings.effort)
     if said.json:
         print_json(result)
         return 0

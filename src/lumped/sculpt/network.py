@@ -4,8 +4,7 @@ from collections.abc import Iterable
 from typing import Literal
 
 from lumped.chemistry.electrodes import electrode
-from lumped.circuit import Branch, Conductor, Law, Network, StraightLine, lamp, motor, pack, resistor, switch
-from lumped.reference import handbook
+from lumped.circuit import Branch, Conductor, Law, Network, contact, lamp, motor, pack, resistor, switch
 from lumped.sculpt.scene import Part, Sculpture
 from lumped.sculpt.settling import MetalTouch
 from lumped.sculpt.solving import Solved
@@ -75,11 +74,7 @@ def law_of(part: Part, *, against: float = 0.0) -> Law:
 
 
 def _touch_branches(touches: Iterable[MetalTouch]) -> list[Branch]:
-    resistance = handbook().value("hands", "metal-gap", "contact_resistance").mean
     return [
-        Branch(
-            name=f"{touch.first}~{touch.second}", law=StraightLine(resistance=resistance),
-            plus=touch.first, minus=touch.second,
-        )
+        Branch(name=f"{touch.first}~{touch.second}", law=contact(), plus=touch.first, minus=touch.second)
         for touch in touches
-    ]  # fmt: skip
+    ]

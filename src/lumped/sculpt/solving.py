@@ -37,7 +37,7 @@ class Effort:
     def named(cls, name: Literal["quick", "full"]) -> "Effort":
         """Give the effort of a live page ("quick") or of a printed verdict ("full")."""
         if name == "quick":
-            return cls(cells_across=7.0, cells_between=3.0, shifted_grid=False)
+            return cls(cells_across=7.0, cells_between=4.0, shifted_grid=False)
         return cls(cells_across=10.0, cells_between=4.0, shifted_grid=True)
 
 
