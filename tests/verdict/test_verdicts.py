@@ -95,6 +95,17 @@ def test_a_leg_longer_than_its_lump_and_one_that_is_hardly_in_are_found(tmp_path
     assert any("only 1 mm deep" in each for each in findings)
 
 
+def test_the_current_eats_the_red_wire_and_the_lamps_short_leg(tmp_path):
+    judged = verdict(tmp_path, TWO + part("lamp", "lamp-red", **LAMP) + PACK)
+    (eaten,) = (each for each in judged.findings if "eats" in each)
+    # 5 µm of tin on 12 mm of a leg 0.5 mm square: 0.24 cm², 0.87 mg; at 118.7 g/mol and two electrons 1.42 C
+    minutes = 1.42 / judged.part("lamp").current.mean / 60
+    assert f"the tin on the short leg of “lamp” in about {minutes:.0f} min" in eaten
+    assert "the red wire of “pack”" in eaten
+    assert "long leg" not in eaten
+    assert "black wire" not in eaten
+
+
 def test_a_lamp_whose_state_is_a_range_says_on_what_it_hangs(tmp_path):
     from tests.table import HEAD
 

@@ -4,7 +4,8 @@ from collections.abc import Callable, Iterable
 
 import numpy as np
 
-from lumped.quantities import rounded_text
+from lumped.chemistry.electrodes import plating_charge
+from lumped.quantities import rounded_text, significant
 from lumped.reference import handbook
 from lumped.sculpt import Effort, Nearness, Part, Run, Sculpture
 from lumped.texts import say
@@ -18,6 +19,7 @@ from lumped.verdict.verdicts import Flip, PartVerdict, Span, Verdict
 
 __all__ = ["judge"]
 
+_LESSON = 2400.0  # s; forty minutes
 _PROTRUDES = 1e-3  # m; a leg that is that much longer than what dough holds of it comes out again
 
 
@@ -130,6 +132,7 @@ def _findings(sculpture: Sculpture, readings: Readings) -> Iterable[str]:
         first, second = (sculpture.lumps[k].name for k in (pair.first, pair.second))
         yield say("finding-near" if not pair.touching else "finding-grazing", first=first, second=second, gap=gap)
     yield from _findings_of_legs(sculpture, solved.settled.runs)
+    yield from _findings_of_plating(sculpture, readings.drawn)
     for name in dict.fromkeys(lump.dough for lump in sculpture.lumps):
         resistivity = sculpture.doughs[name].resistivity
         if sculpture.doughs[name].how == "unknown":
@@ -156,3 +159,19 @@ def _findings_of_legs(sculpture: Sculpture, runs: Iterable[Run]) -> Iterable[str
             yield say("finding-leg-through", **words, depth=f"{1e3 * depth:.0f}")
         elif inside < holding:
             yield say("finding-leg-shallow", **words)
+
+
+def _findings_of_plating(sculpture: Sculpture, reading: Reading) -> Iterable[str]:
+    """Legs whose plating the current eats away within a lesson: where it goes from metal into dough, metal goes too."""
+    eaten = []
+    for run in reading.solved.settled.runs:
+        wire, current = run.leg.gauge, reading.point.currents[run.name]
+        if wire.plating == wire.core or current <= 0:
+            continue
+        charge = plating_charge(wire.plating, wire.plating_thickness, wire.wetted_area(run.length))
+        if charge < current * _LESSON:
+            minutes = f"{max(1.0, significant(charge / current / 60, 1)):.0f}"
+            leg, plating = node_words(sculpture, run.leg.node), handbook().name("metals", wire.plating)
+            eaten.append(say("plating-eaten", leg=leg, minutes=minutes, plating=plating))
+    if eaten:
+        yield say("finding-plating", eaten=", ".join(eaten))

@@ -78,6 +78,8 @@ finding-grazing = “{ $first }” and “{ $second }” only just touch ({ $gap
 finding-leg-misses = Pointed past the dough: { $leg } is not in any lump.
 finding-leg-through = Longer than the dough: of { $leg } only { $inside } mm of { $depth } mm are in dough; the rest comes out again.
 finding-leg-shallow = Hardly in: { $leg } is only { $inside } mm deep. It works as computed, but will not hold.
+plating-eaten = the { $plating } on { $leg } in about { $minutes } min
+finding-plating = The current eats metal: { $eaten }. The verdict is for the first minutes; then the metal beneath takes over.
 finding-unknown = Nobody knows the dough “{ $dough }”: its resistivity may be anything from { $low } to { $high } Ω·m. A recipe, or better a measurement, would narrow the verdict.
 finding-unmeasured = Nobody measured this batch of “{ $dough }”: its resistivity is computed, { $interval }. A measurement would narrow the verdict.
 
