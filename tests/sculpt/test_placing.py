@@ -26,6 +26,14 @@ def test_the_gap_is_the_true_distance_of_the_surfaces(tmp_path, words: str, turn
     )  # sliding stops at 0.02 mm
 
 
+def test_a_lump_finds_its_gap_in_the_bay_of_a_path(tmp_path):
+    hook = '[[lumps]]\nname = "A"\ndough = "salt"\nshape = "path"\ndiameter_mm = 10\n'
+    hook += "points_mm = [[0, 40], [0, 60], [60, 60], [60, -60], [0, -60], [0, -40]]\n"
+    lumps = placed(tmp_path, hook + roll("B", 'place = "left of A, gap 4 mm"', length=20, diameter=10)).lumps
+    assert gap_between(lumps[0].solid, lumps[1].solid).distance == pytest.approx(4e-3, abs=5e-5)
+    assert lumps[1].solid.bounds()[0, 0] > 0  # inside the bay, between the hook's ends
+
+
 def test_a_lump_pressed_in_overlaps_by_that_depth(tmp_path):
     lumps = placed(tmp_path, roll("A") + roll("B", 'place = "right of A, pressed 3 mm"')).lumps
     assert lumps[1].solid.bounds()[0, 0] == pytest.approx(lumps[0].solid.bounds()[1, 0] - 3e-3, abs=5e-5)

@@ -4,7 +4,7 @@ A lump is first placed by bounding boxes, then slid along its direction until th
 the one asked for.
 """
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from math import radians
 
 import numpy as np
@@ -21,7 +21,8 @@ from lumped.texts import say
 __all__ = ["place_lumps"]
 
 _TOWARDS = {"left": (-1.0, 0.0), "right": (1.0, 0.0), "near": (0.0, -1.0), "far": (0.0, 1.0)}
-_SLIDES = 30
+_SLIDES = 12
+_STEP = 2e-3  # m
 _SLIDE_TOLERANCE = 2e-5  # m; a fiftieth of a millimetre, finer than any hand
 
 
@@ -86,15 +87,35 @@ def _beside(entry: LumpEntry, here: Solid, other: Solid, place: Beside, file: st
     box, own = other.bounds(), here.bounds()
     middle = box.mean(axis=0) + np.array([*place.shift, 0.0])
     middle[2] = _height(entry) / 2
-    reach = (box[1, axis] - box[0, axis]) / 2 + (own[1, axis] - own[0, axis]) / 2 + place.gap
-    for _ in range(_SLIDES):
+    reach_of_boxes = float(box[1, axis] - box[0, axis] + own[1, axis] - own[0, axis]) / 2
+    reach = reach_of_boxes + place.gap
+
+    def placed(reach: float) -> tuple[Solid, float]:
         solid = _solid(entry, middle + reach * direction, file)
-        excess = gap_between(other, solid).distance - place.gap
+        return solid, gap_between(other, solid).distance - place.gap
+
+    for _ in range(_SLIDES):
+        solid, excess = placed(reach)
         if abs(excess) < _SLIDE_TOLERANCE:
             return solid
         reach -= excess
-    gap = f"{1e3 * place.gap:g}"
-    raise SculptureError("sculpture-far-off", file=file, name=entry.name, lump=place.of, gap=gap)
+    found = _slid_from_outside(placed, outer=reach_of_boxes + abs(place.gap))
+    if found is None:
+        gap = f"{1e3 * place.gap:g}"
+        raise SculptureError("sculpture-far-off", file=file, name=entry.name, lump=place.of, gap=gap)
+    return found
+
+
+def _slid_from_outside(placed: Callable[[float], tuple[Solid, float]], *, outer: float) -> Solid | None:
+    """Come from far outside in small steps until the gap is reached, then halve; for lumps with bays, like paths."""
+    inner = next((reach for reach in np.arange(outer, -outer, -_STEP) if placed(reach)[1] < 0), None)
+    if inner is None:
+        return None
+    far = inner + _STEP
+    for _ in range(12):
+        half = (inner + far) / 2
+        inner, far = (half, far) if placed(half)[1] < 0 else (inner, half)
+    return placed(far)[0]
 
 
 def _height(entry: LumpEntry) -> float:

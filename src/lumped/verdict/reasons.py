@@ -19,6 +19,7 @@ __all__ = ["Reason", "reasons_for"]
 
 _GAIN = 1.3  # a change that raises the current by less explains nothing
 _FAR_MORE = 10.0  # a gain of the current by this factor tells, even if the part shows nothing of it
+_BACKWARDS = -0.3  # V; more than leaks and galvanic volts put across a lamp
 _NOTHING = 1e-6  # A; below this no current is worth explaining
 
 
@@ -125,6 +126,8 @@ def _last_resort(part: Part, sculpture: Sculpture, reading: Reading, before: str
     if before in _FALLBACK:
         return Reason(code=_FALLBACK[before])
     joining = joining_of(part, sculpture, reading)
+    if part.kind == "lamp" and reading.point.voltages[part.name] < _BACKWARDS:
+        return Reason(code="wrong-way", words={"leg": leg_words(part, part.legs[0].name)})
     if joining == "legs-joined":
         lumps = bridge_words(part, reading)
         return Reason(code="same-lump", words={"lumps": lumps}) if lumps else Reason(code="same-metal")

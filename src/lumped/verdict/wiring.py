@@ -30,16 +30,25 @@ def joining_of(part: Part, sculpture: Sculpture, reading: Reading) -> Joining:
         In a loop with a pack; both its legs joined to each other, in one lump or otherwise; both wires of a pack joined
         where the part is; or joined to no pack's two wires.
     """
-    home = _homes(reading, [part, *sculpture.packs])
-    plus, minus = (home.get(leg.node, -1 - k) for k, leg in enumerate(part.legs))
-    if plus == minus:
+    bare = _homes(reading, sculpture.parts)
+    plus, minus = (leg.node for leg in part.legs)
+    if _same(bare, plus, minus):
         return "legs-joined"
     packs = [pack for pack in sculpture.packs if pack is not part]
-    if any({home.get(leg.node) for leg in pack.legs} == {plus, minus} for pack in packs):
-        return "in-a-loop"
-    bare = _homes(reading, sculpture.parts)
-    joined = any(len({bare.get(leg.node, leg.node) for leg in pack.legs}) == 1 for pack in packs)
-    return "pack-joined" if joined else "apart"
+    if packs and all(_same(bare, *(leg.node for leg in pack.legs)) for pack in packs):
+        return "pack-joined"
+    home = _homes(reading, [part, *sculpture.packs])
+    for pack in packs:
+        red, black = (leg.node for leg in pack.legs)
+        if (_same(home, plus, red) and _same(home, minus, black)) or (
+            _same(home, plus, black) and _same(home, minus, red)
+        ):
+            return "in-a-loop"
+    return "apart"
+
+
+def _same(homes: dict[str, int], one: str, other: str) -> bool:
+    return one in homes and homes[one] == homes.get(other)
 
 
 def _homes(reading: Reading, left_out: Iterable[Part]) -> dict[str, int]:
