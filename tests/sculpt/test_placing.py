@@ -143,6 +143,16 @@ def test_a_recipe_that_is_not_there_is_named_with_the_dough_and_the_folder(tmp_p
         read_sculpture(sculpture_file(tmp_path, roll("A"), head))
 
 
+def test_a_recipe_is_also_found_beside_the_sculpture(tmp_path):
+    from tests.table import HEAD
+
+    source = Path(__file__).parents[2] / "demo/recipes/ropewalk-salt.toml"
+    (tmp_path / source.name).write_text(source.read_text("utf-8"), encoding="utf-8")
+    head = HEAD + f'[doughs.mine]\nrecipe = "recipes/{source.name}"\n'
+    sculpture = read_sculpture(sculpture_file(tmp_path, roll("A"), head))
+    assert sculpture.doughs["mine"].how == "recipe"
+
+
 def test_the_same_twist_said_twice_is_one(tmp_path):
     from tests.table import HEAD
 

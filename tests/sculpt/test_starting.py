@@ -9,6 +9,7 @@ import pytest
 from lumped.errors import InputError
 from lumped.sculpt import SculptureFile, build_sculpture
 from lumped.sculpt.starting import Slider, as_toml, started, starting_shapes
+from lumped.shape import gap_between
 
 SHAPES = starting_shapes()
 ENDS = [
@@ -82,3 +83,11 @@ def test_what_is_out_of_reach_is_refused_in_words():
         started("harbour-mouth", {"colour": "lamp-pink"})
     with pytest.raises(InputError, match=r"no slider or choice “wind”. It has: gap"):
         started("harbour-mouth", {"wind": 1})
+
+
+@pytest.mark.parametrize("bends", [0, 1, 2])
+@pytest.mark.parametrize("gap", [3.5, 15])
+def test_the_gap_at_the_end_of_the_rope_is_the_sliders(bends, gap):
+    file = started("ropewalk", {"bends": bends, "gap": gap})
+    rope, post = build_sculpture(file, Path("demo/rope.toml")).lumps
+    assert gap_between(rope.solid, post.solid).distance == pytest.approx(1e-3 * gap, abs=3e-5)

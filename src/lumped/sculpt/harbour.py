@@ -191,7 +191,7 @@ def _ropewalk(given: Given) -> Document:
     last_x, last_y = corners[-1]
     out = 1 if last_x else -1
     half, end = given["thickness"] / 2, ("right" if last_x else "left")
-    post = [last_x + out * (half + given["gap"] + 11), last_y]
+    post = [last_x + out * (given["gap"] + 11), last_y]
     return {
         "doughs": {"dough": _dough(given)},
         "lumps": [

@@ -79,6 +79,8 @@ def build_sculpture(file: SculptureFile, path: Path) -> Sculpture:
 def _dough(name: str, entry: DoughEntry, path: Path) -> Dough:
     if entry.recipe is not None:
         recipe = path.parent / entry.recipe
+        if not is_there(recipe) and is_there(path.parent / recipe.name):
+            recipe = path.parent / recipe.name  # both were put into one folder
         if not is_there(recipe):
             raise SculptureError(
                 "sculpture-recipe", file=str(path), dough=name, recipe=entry.recipe, folder=str(recipe.parent)

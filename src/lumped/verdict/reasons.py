@@ -128,12 +128,23 @@ def _last_resort(part: Part, sculpture: Sculpture, reading: Reading, before: str
     joining = joining_of(part, sculpture, reading)
     if part.kind == "lamp" and reading.point.voltages[part.name] < _BACKWARDS:
         return Reason(code="wrong-way", words={"leg": leg_words(part, part.legs[0].name)})
+    blocking = [name for name in _doughs_at(part, sculpture, reading) if not sculpture.doughs[name].conducts]
+    if blocking:
+        return Reason(code="dough-blocks", words={"dough": blocking[0]})
     if joining == "legs-joined":
         lumps = bridge_words(part, reading)
         return Reason(code="same-lump", words={"lumps": lumps}) if lumps else Reason(code="same-metal")
     if joining == "pack-joined":
         return Reason(code="pack-in-one")
     return Reason(code="not-connected" if joining == "apart" else "too-little")
+
+
+def _doughs_at(part: Part, sculpture: Sculpture, reading: Reading) -> Iterator[str]:
+    """Doughs that the legs of a part are in."""
+    legs = {leg.node for leg in part.legs}
+    for run in reading.solved.settled.runs:
+        if run.leg.node in legs:
+            yield from (sculpture.lump(name).dough for name in run.lumps)
 
 
 _ONLY_TOO_LITTLE = ("in-a-row", "shared", "metal", "legs-thin", "path", "pack-weak")

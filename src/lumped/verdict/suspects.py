@@ -14,6 +14,8 @@ from lumped.verdict.readings import Reading
 
 __all__ = ["Suspect", "bridge_words", "leg_words", "node_words", "suspects_for"]
 
+_WORTH_A_WORD = 0.05  # of the pack's volts
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Suspect:
@@ -106,24 +108,26 @@ def _company(part: Part, sculpture: Sculpture, network: Network) -> Iterator[Sus
 
 
 def _spenders(reading: Reading, budget: Budget) -> Iterator[Suspect]:
-    """Where the volts go."""
-    if not reading.solved.settled.runs:
-        return
-    yield Suspect(
-        code="metal",
-        words={"given": f"{budget.given:.1f}", "volts": f"{budget.metal:.1f}"},
-        mended=partial(changes.without_metal_price, reading),
-    )
-    yield Suspect(
-        code="legs-thin",
-        words={"ohms": rounded_text(budget.dough_leads / budget.current), "volts": f"{budget.dough_leads:.1f}"},
-        mended=partial(changes.with_nails, reading),
-    )
-    yield Suspect(
-        code="path",
-        words={"ohms": rounded_text(budget.dough_path / budget.current), "volts": f"{budget.dough_path:.1f}"},
-        mended=partial(changes.with_path_shortened, reading),
-    )
+    """Where the volts go, as far as they are worth a word."""
+    given, worth_it = f"{budget.given:.1f}", _WORTH_A_WORD * budget.given
+    if budget.metal > worth_it:
+        yield Suspect(
+            code="metal",
+            words={"given": given, "volts": f"{budget.metal:.1f}"},
+            mended=partial(changes.without_metal_price, reading),
+        )
+    if budget.metal + budget.dough_leads > worth_it:
+        yield Suspect(
+            code="legs-thin",
+            words={"ohms": rounded_text(budget.dough_leads / budget.current), "volts": f"{budget.dough_leads:.1f}"},
+            mended=partial(changes.with_nails, reading),
+        )
+    if budget.dough_path > worth_it:
+        yield Suspect(
+            code="path",
+            words={"ohms": rounded_text(budget.dough_path / budget.current), "volts": f"{budget.dough_path:.1f}"},
+            mended=partial(changes.with_path_shortened, reading),
+        )
 
 
 def bridge_words(part: Part, reading: Reading) -> str:

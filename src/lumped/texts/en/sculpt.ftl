@@ -7,7 +7,7 @@ place-share = “{ $text }”: along a lump there are 0 to 100 %. Write a share 
 place-negative = “{ $text }”: write a gap, or how far it is pressed in, as a positive length.
 sculpture-beyond = { $file }: { $who } is placed { $distance } mm from an end of “{ $lump }”, which is only { $length } mm long. Write a shorter distance.
 sculpture-far-off = { $file }: “{ $name }” can't come to lie { $gap } mm from “{ $lump }” on that side: shifted so far, it slides past. Use a smaller shift, or at_mm.
-sculpture-recipe = { $file }: dough “{ $dough }” names the recipe “{ $recipe }”, but there is no such file in { $folder }. Look at its name, or say unknown = "conducting".
+sculpture-recipe = { $file }: dough “{ $dough }” names the recipe “{ $recipe }”, but there is no such file in { $folder }, nor beside the sculpture. Look at its name, or say unknown = "conducting".
 sculpture-joined-self = { $file }: “{ $leg }” is joined to itself. Name two legs.
 sculpture-name-twice = { $file }: two { $what } are called “{ $name }”. Give each its own name.
 sculpture-no-dough = { $file }: lump “{ $lump }” is made of “{ $dough }”, but no such dough is in the file. { $remedy }
