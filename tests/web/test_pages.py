@@ -12,7 +12,7 @@ from lumped.sculpt.starting import starting_shapes
 from lumped.texts import say
 from lumped.web import add_routes, pages, paths
 from lumped.web.drawing import Drawing
-from lumped.web.words import Words, figures_of
+from lumped.web.words import Words
 
 OWN = """
 kind = "sculpture"
@@ -220,14 +220,6 @@ async def test_where_there_is_nothing_the_page_says_so(kitchen, path):
     async with a_person(kitchen) as user:
         reply = await user.http_client.get(path)
         assert say("web-back") in reply.text
-
-
-def test_a_figure_leaves_out_an_interval_that_rounds_to_it():
-    span = {"mean": 1.0, "low": 0.99, "high": 1.01}
-    figures = figures_of({"voltage_V": span, "current_A": span, "speed_rad_per_s": span})
-    assert str(figures["volts"]) == "1.0"
-    assert str(figures["current"]) == "1000.0 (990.0 to 1010.0)"
-    assert str(figures["speed"]) == "10"  # 1 rad/s is 9.55 turns a minute
 
 
 async def test_a_shape_opens_as_its_address_says(kitchen):

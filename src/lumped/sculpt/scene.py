@@ -1,7 +1,7 @@
 """A sculpture as it stands on the table: solids and leads in metres, doughs with their resistivity."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal
 
@@ -122,15 +122,3 @@ class Sculpture:
     def lump(self, name: str) -> Lump:
         """Give a lump by name."""
         return next(lump for lump in self.lumps if lump.name == name)
-
-    def without(self, part: str) -> "Sculpture":
-        """Give the sculpture without one part.
-
-        Parameters
-        ----------
-        part : str
-            Name of the part.
-        """
-        gone = {leg.node for leg in self.legs if leg.part == part}
-        joined = tuple(pair for pair in self.joined if gone.isdisjoint(pair))
-        return replace(self, parts=tuple(each for each in self.parts if each.name != part), joined=joined)

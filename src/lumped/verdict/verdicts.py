@@ -1,6 +1,6 @@
 """The verdict as an object: for each part a state in words and numbers, with its uncertainty and its reasons."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -13,7 +13,7 @@ from lumped.verdict.budget import Budget
 from lumped.verdict.readings import Readings
 from lumped.verdict.reasons import Reason
 
-__all__ = ["Flip", "PartVerdict", "Span", "Verdict"]
+__all__ = ["Flip", "PartVerdict", "Span", "Verdict", "interval_text"]
 
 _PER_MINUTE = 60 / 6.283185307179586  # turns a minute for one radian a second
 
@@ -32,10 +32,14 @@ class Span:
         figures = [drawn, *others]
         return cls(mean=drawn, low=min(figures), high=max(figures))
 
+    def figures(self, *, scale: float = 1.0, digits: int = 1) -> dict[str, str]:
+        """Write mean, low and high for people, each times a scale."""
+        ends = {"mean": self.mean, "low": self.low, "high": self.high}
+        return {end: _figure(scale * each, digits) for end, each in ends.items()}
+
     def text(self, *, scale: float = 1.0, digits: int = 1) -> str:
         """Write it for people, times a scale; the interval is left out where it rounds to the figure."""
-        shown, low, high = (_figure(scale * each, digits) for each in (self.mean, self.low, self.high))
-        return shown if low == high == shown else say("interval", mean=shown, low=low, high=high)
+        return interval_text(self.figures(scale=scale, digits=digits))
 
     def as_dict(self) -> dict[str, float]:
         """Give it as JSON shows it."""
@@ -104,19 +108,29 @@ class PartVerdict:
     @property
     def does(self) -> str:
         """The headline, and of a motor that turns how fast, with its interval."""
-        mean, *ends = (_PER_MINUTE * abs(each) for each in (self.speed.mean, self.speed.low, self.speed.high))
-        if self.part.kind != "motor" or not any(ends):
+        if self.part.kind != "motor" or not any((self.speed.mean, self.speed.low, self.speed.high)):
             return self.headline
+        return say("motor-turns", does=self.headline, turns=interval_text(self.turns))
+
+    @property
+    def turns(self) -> dict[str, str]:
+        """Turns a minute, either way, as people read them: two digits, more are not known."""
+        mean, *ends = (_PER_MINUTE * abs(each) for each in (self.speed.mean, self.speed.low, self.speed.high))
         turns = {"mean": mean, "low": min(mean, *ends), "high": max(mean, *ends)}
-        return say(
-            "motor-turns", does=self.headline, **{end: f"{significant(turn, 2):,.0f}" for end, turn in turns.items()}
-        )
+        return {end: f"{significant(each, 2):,.0f}" for end, each in turns.items()}
+
+    @property
+    def figures(self) -> dict[str, dict[str, str]]:
+        """Volts, milliamperes and of a motor turns a minute, each as mean, low and high as people read them."""
+        found = {"volts": self.voltage.figures(), "current": self.current.figures(scale=1e3)}
+        return found | {"speed": self.turns} if self.part.kind == "motor" else found
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
         return {
             "part": self.part.name, "title": self.part.title, "kind": self.part.kind,
             "state": self.state, "states": list(self.states), "headline": self.headline, "does": self.does,
+            "shown": {name: figure | {"text": interval_text(figure)} for name, figure in self.figures.items()},
             "voltage_V": self.voltage.as_dict(), "current_A": self.current.as_dict(),
             "speed_rad_per_s": self.speed.as_dict() if self.part.kind == "motor" else None,
             "depends_on": [
@@ -214,6 +228,17 @@ class Verdict:
                 "power_error": self.readings.drawn.point.power_error,
             },
         }  # fmt: skip
+
+
+def interval_text(shown: Mapping[str, str]) -> str:
+    """Write a figure with its interval, which is left out where it rounds to the figure.
+
+    Examples
+    --------
+    >>> interval_text({"mean": "6.6", "low": "1.2", "high": "18.0"})
+    '6.6 (1.2 to 18.0)'
+    """
+    return shown["mean"] if len(set(shown.values())) == 1 else say("interval", **shown)
 
 
 def _figure(number: float, digits: int) -> str:

@@ -9,7 +9,7 @@ from nicegui.events import GenericEventArguments
 
 from lumped.texts import say
 from lumped.web.marks import mark
-from lumped.web.words import Words, figures_of
+from lumped.web.words import Words
 
 __all__ = ["Slips"]
 
@@ -94,9 +94,9 @@ class Slips:
 
     def _numbers(self, each: Mapping[str, Any]) -> None:
         with self._folded(f"numbers {each['part']}", say("web-numbers")), html.dl().classes("numbers"):
-            for name, shown in figures_of(each).items():
+            for name, shown in each["shown"].items():
                 Words("dt", say(f"web-number-{name}"))
-                Words("dd", say("web-number-as-drawn", mean=shown.mean, low=shown.low, high=shown.high))
+                Words("dd", say("web-number-as-drawn", **shown))
             for flip in each["depends_on"]:
                 state = say(f"state-{each['kind']}-{flip['state']}")
                 key = "web-hangs-touching" if flip["if_touching"] else "web-hangs-apart"
@@ -135,7 +135,7 @@ class Slips:
 
 def _figures(each: Mapping[str, Any]) -> str:
     """Figures in one line; where it is too short it breaks between them only."""
-    shown = {name: str(figure).replace(" ", _NO_BREAK) for name, figure in figures_of(each).items()}
+    shown = {name: figure["text"].replace(" ", _NO_BREAK) for name, figure in each["shown"].items()}
     words = say("web-figures", volts=shown["volts"], current=shown["current"])
     turning = "speed" in shown and each["speed_rad_per_s"]["high"] > 0
     return f"{words}, {say('web-speed', speed=shown['speed'])}" if turning else words
