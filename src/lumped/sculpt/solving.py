@@ -7,12 +7,13 @@ from typing import Literal
 import numpy as np
 
 from lumped.conduction import FaceSystem, Lead, Ports, port_spread, solve_ports
-from lumped.sculpt.settling import Run, Settled
+from lumped.sculpt.settling import Run, Settled, lead_distance
 from lumped.shape import Ball, Block, Cells, Disc, PathRoll, Roll, Solid, cells_of
 
 __all__ = ["Effort", "Solved", "choose_pitch", "solve_settled"]
 
 CELL_LIMIT = 600_000
+_FINEST_SPACING = 1.5e-3  # m; where legs nearly touch, a finer grid would not make the verdict surer
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,8 +82,8 @@ def choose_pitch(settled: Settled, effort: Effort) -> float:
     Returns
     -------
     float
-        A share of the thinnest lump that is joined to a lead, and of the smallest spacing of leads, but no finer than
-        the limit on cells. [m]
+        A share of the thinnest lump that is joined to a lead, and of the smallest spacing of leads (of 1.5 mm where
+        they are nearer), but no finer than the limit on cells. [m]
     """
     boxes = [piece.solid.bounds() for piece in settled.pieces]
     held = {run.body for run in settled.runs}
@@ -94,7 +95,7 @@ def choose_pitch(settled: Settled, effort: Effort) -> float:
     thickness = min(thicknesses)
     met = {frozenset((touch.first, touch.second)) for touch in settled.touches}
     spacings = [
-        _spacing(a, b)
+        max(lead_distance(a.points, b.points), _FINEST_SPACING)
         for j, b in enumerate(settled.runs)
         for a in settled.runs[:j]
         if a.body == b.body and frozenset((a.leg.node, b.leg.node)) not in met
@@ -160,11 +161,3 @@ def _thickness(solid: Solid) -> float:
 
 def _lead(run: Run) -> Lead:
     return Lead(name=run.name, body=run.body, points=run.points, radius=run.leg.gauge.equivalent_radius)
-
-
-def _spacing(a: Run, b: Run) -> float:
-    """Distance of two leads in one body, but not below what a wire's own thickness resolves. [m]"""
-    share = np.linspace(0, 1, 9)[:, None]
-    first, second = (run.points[0] + share * (run.points[1] - run.points[0]) for run in (a, b))
-    nearest = float(np.min(np.linalg.norm(first[:, None] - second[None], axis=2)))
-    return max(nearest, 1.5e-3)
