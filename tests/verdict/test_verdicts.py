@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from tests.table import part, roll, sculpture_file
 
-from lumped.sculpt import Effort, read_sculpture
+from lumped.sculpt import Effort, find_near_pairs, read_sculpture, settled
 from lumped.verdict import judge
 
 QUICK = Effort.named("quick")
@@ -211,3 +211,32 @@ def test_a_second_pack_that_hangs_by_one_wire_is_only_idle(tmp_path):
     judged = verdict(tmp_path, TWO + part("lamp", "lamp-red", **LAMP) + PACK + second)
     assert judged.part("lamp").state == "bright"
     assert judged.part("second").state == "idle"
+
+
+def test_dearer_metal_alone_lowers_the_current_and_cheaper_metal_raises_it(tmp_path):
+    readings = verdict(tmp_path, TWO + part("lamp", "lamp-red", **LAMP) + PACK).readings
+    alone = {each.end.price: each.point.currents["lamp"] for each in readings.ends if abs(each.end.price) == 1.0}
+    assert alone[-1.0] > 1.1 * readings.drawn.point.currents["lamp"] > 1.2 * alone[1.0]
+
+
+def test_deeper_legs_cost_less_in_the_dough_close_round_them(tmp_path):
+    shallow = {leg: place.replace("12 mm deep", "6 mm deep") for leg, place in LAMP.items()}
+    deep, thin = (verdict(tmp_path, TWO + part("lamp", "lamp-red", **legs) + PACK).budget for legs in (LAMP, shallow))
+    assert 0 < deep.dough_leads / deep.current < 0.8 * thin.dough_leads / thin.current
+
+
+def test_an_accidental_touch_is_a_bridge_of_the_handbooks_area(tmp_path):
+    sculpture = read_sculpture(sculpture_file(tmp_path, roll("A") + roll("B", 'place = "right of A, gap 1 mm"')))
+    bridge = settled(sculpture, find_near_pairs(sculpture)).pieces[0].solid
+    assert 3.14159 * bridge.radius**2 == pytest.approx(10e-6, rel=1e-5)
+    assert bridge.bounds()[0, 0] < 30e-3 < 31e-3 < bridge.bounds()[1, 0]  # it reaches into both
+
+
+def test_a_motors_turns_are_its_radians_over_two_pi(tmp_path):
+    lumps = roll("A", diameter=26) + roll("B", 'place = "in front of A, gap 8 mm"', diameter=26)
+    legs = {"red": "top of A, 40 % along, 24 mm deep", "black": "top of B, 40 % along, 24 mm deep"}
+    pack = {leg: place.replace("40 %", "60 %") for leg, place in legs.items()}
+    text = part("motor", "motor-ordinary", 'leads = "nail-iron-3mm"', **legs)
+    text += part("pack", "pack-4aa-alkaline", 'leads = "nail-iron-3mm"', **pack)
+    motor = verdict(tmp_path, lumps + text).part("motor")
+    assert float(motor.turns["mean"].replace(",", "")) == pytest.approx(motor.speed.mean * 30 / 3.14159, rel=0.05)
