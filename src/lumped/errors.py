@@ -4,6 +4,7 @@
                  │   ├─ RecipeError               … in a recipe
                  │   └─ SculptureError            … in a sculpture
                  ├─ HandbookError (LookupError)   the handbook has no such row, or a row is unsound
+                 ├─ NotebookError (OSError)       the notebook can't be opened, read or written
                  └─ SolverError (ArithmeticError) a computation did not reach its accuracy
 
 An error is a key of `texts` and the data that fill its slots, so the command line, JSON and the page all show the
@@ -15,7 +16,15 @@ from typing import Any
 
 from lumped.texts import say
 
-__all__ = ["HandbookError", "InputError", "LumpedError", "RecipeError", "SculptureError", "SolverError"]
+__all__ = [
+    "HandbookError",
+    "InputError",
+    "LumpedError",
+    "NotebookError",
+    "RecipeError",
+    "SculptureError",
+    "SolverError",
+]
 
 
 class LumpedError(Exception):
@@ -64,6 +73,10 @@ class SculptureError(InputError):
 
 class HandbookError(LumpedError, LookupError):
     """The handbook has no such row, or a row is unsound."""
+
+
+class NotebookError(LumpedError, OSError):
+    """The notebook can't be opened, read or written."""
 
 
 class SolverError(LumpedError, ArithmeticError):

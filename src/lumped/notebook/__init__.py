@@ -1,0 +1,1 @@
+"""What people write and measure: revisions of documents and append-only readings, in one SQL store."""
