@@ -1,1 +1,36 @@
-"""What people write and measure: revisions of documents and append-only readings, in one SQL store."""
+"""What people write and measure, and nothing of it lost: revisions of documents, and readings that are only added.
+
+The notebook knows no model: a document is `(kind, schema, body)`, and other rooms register how theirs are checked and
+migrated (`Kind`). A body's hash is the SHA-256 of its canonical JSON; a *seal* chains each record to the one before.
+"""
+
+from lumped.notebook.canonical import Body, canonical_text, hash_of
+from lumped.notebook.comparing import Difference, differences
+from lumped.notebook.kinds import Kind
+from lumped.notebook.notebook import Notebook, open_notebook
+from lumped.notebook.place import Place, usual_place
+from lumped.notebook.recording import Recorder
+from lumped.notebook.records import DERIVED, Batch, Contents, Entry, Readings, Revision, Series
+from lumped.notebook.reference import Reference
+
+__all__ = [
+    "DERIVED",
+    "Batch",
+    "Body",
+    "Contents",
+    "Difference",
+    "Entry",
+    "Kind",
+    "Notebook",
+    "Place",
+    "Readings",
+    "Recorder",
+    "Reference",
+    "Revision",
+    "Series",
+    "canonical_text",
+    "differences",
+    "hash_of",
+    "open_notebook",
+    "usual_place",
+]

@@ -18,7 +18,18 @@ from lumped.notebook.canonical import Body
 from lumped.notebook.moments import as_iso
 from lumped.notebook.reference import Reference
 
-__all__ = ["Batch", "Contents", "Readings", "Revision", "Series", "sealed", "sealed_batch", "sealed_series"]
+__all__ = [
+    "DERIVED",
+    "Batch",
+    "Contents",
+    "Entry",
+    "Readings",
+    "Revision",
+    "Series",
+    "sealed",
+    "sealed_batch",
+    "sealed_series",
+]
 
 DERIVED = "derived from"
 
@@ -94,6 +105,46 @@ class Revision:
             "links": {name: str(each) for name, each in sorted(self.links.items())},
         }  # fmt: skip
         return {key: each for key, each in content.items() if each not in ("", None, {})}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Entry:
+    """A document as a list shows it: what its newest revision says, without the body.
+
+    Parameters
+    ----------
+    document, kind : str
+        Id and kind.
+    title : str
+        The newest title.
+    number : int
+        Number of the newest revision.
+    hash : str
+        Hash of its body; empty if it was removed.
+    made_by : str
+        Who saved it.
+    at, begun : int
+        When the newest revision was saved, and the first. [µs since 1970, UTC]
+    """
+
+    document: str
+    kind: str
+    title: str
+    number: int
+    hash: str
+    made_by: str
+    at: int
+    begun: int
+
+    @property
+    def removed(self) -> bool:
+        """Whether the document is removed."""
+        return not self.hash
+
+    @property
+    def when(self) -> str:
+        """When the newest revision was saved, in UTC."""
+        return as_iso(self.at)
 
 
 def sealed(revision: Revision, before: str) -> Revision:
@@ -177,12 +228,12 @@ class Readings:
     def __len__(self) -> int:
         return len(self.at)
 
-    def part(self, first: int, count: int) -> "Readings":
-        """Give `count` readings from the one at index `first`."""
-        cut = slice(first, first + count)
-        numbers = self.number[cut]
-        kept = {n: text for n, text in self.remarks.items() if len(numbers) and numbers[0] <= n <= numbers[-1]}
-        return Readings(number=numbers, at=self.at[cut], value=self.value[cut], remarks=kept)
+    def chosen(self, which: "slice | NDArray[np.intp]") -> "Readings":
+        """Give those at some indices."""
+        numbers = self.number[which]
+        kept = set(numbers.tolist()) if self.remarks else set()
+        remarks = {number: text for number, text in self.remarks.items() if number in kept}
+        return Readings(number=numbers, at=self.at[which], value=self.value[which], remarks=remarks)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -18,7 +18,6 @@ from sqlalchemy import (
 )
 
 __all__ = [
-    "APPEND_ONLY",
     "about",
     "batches",
     "documents",
@@ -104,16 +103,12 @@ batches = Table(
     "batches", metadata,
     Column("series", ForeignKey("series.number"), primary_key=True),
     Column("first", BigInteger().with_variant(Integer, "sqlite"), primary_key=True, autoincrement=False),
-    Column("count", Integer, nullable=False),
+    Column("size", Integer, nullable=False),
     Column("seal", Text, nullable=False),
 )  # fmt: skip
 
 search = Table(
-    "search",
-    metadata,
+    "search", metadata,
     Column("document", ForeignKey("documents.id"), primary_key=True),
     Column("words", Text, nullable=False),
-)
-
-APPEND_ONLY = ("notebook", "documents", "revisions", "links", "series", "readings", "batches")
-"""Tables whose rows nobody may change or take away."""
+)  # fmt: skip

@@ -7,3 +7,49 @@ reference-unreadable = “{ $text }” is no reference. One has the form id@hash
 moment-unreadable = “{ $text }” is no moment. Write it like 2026-05-09T14:30:00Z.
 notebook-address = A notebook can't lie at { $address }. Give a file, a folder, or an address that begins with postgresql://.
 notebook-newer-schema = This { $kind } was written by a newer Lumped (form { $schema }; this one reads up to form { $known }). It is kept untouched. Open it with the newer Lumped.
+
+notebook-not-there = There is no notebook at { $place } yet. It begins with the first thing you save.
+notebook-busy = Another program is writing in the notebook { $place } and does not let go. Nothing was written. Wait a moment and try again.
+notebook-read-only = The notebook { $place } can be read, not written: its disk or folder is write-protected. Nothing was written. Allow writing there, or take a copy to another folder.
+notebook-read-only-old = The notebook { $place } was written by an older Lumped and has to be brought up to date, but its disk or folder is write-protected. Copy it to a folder where you may write, and open it there.
+notebook-full = The disk that holds the notebook { $place } is full. What was acknowledged is safe; this was not written. Make room and try again.
+notebook-gone = The notebook is no longer at { $place }: its folder was removed, renamed or unplugged. Nothing more is written. Bring it back, or open another.
+notebook-damaged = The notebook { $place } is damaged. Keep the file as it is, and go back to the newest one in the folder “backups”; “lumped notebook verify” tells what is wrong.
+notebook-not-one = { $place } is no notebook of Lumped. It is left untouched; choose another place.
+notebook-newer = The notebook { $place } was written by a newer Lumped (layout { $layout }; this one knows up to { $known }). It is left untouched. Open it with the newer Lumped.
+notebook-unreachable = The server of the notebook { $place } does not answer. Is it running, and is the address right?
+notebook-no-entry = The server of the notebook { $place } does not let you in. Check name and password.
+notebook-no-database = The server of the notebook { $place } has no such database. Ask whoever keeps it to make one.
+notebook-trouble = The notebook { $place } can't be used: { $problem }
+file-exists = { $file } is there already, and nothing is overwritten. Choose another name.
+
+document-changes-kind = “{ $title }” is a { $found } in this notebook, and can't become a { $kind }. Save it as a document of its own.
+link-dead = “{ $name }” refers to { $reference }, which is not in this notebook. Save that first.
+series-unknown = There is no series { $series } in this notebook.
+
+notebook-no-room = The notebook { $place } can't be begun: { $problem }. Choose another folder, or look at its permissions.
+document-unknown = There is no “{ $name }” in this notebook. “lumped notebook list” shows what there is.
+document-ambiguous = “{ $name }” could be { $count } documents: { $ids }. Name one by the beginning of its id.
+document-moved-on = “{ $title }” has gone on meanwhile: { $who } saved revision { $number }. Look at it, then save again.
+revision-unknown = “{ $name }” has no revision { $number }. “lumped notebook history” shows which there are.
+revision-removed = Revision { $number } of “{ $title }” is its removal: there is nothing in it. Restore an earlier one.
+restore-removal = Revision { $number } of “{ $title }” is its removal and can't be brought back. Choose an earlier one.
+compare-kinds = A { $one } and a { $other } can't be compared. Choose two of one kind.
+series-unsaid = A series must say its { $what }: what is measured, with what, and how.
+readings-none = There are no readings here. Give at least one.
+readings-lengths = { $values } values and { $moments } moments were given. Give one moment for each value.
+readings-infinite = Reading no. { $number } is infinite. Leave its value out, and say why in a remark (“over range”).
+readings-unsaid = Reading no. { $number } has no value. Say why in a remark (“over range”, “fell off”).
+readings-waiting = { $count } readings could not be written and are still in memory. { $problem }
+
+line-too-long = “{ $text }” has { $length } characters; at most { $limit } fit here.
+line-steers = { $text } holds a sign that steers a screen instead of being read ({ $sign }). Take it out.
+
+difference-changed = { $where }: { $before } → { $after }
+difference-new = { $where }: new, { $after }
+difference-gone = { $where }: taken out, was { $before }
+difference-number = no. { $number }
+difference-order = order
+difference-empty = empty
+difference-yes = yes
+difference-no = no

@@ -1,0 +1,157 @@
+"""Series in the store, and the readings in them: added in batches, never changed."""
+
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+from sqlalchemy import Connection, Row, select
+
+from lumped.errors import InputError
+from lumped.notebook.documents import refuse_dead_links
+from lumped.notebook.records import Batch, Readings, Series, sealed_batch, sealed_series
+from lumped.notebook.reference import Reference
+from lumped.notebook.tables import batches, readings, series
+
+__all__ = ["add_readings", "add_series", "all_series", "batches_of", "readings_of", "series_number"]
+
+
+def add_series(connection: Connection, new: Series) -> Series:
+    """Begin a series; give it with its seal.
+
+    Raises
+    ------
+    InputError
+        If it is about a document that is not in this notebook.
+    """
+    if new.about is not None:
+        refuse_dead_links(connection, {"about": new.about})
+    saved = sealed_series(new)
+    connection.execute(series.insert().values(
+        id=saved.id, title=saved.title, unit=saved.unit, instrument=saved.instrument, method=saved.method,
+        made_by=saved.made_by, at=saved.at, about_document=saved.about and saved.about.document,
+        about_hash=saved.about and saved.about.hash, seal=saved.seal,
+    ))  # fmt: skip
+    return saved
+
+
+def add_readings(connection: Connection, to: str, new: Readings) -> Batch:
+    """Add readings at the end of a series, as one batch.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction that writes.
+    to : str
+        Id of the series.
+    new : Readings
+        At least one; their numbers are given here, the remarks count from 1.
+
+    Returns
+    -------
+    Batch
+        What was added.
+    """
+    number = series_number(connection, to, lock=True)
+    newest = connection.execute(
+        select(batches).where(batches.c.series == number).order_by(batches.c.first.desc()).limit(1)
+    ).first()
+    if newest is None:
+        first = 1
+        before = connection.execute(select(series.c.seal).where(series.c.number == number)).scalar_one()
+    else:
+        first, before = newest.first + newest.size, newest.seal
+    numbered = Readings(
+        number=np.arange(first, first + len(new), dtype=np.int64), at=new.at, value=new.value,
+        remarks={first - 1 + k: text for k, text in new.remarks.items()},
+    )  # fmt: skip
+    batch = sealed_batch(numbered, before)
+    write_readings(connection, number, numbered)
+    connection.execute(batches.insert().values(series=number, first=batch.first, size=batch.count, seal=batch.seal))
+    return batch
+
+
+def write_readings(connection: Connection, number: int, new: Readings) -> None:
+    """Write readings as they are, in the fastest way that each database has."""
+    values: list[float | None] = list(new.value.tolist())
+    for k in np.flatnonzero(np.isnan(new.value)).tolist():
+        values[k] = None
+    numbers, remarks = new.number.tolist(), new.remarks
+    rows = zip([number] * len(new), numbers, new.at.tolist(), values, map(remarks.get, numbers), strict=True)
+    if connection.dialect.name == "sqlite":
+        connection.exec_driver_sql(f"INSERT INTO readings ({_COLUMNS}) VALUES (?, ?, ?, ?, ?)", [*rows])
+        return
+    cursor: Any = connection.connection.cursor()
+    with cursor.copy(f"COPY readings ({_COLUMNS}) FROM STDIN") as copy:
+        for row in rows:
+            copy.write_row(row)
+
+
+_COLUMNS = "series, number, at, value, remark"
+
+
+def series_number(connection: Connection, id: str, *, lock: bool = False) -> int:
+    """Give the number by which readings name their series.
+
+    Raises
+    ------
+    InputError
+        If there is no such series.
+    """
+    wanted = select(series.c.number).where(series.c.id == id)
+    found: int | None = connection.execute(wanted.with_for_update() if lock else wanted).scalar()
+    if found is None:
+        raise InputError("series-unknown", series=id)
+    return found
+
+
+def all_series(connection: Connection, about: str | None = None) -> tuple[Series, ...]:
+    """Give the series, the newest first; `about` is the document they must be about."""
+    wanted = select(series).order_by(series.c.at.desc(), series.c.id.desc())
+    if about is not None:
+        wanted = wanted.where(series.c.about_document == about)
+    return tuple(map(_as_series, connection.execute(wanted)))
+
+
+def _as_series(row: Row[Any]) -> Series:
+    about = Reference(row.about_document, row.about_hash) if row.about_document else None
+    return Series(
+        id=row.id, title=row.title, unit=row.unit, instrument=row.instrument, method=row.method,
+        made_by=row.made_by, at=row.at, about=about, seal=row.seal,
+    )  # fmt: skip
+
+
+def readings_of(connection: Connection, id: str, *, start: int | None = None, end: int | None = None) -> Readings:
+    """Give the readings of a series in the order in which they were written down.
+
+    Parameters
+    ----------
+    connection : Connection
+        Open for reading.
+    id : str
+        The series.
+    start, end : int, optional
+        Only from this moment on, and before that one. [µs since 1970, UTC]
+    """
+    number = series_number(connection, id)
+    wanted = select(readings.c.number, readings.c.at, readings.c.value).where(readings.c.series == number)
+    if start is not None:
+        wanted = wanted.where(readings.c.at >= start)
+    if end is not None:
+        wanted = wanted.where(readings.c.at < end)
+    rows = connection.execute(wanted.order_by(readings.c.number)).all()
+    remarked = select(readings.c.number, readings.c.remark).where(
+        readings.c.series == number, readings.c.remark.is_not(None)
+    )
+    columns = [*zip(*rows, strict=True)] or [(), (), ()]
+    numbers: NDArray[np.int64] = np.array(columns[0], dtype=np.int64)
+    kept = set(columns[0])
+    return Readings(
+        number=numbers, at=np.array(columns[1], dtype=np.int64), value=np.array(columns[2], dtype=np.float64),
+        remarks={n: text for n, text in connection.execute(remarked) if n in kept},
+    )  # fmt: skip
+
+
+def batches_of(connection: Connection, id: str) -> tuple[Batch, ...]:
+    """Give the batches of a series in order."""
+    wanted = select(batches).where(batches.c.series == series_number(connection, id)).order_by(batches.c.first)
+    return tuple(Batch(first=row.first, count=row.size, seal=row.seal) for row in connection.execute(wanted))
