@@ -17,7 +17,7 @@ import tomli_w
 from lumped.app.examples import example_recipe
 from lumped.errors import InputError
 
-__all__ = ["Given", "laid_out", "needed_recipes", "plain_name"]
+__all__ = ["Given", "along", "laid_out", "needed_recipes", "plain_name", "references"]
 
 SIZE_LIMIT = 2_000_000
 Effort = Literal["quick", "full"]
@@ -60,7 +60,7 @@ class Given:
         """Give the same with "I don't know mine" in place of each recipe that is missing."""
         document = tomllib.loads(self.text)
         for entry in document["doughs"].values():
-            if "recipe" in entry and _recipe_text(self, entry["recipe"]) is None:
+            if "recipe" in entry and along(self, entry["recipe"]) is None:
                 del entry["recipe"]
                 entry["unknown"] = "conducting"
         return replace(self, text=tomli_w.dumps(document))
@@ -84,7 +84,7 @@ def plain_name(name: str) -> str:
 
 def needed_recipes(given: Given) -> dict[str, str]:
     """Give the recipes that a sculpture refers to, by their file names; those that are missing are left out."""
-    found = {re.split(r"[/\\]", each)[-1]: _recipe_text(given, each) for each in _references(given)}
+    found = {re.split(r"[/\\]", each)[-1]: along(given, each) for each in references(given.text)}
     return {name: text for name, text in found.items() if text is not None}
 
 
@@ -110,8 +110,8 @@ def laid_out(given: Given) -> Iterator[Path]:
     if len(given.text.encode()) > SIZE_LIMIT or sum(len(text.encode()) for text in given.recipes.values()) > SIZE_LIMIT:
         raise InputError("document-too-large", file=given.name, limit="2 MB")
     with TemporaryDirectory(prefix="lumped-") as folder:
-        for reference in _references(given):
-            text, place = _recipe_text(given, reference), PurePosixPath(reference.replace("\\", "/"))
+        for reference in references(given.text):
+            text, place = along(given, reference), PurePosixPath(reference.replace("\\", "/"))
             if text is None or place.is_absolute() or ".." in place.parts or ":" in reference:
                 raise InputError("recipe-not-along", file=given.name, recipe=reference)
             target = Path(folder, *place.parts)
@@ -123,17 +123,17 @@ def laid_out(given: Given) -> Iterator[Path]:
             yield Path(name)
 
 
-def _recipe_text(given: Given, reference: str) -> str | None:
-    """The text of a recipe: one that came along under that name, else an example."""
+def along(given: Given, reference: str) -> str | None:
+    """Give the text of a recipe: one that came along under that name, else an example; None if there is neither."""
     last = re.split(r"[/\\]", reference)[-1]
-    along = given.recipes.get(reference, given.recipes.get(last))
-    return along if along is not None else example_recipe(reference)
+    found = given.recipes.get(reference, given.recipes.get(last))
+    return found if found is not None else example_recipe(reference)
 
 
-def _references(given: Given) -> tuple[str, ...]:
-    """The recipes that a text refers to; none if it can't be read, which the reader will say."""
+def references(text: str) -> tuple[str, ...]:
+    """Give the recipes that a sculpture's text refers to; none if it can't be read, which the reader will say."""
     try:
-        document = tomllib.loads(given.text)
+        document = tomllib.loads(text)
     except (tomllib.TOMLDecodeError, RecursionError):
         return ()
     doughs: Any = document.get("doughs")

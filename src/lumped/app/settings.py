@@ -28,6 +28,10 @@ class Settings:
         How finely a check is computed.
     port : int
         Port of the app on this computer.
+    notebook : str
+        Place of the notebook: a file, a folder, or a PostgreSQL address; the usual file if empty.
+    who : str
+        Who writes in the notebook; the name of the user of this computer if empty.
 
     Examples
     --------
@@ -38,6 +42,8 @@ class Settings:
     paper: Literal["a4", "us-letter"] = "a4"
     effort: Literal["quick", "full"] = "full"
     port: int = 8765
+    notebook: str = ""
+    who: str = ""
 
     def as_dict(self) -> dict[str, Any]:
         """Give them as JSON shows them."""

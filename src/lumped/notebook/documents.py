@@ -13,7 +13,10 @@ from lumped.notebook.reference import Reference
 from lumped.notebook.tables import documents, links, revisions, search
 from lumped.notebook.words import folded, words_of
 
-__all__ = ["add_revision", "entries", "find_documents", "history_of", "newest_of", "refuse_dead_links", "revision_of"]
+__all__ = [
+    "add_revision", "entries", "find_documents", "history_of", "linking_to", "newest_of", "refuse_dead_links",
+    "revision_of", "revision_with",
+]  # fmt: skip
 
 _Links = Mapping[int, dict[str, Reference]]
 
@@ -101,6 +104,32 @@ def revision_of(connection: Connection, document: str, number: int) -> Revision 
     """Give one revision of a document; None if there is no such one."""
     found = _read(connection, document, (revisions.c.number == number,))
     return found[0] if found else None
+
+
+def revision_with(connection: Connection, kind: str, hash: str) -> Revision | None:
+    """Give the newest revision of a kind whose body has a hash; None if there is none."""
+    r = revisions.c
+    found = connection.execute(
+        select(r.document, r.number)
+        .join(documents, documents.c.id == r.document)
+        .where(r.hash == hash, documents.c.kind == kind)
+        .order_by(r.at.desc(), r.number.desc())
+    ).first()
+    return revision_of(connection, found.document, found.number) if found else None
+
+
+def linking_to(connection: Connection, document: str, kind: str | None) -> tuple[Revision, ...]:
+    """Give the documents (of a kind) whose newest revision refers to a document, the newest first."""
+    linked = connection.execute(select(links.c.document).where(links.c.to_document == document).distinct()).scalars()
+    newest = [newest_of(connection, each) for each in linked]
+    found = [
+        each
+        for each in newest
+        if each is not None
+        and kind in (None, each.kind)
+        and any(target.document == document for target in each.links.values())
+    ]
+    return tuple(sorted(found, key=lambda each: (each.at, each.document), reverse=True))
 
 
 def _read(connection: Connection, document: str, conditions: Sequence[Any]) -> tuple[Revision, ...]:

@@ -91,5 +91,9 @@ class Kinds:
     def __getitem__(self, name: str) -> Kind:
         return self._known.get(name) or Kind(name=name, schema=1)
 
+    def newest_form(self, name: str, schema: int) -> int:
+        """Give the newest form of a kind; of one that nobody registered, the form that it has."""
+        return self._known[name].schema if name in self._known else schema
+
     def __contains__(self, name: object) -> bool:
         return name in self._known

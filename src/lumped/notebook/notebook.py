@@ -195,6 +195,9 @@ class Notebook:
         NotebookError
             If it can't be written; then nothing was.
         """
+        reserved = sorted({"kind", "schema"} & set(body))
+        if reserved:
+            raise InputError("body-reserved", key=reserved[0])
         known = self._kinds[kind]
         form = known.schema if schema is None else schema
         titled = plain_line(known.title(body) if title is None else title, LINE)
@@ -269,6 +272,8 @@ class Notebook:
         """
         if revision.body is None:
             raise InputError("revision-removed", title=revision.title, number=revision.number)
+        if revision.kind not in self._kinds:
+            return revision.body
         return self._kinds[revision.kind].migrated(revision.body, revision.schema)
 
     def referred(self, reference: Reference) -> Revision:
@@ -283,6 +288,20 @@ class Notebook:
         if not found:
             raise InputError("link-dead", name=str(reference)[:13], reference=str(reference))
         return found[0]
+
+    def holding(self, kind: str, body: Body) -> Revision | None:
+        """Give the newest revision of a kind that says just this; None if there is none."""
+        with self._store.reading() as connection:
+            return stored.revision_with(connection, kind, hash_of(body))
+
+    def linking_to(self, document: str, *, kind: str | None = None) -> tuple[Revision, ...]:
+        """Give the documents (of a kind) whose newest revision refers to a document, the newest first."""
+        with self._store.reading() as connection:
+            return stored.linking_to(connection, document, kind)
+
+    def form(self, revision: Revision) -> int:
+        """Tell the form in which `body` gives a revision: the newest of its kind."""
+        return self._kinds.newest_form(revision.kind, revision.schema)
 
     def history(self, document: str) -> tuple[Revision, ...]:
         """Give all revisions of a document, the first first.

@@ -1,6 +1,7 @@
 ### The notebook: what was written and measured.
 
 body-holds = A document can't hold { $value } ({ $where }). It holds tables, lists, text, true, false and numbers: no dates (write them as text), no empty values (leave the key out), whole numbers up to 9007199254740991.
+body-reserved = A body can't hold “{ $key }” at its top: that is told beside it. Take it out.
 body-too-large = A document may be { $limit } long; this one is longer. Split it.
 body-too-deep = A document may be nested { $limit } deep; this one is deeper.
 reference-unreadable = “{ $text }” is no reference. One has the form id@hash, as “lumped notebook history” prints it.

@@ -105,3 +105,5 @@ how-spread = On a shifted grid the currents differ by { $spread } %.
 how-ends = Volts and milliamperes: as drawn, and in brackets the ends of what is not known.
 how-sources = Sources: { $sources }; the weakest figures in it are { $status }.
 how-status = The weakest figures in it are { $status }.
+
+outcome-unseen = “{ $part }” can't be seen to be { $happened }. Choose one of: { $choices }.

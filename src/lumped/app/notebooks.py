@@ -1,0 +1,323 @@
+"""The notebook as the app uses it: sculptures with their recipes go in and come back, and what really happened."""
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import tomli_w
+
+from lumped import __version__
+from lumped.app.given import Given, along, plain_name, references
+from lumped.app.settings import Settings, load_settings
+from lumped.documents import read_document
+from lumped.errors import InputError
+from lumped.notebook import Body, Kind, Notebook, Place, Reference, Revision
+from lumped.notebook import open_notebook as opened
+
+__all__ = [
+    "Outcome",
+    "file_text",
+    "given_from",
+    "given_of",
+    "kinds",
+    "note_outcome",
+    "open_notebook",
+    "outcomes_of",
+    "place_of",
+    "save_file",
+    "save_given",
+    "save_recipe",
+]
+
+OF = "sculpture"
+"""Name of the link from an outcome to the sculpture that it is of."""
+
+
+def kinds() -> tuple[Kind, ...]:
+    """Give the kinds of documents that the rooms register."""
+    from lumped.dough.kind import RECIPE
+    from lumped.sculpt.kind import SCULPTURE
+    from lumped.verdict.outcomes import OUTCOME
+
+    return (RECIPE, SCULPTURE, OUTCOME)
+
+
+def open_notebook(place: str | Path | None = None, *, settings: Settings | None = None, begin: bool = True) -> Notebook:
+    """Open the notebook that the settings name, or another.
+
+    Parameters
+    ----------
+    place : str or Path, optional
+        A file, a folder, or a PostgreSQL address.
+    settings : Settings, optional
+        The usual ones if left out.
+    begin : bool
+        Whether to begin one if there is none.
+
+    Returns
+    -------
+    Notebook
+
+    Raises
+    ------
+    NotebookError
+        If it can't be opened, or there is none and none was to be begun.
+
+    Examples
+    --------
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder, open_notebook(folder) as notebook:
+    ...     notebook.entries()
+    ()
+    """
+    said = settings or load_settings()
+    return opened(place or said.notebook or None, kinds=kinds(), who=said.who, begin=begin)
+
+
+def place_of(settings: Settings) -> Place:
+    """Give the place of the notebook that the settings name."""
+    return Place.read(settings.notebook or None)
+
+
+def given_of(path: Path) -> Given:
+    """Read a sculpture file with the recipe files beside it, as texts.
+
+    Raises
+    ------
+    SculptureError, InputError
+        If a file can't be read.
+    """
+    read_document(path, "sculpture")
+    text = path.read_text("utf-8-sig")
+    recipes = {}
+    for name in references(text):
+        for place in (path.parent / name, path.parent / plain_name(name)):
+            if place.is_file():
+                read_document(place, "recipe")
+                recipes[name] = place.read_text("utf-8-sig")
+                break
+    return Given(name=path.name, text=text, recipes=recipes)
+
+
+def save_file(
+    notebook: Notebook,
+    path: Path,
+    *,
+    document: str | None = None,
+    new: bool = False,
+    note: str = "",
+    derived_from: Reference | None = None,
+) -> Revision:
+    """Save a sculpture or recipe file in the notebook.
+
+    Parameters
+    ----------
+    notebook : Notebook
+        Where to.
+    path : Path
+        The file; recipes that a sculpture names lie beside it, or come with Lumped.
+    document : str, optional
+        Id of the document that goes on with it; the one of that kind and title if left out, else a new one.
+    new : bool
+        Begin a new document even if there is one of that title.
+    note : str
+        Why.
+    derived_from : Reference, optional
+        What it was made from.
+
+    Raises
+    ------
+    InputError
+        If the file can't be read, or is of a kind that has no place here.
+    """
+    kind = _kind_of(path)
+    given = given_of(path) if kind == "sculpture" else Given(name=path.name, text=path.read_text("utf-8-sig"))
+    if document is None and not new:
+        document = _titled(notebook, kind, _body_of(given.text))
+    save = save_given if kind == "sculpture" else save_recipe
+    return save(notebook, given, document=document, note=note, derived_from=derived_from)
+
+
+def _kind_of(path: Path) -> str:
+    """Tell what a file is; one that is neither is refused as the sculpture that it fails to be."""
+    try:
+        kind = str(tomllib.loads(path.read_text("utf-8-sig")).get("kind"))
+    except (OSError, ValueError, RecursionError):
+        kind = ""
+    return str(read_document(path, "recipe" if kind == "recipe" else "sculpture")["kind"])
+
+
+def save_given(
+    notebook: Notebook,
+    given: Given,
+    *,
+    document: str | None = None,
+    title: str = "",
+    note: str = "",
+    derived_from: Reference | None = None,
+    after: int | None = None,
+) -> Revision:
+    """Save a sculpture and the recipes that it names; its links tell which revision of each.
+
+    Parameters
+    ----------
+    notebook : Notebook
+        Where to.
+    given : Given
+        The sculpture's text, with its recipes'.
+    document : str, optional
+        Id of the document that goes on; a new one begins if left out.
+    title : str
+        Another title than the one in the text.
+    note : str
+        Why.
+    derived_from : Reference, optional
+        What it was made from.
+    after : int, optional
+        Save only if this is still the number of the newest revision.
+
+    Raises
+    ------
+    InputError
+        If it can't be read, a recipe did not come along, or somebody has saved a newer revision.
+    """
+    body = _body_of(given.text) | ({"title": title} if title else {})
+    links = {}
+    for name in references(given.text):
+        text = along(given, name)
+        if text is None:
+            raise InputError("recipe-not-along", file=given.name, recipe=name)
+        links[name] = _recipe_as_it_is(notebook, Given(name=plain_name(name), text=text)).reference
+    return notebook.save(
+        "sculpture", body, document=document, note=note, links=links, derived_from=derived_from, after=after
+    )
+
+
+def save_recipe(
+    notebook: Notebook,
+    given: Given,
+    *,
+    document: str | None = None,
+    title: str = "",
+    note: str = "",
+    derived_from: Reference | None = None,
+    after: int | None = None,
+) -> Revision:
+    """Save a recipe; the arguments are those of `save_given`."""
+    body = _body_of(given.text) | ({"title": title} if title else {})
+    return notebook.save("recipe", body, document=document, note=note, derived_from=derived_from, after=after)
+
+
+def _recipe_as_it_is(notebook: Notebook, given: Given) -> Revision:
+    """Give the revision that says just this; if there is none, save it as the next of that title."""
+    body = _body_of(given.text)
+    found = notebook.holding("recipe", body)
+    return found or save_recipe(notebook, given, document=_titled(notebook, "recipe", body))
+
+
+def _titled(notebook: Notebook, kind: str, body: Body) -> str | None:
+    """Give the id of the one document of a kind and title; None if there is none, or more than one."""
+    found = [each.document for each in notebook.entries(kind=kind) if each.title == body.get("title")]
+    return found[0] if len(found) == 1 else None
+
+
+def _body_of(text: str) -> dict[str, Any]:
+    document = tomllib.loads(text)
+    return {key: each for key, each in document.items() if key not in ("kind", "schema")}
+
+
+def file_text(notebook: Notebook, revision: Revision) -> str:
+    """Give a document as the file that a person could have written (TOML), in the newest form of its kind.
+
+    Raises
+    ------
+    InputError
+        If the revision is a removal.
+    """
+    return tomli_w.dumps({"kind": revision.kind, "schema": notebook.form(revision), **notebook.body(revision)})
+
+
+def given_from(notebook: Notebook, revision: Revision) -> Given:
+    """Give a sculpture of the notebook as the pages ask about it, with the very recipes that it was saved with."""
+    recipes = {
+        name: file_text(notebook, notebook.referred(target))
+        for name, target in revision.links.items()
+        if name in references(file_text(notebook, revision))
+    }
+    return Given(name=f"{plain_name(revision.title)}.toml", text=file_text(notebook, revision), recipes=recipes)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outcome:
+    """What a part did, as it was noted.
+
+    Parameters
+    ----------
+    document : str
+        Id of the note, to take it back by.
+    part, happened, said : str
+        The part, what it was seen to do, and what was predicted.
+    came_true : bool
+        Whether that was predicted.
+    made_by, when : str
+        Who noted it, and when (UTC).
+    sculpture_number : int
+        Revision of the sculpture that it was.
+    """
+
+    document: str
+    part: str
+    happened: str
+    said: str
+    came_true: bool
+    made_by: str
+    when: str
+    sculpture_number: int
+
+
+def note_outcome(
+    notebook: Notebook, sculpture: Revision, part: Mapping[str, Any], happened: str, *, effort: str
+) -> Revision:
+    """Note what a part really did, beside what was predicted.
+
+    Parameters
+    ----------
+    notebook : Notebook
+        Where to.
+    sculpture : Revision
+        The sculpture as it was judged.
+    part : mapping
+        The part as the verdict's JSON shows it.
+    happened : str
+        What it was seen to do: "bright", "dim", "dark"; "turning", "still".
+    effort : {"quick", "full"}
+        How finely it was computed.
+
+    Raises
+    ------
+    InputError
+        If such a part can't be seen to do that.
+    """
+    from lumped.verdict.outcomes import outcome_body
+
+    body = outcome_body(
+        part=part["part"], part_kind=part["kind"], predicted=part["states"], said=part["headline"],
+        happened=happened, effort=effort, version=__version__,
+    )  # fmt: skip
+    return notebook.save("outcome", body, links={OF: sculpture.reference})
+
+
+def outcomes_of(notebook: Notebook, document: str) -> tuple[Outcome, ...]:
+    """Give what was noted of all revisions of a sculpture, the newest first; what was taken back is left out."""
+    numbers = {each.hash: each.number for each in notebook.history(document)}
+    found = []
+    for revision in notebook.linking_to(document, kind="outcome"):
+        body = notebook.body(revision)
+        found.append(Outcome(
+            document=revision.document, part=body["part"], happened=body["happened"], said=body["said"],
+            came_true=body["came_true"], made_by=revision.made_by, when=revision.when,
+            sculpture_number=numbers.get(revision.links[OF].hash, 0),
+        ))  # fmt: skip
+    return tuple(found)
