@@ -4,14 +4,17 @@ The notebook knows no model: a document is `(kind, schema, body)`, and other roo
 migrated (`Kind`). A body's hash is the SHA-256 of its canonical JSON; a *seal* chains each record to the one before.
 """
 
+from lumped.notebook.beginning import open_notebook
 from lumped.notebook.canonical import Body, canonical_text, hash_of
 from lumped.notebook.comparing import Difference, differences
 from lumped.notebook.kinds import Kind
-from lumped.notebook.notebook import Notebook, open_notebook
+from lumped.notebook.notebook import Notebook
 from lumped.notebook.place import Place, usual_place
 from lumped.notebook.recording import Recorder
 from lumped.notebook.records import DERIVED, Batch, Contents, Entry, Readings, Revision, Series
 from lumped.notebook.reference import Reference
+from lumped.notebook.taking import Taken
+from lumped.notebook.verifying import Soundness
 
 __all__ = [
     "DERIVED",
@@ -28,6 +31,8 @@ __all__ = [
     "Reference",
     "Revision",
     "Series",
+    "Soundness",
+    "Taken",
     "canonical_text",
     "differences",
     "hash_of",

@@ -1,7 +1,8 @@
 """Documents in the store: revisions are added and read, never changed."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from itertools import groupby
 from typing import Any
 
 from sqlalchemy import Connection, Row, func, select
@@ -14,11 +15,9 @@ from lumped.notebook.tables import documents, links, revisions, search
 from lumped.notebook.words import folded, words_of
 
 __all__ = [
-    "add_revision", "entries", "find_documents", "history_of", "linking_to", "newest_of", "refuse_dead_links",
-    "revision_of", "revision_with",
+    "add_revision", "entries", "every_history", "find_documents", "history_of", "linking_to", "newest_of",
+    "refuse_dead_links", "revision_of", "revision_with",
 ]  # fmt: skip
-
-_Links = Mapping[int, dict[str, Reference]]
 
 
 def add_revision(connection: Connection, revision: Revision) -> Revision:
@@ -140,12 +139,32 @@ def _read(connection: Connection, document: str, conditions: Sequence[Any]) -> t
         .order_by(revisions.c.number)
     )
     rows = connection.execute(wanted).all()
-    found: _Links = {row.number: {} for row in rows}
-    if rows:
-        numbers = (links.c.number >= rows[0].number, links.c.number <= rows[-1].number)
-        for link in connection.execute(select(links).where(links.c.document == document, *numbers)):
-            found[link.number][link.name] = Reference(link.to_document, link.to_hash)
-    return tuple(_as_revision(row, found[row.number]) for row in rows)
+    if not rows:
+        return ()
+    numbers = (links.c.number >= rows[0].number, links.c.number <= rows[-1].number)
+    found = _links(connection, (links.c.document == document, *numbers))
+    return tuple(_as_revision(row, found.get((document, row.number), {})) for row in rows)
+
+
+def every_history(connection: Connection) -> Iterator[tuple[Revision, ...]]:
+    """Give the revisions of each document, by id."""
+    found = _links(connection, ())
+    wanted = (
+        select(revisions, documents.c.kind)
+        .join(documents, documents.c.id == revisions.c.document)
+        .order_by(revisions.c.document, revisions.c.number)
+    )
+    for _, rows in groupby(connection.execute(wanted), key=lambda row: row.document):
+        yield tuple(_as_revision(row, found.get((row.document, row.number), {})) for row in rows)
+
+
+def _links(connection: Connection, conditions: Sequence[Any]) -> dict[tuple[str, int], dict[str, Reference]]:
+    """Give links by document and number of the revision that holds them."""
+    found: dict[tuple[str, int], dict[str, Reference]] = {}
+    for link in connection.execute(select(links).where(*conditions).order_by(links.c.name)):
+        target = Reference(link.to_document, link.to_hash)
+        found.setdefault((link.document, link.number), {})[link.name] = target
+    return found
 
 
 def _as_revision(row: Row[Any], its_links: dict[str, Reference]) -> Revision:

@@ -228,6 +228,11 @@ class Readings:
     def __len__(self) -> int:
         return len(self.at)
 
+    @classmethod
+    def none(cls) -> "Readings":
+        """Give no readings."""
+        return cls(number=np.empty(0, np.int64), at=np.empty(0, np.int64), value=np.empty(0, np.float64))
+
     def chosen(self, which: "slice | NDArray[np.intp]") -> "Readings":
         """Give those at some indices."""
         numbers = self.number[which]

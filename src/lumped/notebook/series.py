@@ -1,10 +1,10 @@
 """Series in the store, and the readings in them: added in batches, never changed."""
 
+from collections.abc import Sequence
 from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
-from sqlalchemy import Connection, Row, select
+from sqlalchemy import ColumnElement, Connection, Row, func, select
 
 from lumped.errors import InputError
 from lumped.notebook.documents import refuse_dead_links
@@ -12,7 +12,10 @@ from lumped.notebook.records import Batch, Readings, Series, sealed_batch, seale
 from lumped.notebook.reference import Reference
 from lumped.notebook.tables import batches, readings, series
 
-__all__ = ["add_readings", "add_series", "all_series", "batches_of", "readings_of", "series_number"]
+__all__ = [
+    "add_readings", "add_series", "all_series", "batches_of", "insert_series", "readings_between", "readings_of",
+    "series_number", "write_readings",
+]  # fmt: skip
 
 
 def add_series(connection: Connection, new: Series) -> Series:
@@ -26,12 +29,17 @@ def add_series(connection: Connection, new: Series) -> Series:
     if new.about is not None:
         refuse_dead_links(connection, {"about": new.about})
     saved = sealed_series(new)
+    insert_series(connection, saved)
+    return saved
+
+
+def insert_series(connection: Connection, saved: Series) -> None:
+    """Write a sealed series as it is."""
     connection.execute(series.insert().values(
         id=saved.id, title=saved.title, unit=saved.unit, instrument=saved.instrument, method=saved.method,
         made_by=saved.made_by, at=saved.at, about_document=saved.about and saved.about.document,
         about_hash=saved.about and saved.about.hash, seal=saved.seal,
     ))  # fmt: skip
-    return saved
 
 
 def add_readings(connection: Connection, to: str, new: Readings) -> Batch:
@@ -133,22 +141,33 @@ def readings_of(connection: Connection, id: str, *, start: int | None = None, en
         Only from this moment on, and before that one. [µs since 1970, UTC]
     """
     number = series_number(connection, id)
-    wanted = select(readings.c.number, readings.c.at, readings.c.value).where(readings.c.series == number)
+    within = [readings.c.series == number]
     if start is not None:
-        wanted = wanted.where(readings.c.at >= start)
+        within.append(readings.c.at >= start)
     if end is not None:
-        wanted = wanted.where(readings.c.at < end)
-    rows = connection.execute(wanted.order_by(readings.c.number)).all()
-    remarked = select(readings.c.number, readings.c.remark).where(
-        readings.c.series == number, readings.c.remark.is_not(None)
-    )
-    columns = [*zip(*rows, strict=True)] or [(), (), ()]
-    numbers: NDArray[np.int64] = np.array(columns[0], dtype=np.int64)
-    kept = set(columns[0])
+        within.append(readings.c.at < end)
+    return _selected(connection, within)
+
+
+def _selected(connection: Connection, within: Sequence[ColumnElement[bool]]) -> Readings:
+    """Read columns straight from the driver: a million rows in a second."""
+    r = readings.c
+    wanted = select(r.number, r.at, func.coalesce(r.value, 0.0)).where(*within).order_by(r.number)
+    cursor: Any = connection.execute(wanted).cursor
+    table = np.fromiter(cursor, dtype=[("number", np.int64), ("at", np.int64), ("value", np.float64)])
+    remarked = connection.execute(select(r.number, r.remark, r.value).where(*within, r.remark.is_not(None))).all()
+    value = table["value"].copy()
+    value[np.searchsorted(table["number"], [row.number for row in remarked if row.value is None])] = np.nan
     return Readings(
-        number=numbers, at=np.array(columns[1], dtype=np.int64), value=np.array(columns[2], dtype=np.float64),
-        remarks={n: text for n, text in connection.execute(remarked) if n in kept},
+        number=table["number"].copy(), at=table["at"].copy(), value=value,
+        remarks={row.number: row.remark for row in remarked},
     )  # fmt: skip
+
+
+def readings_between(connection: Connection, id: str, first: int, last: int) -> Readings:
+    """Give the readings of a series from one number to another, both included."""
+    number = series_number(connection, id)
+    return _selected(connection, [readings.c.series == number, readings.c.number >= first, readings.c.number <= last])
 
 
 def batches_of(connection: Connection, id: str) -> tuple[Batch, ...]:

@@ -54,3 +54,14 @@ difference-order = order
 difference-empty = empty
 difference-yes = yes
 difference-no = no
+
+unsound-file = The file itself is damaged: { $problem }
+unsound-numbers = Document { $document }: a revision is missing.
+unsound-hash = Document { $document }, revision { $number }: what it holds is not what was saved; its hash differs.
+unsound-seal = “{ $title }”, revision { $number } ({ $document }): who, when, title or links are not what was saved; its seal differs.
+unsound-link = “{ $name }” refers to { $reference }, which is not here.
+unsound-series = Series “{ $title }” ({ $id }): its description is not what was saved; its seal differs.
+unsound-count = Series “{ $title }” ({ $id }): { $there } readings are there, { $told } were acknowledged.
+unsound-batch = Series “{ $title }” ({ $id }): readings { $first } to { $last } are not what was saved; their seal differs.
+take-in-apart = “{ $title }” has gone on differently here and there, from revision { $number } on. Nothing was taken in. Take it into a notebook of its own (--notebook other.sqlite), and save from there what you want.
+take-in-apart-series = The series “{ $title }” has gone on differently here and there. Nothing was taken in. Take it into a notebook of its own (--notebook other.sqlite).

@@ -1,0 +1,53 @@
+"""A backup of a notebook that lies on a server: a notebook in a file, with the same seals."""
+
+import sqlite3
+from contextlib import closing, suppress
+from datetime import datetime
+from pathlib import Path
+
+from lumped.notebook.backing_up import finished, settle_name
+from lumped.notebook.layout import bring_up_to_date
+from lumped.notebook.place import Place
+from lumped.notebook.records import Contents
+from lumped.notebook.store import Store
+from lumped.notebook.taking import take_in
+
+__all__ = ["copy_contents"]
+
+
+def copy_contents(contents: Contents, target: Path, moment: datetime) -> None:
+    """Write everything into a new notebook file, whole or not at all.
+
+    Parameters
+    ----------
+    contents : Contents
+        What to write.
+    target : Path
+        A file that is not there yet.
+    moment : datetime
+        When the copy is begun.
+
+    Raises
+    ------
+    InputError
+        If there is something already.
+    NotebookError
+        If it can't be written; then no file is left.
+    """
+    part = settle_name(target)
+    try:
+        part.touch()
+        store = Store(Place(file=part))
+        try:
+            bring_up_to_date(store, moment)
+            with store.writing() as connection:
+                take_in(connection, contents)
+        finally:
+            store.close()
+        with closing(sqlite3.connect(part)) as copy:
+            copy.execute("PRAGMA journal_mode = DELETE")  # one file, without a log beside it
+        finished(part, target)
+    except BaseException:
+        with suppress(OSError):
+            part.unlink()
+        raise

@@ -1,0 +1,157 @@
+"""Is everything still there as it was written? Hashes, seals, numbers, references, and the file itself."""
+
+import hashlib
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
+from itertools import pairwise
+from typing import Any
+
+from sqlalchemy import Connection, func, select
+
+from lumped.errors import LumpedError, NotebookError
+from lumped.notebook.canonical import canonical_text, read_canonical
+from lumped.notebook.documents import history_of
+from lumped.notebook.records import Readings, sealed, sealed_batch, sealed_series
+from lumped.notebook.series import all_series, batches_of, readings_between, series_number
+from lumped.notebook.store import Store
+from lumped.notebook.tables import documents, links, readings, revisions, series
+from lumped.texts import say
+
+__all__ = ["Soundness", "verify"]
+
+CHUNK = 200_000  # readings looked at together
+MOST = 50  # problems told
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Soundness:
+    """What `verify` found.
+
+    Parameters
+    ----------
+    documents, revisions, series, readings : int
+        How many there are.
+    problems : tuple of str
+        What is wrong, in sentences; the first fifty.
+    """
+
+    documents: int
+    revisions: int
+    series: int
+    readings: int
+    problems: tuple[str, ...]
+
+    @property
+    def sound(self) -> bool:
+        """Whether nothing is wrong."""
+        return not self.problems
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {"kind": "soundness", "schema": 1, "sound": self.sound, **asdict(self), "problems": list(self.problems)}
+
+
+def verify(store: Store) -> Soundness:
+    """Look at everything in a store, as it is at one moment.
+
+    Raises
+    ------
+    NotebookError
+        If it can't be read at all.
+    """
+    problems: list[str] = []
+    counts = dict.fromkeys(("documents", "revisions", "series", "readings"), 0)
+    try:
+        with store.reading() as connection:
+            for problem in _problems(connection, counts):
+                problems.append(problem)
+                if len(problems) == MOST:
+                    break
+    except NotebookError as error:
+        problems.append(str(error))
+    return Soundness(**counts, problems=tuple(problems))
+
+
+def _problems(connection: Connection, counts: dict[str, int]) -> Iterator[str]:
+    if connection.dialect.name == "sqlite":
+        yield from _of_the_file(connection)
+    for table in (documents, revisions, series, readings):
+        counts[table.name] = connection.execute(select(func.count()).select_from(table)).scalar_one()
+    for document in connection.execute(select(documents.c.id).order_by(documents.c.id)).scalars().all():
+        yield from _of_document(connection, document)
+    yield from _of_links(connection)
+    for each in all_series(connection):
+        if sealed_series(each).seal != each.seal:
+            yield say("unsound-series", title=each.title, id=each.id)
+        yield from _of_readings(connection, each.id, each.title, each.seal)
+
+
+def _of_the_file(connection: Connection) -> Iterator[str]:
+    for (found,) in connection.exec_driver_sql("PRAGMA integrity_check(20)").all():
+        if found != "ok":
+            yield say("unsound-file", problem=str(found))
+    for row in connection.exec_driver_sql("PRAGMA foreign_key_check").all():
+        yield say("unsound-file", problem=f"{row[0]} → {row[2]}")
+
+
+def _of_document(connection: Connection, document: str) -> Iterator[str]:
+    """Look at the stored texts first: what can't be read can't be sealed anew."""
+    wanted = select(revisions.c.number, revisions.c.body, revisions.c.hash).where(revisions.c.document == document)
+    rows = connection.execute(wanted.order_by(revisions.c.number)).all()
+    if [row.number for row in rows] != list(range(1, len(rows) + 1)) or not rows:
+        yield say("unsound-numbers", document=document)
+    unreadable = [row.number for row in rows if not _is_sound(row.body, row.hash)]
+    for number in unreadable:
+        yield say("unsound-hash", document=document, number=number)
+    if unreadable:
+        return
+    history = history_of(connection, document)
+    for before, revision in zip(("", *(each.seal for each in history)), history, strict=False):
+        if sealed(revision, before).seal != revision.seal:
+            yield say("unsound-seal", title=revision.title, number=revision.number, document=document)
+
+
+def _is_sound(body: str | None, hash: str) -> bool:
+    if body is None:
+        return hash == ""
+    if hashlib.sha256(body.encode()).hexdigest() != hash:
+        return False
+    try:
+        return canonical_text(read_canonical(body)) == body
+    except (ValueError, RecursionError, LumpedError):
+        return False
+
+
+def _of_links(connection: Connection) -> Iterator[str]:
+    target = revisions.alias()
+    for table, name in ((links, links.c.name), (series, series.c.title)):
+        document, hash = (table.c.to_document, table.c.to_hash) if table is links else (
+            table.c.about_document, table.c.about_hash
+        )  # fmt: skip
+        dead = (
+            select(name, document, hash)
+            .outerjoin(target, (target.c.document == document) & (target.c.hash == hash))
+            .where(document.is_not(None), target.c.number.is_(None))
+        )
+        for word, to, what in connection.execute(dead).all():
+            yield say("unsound-link", name=word, reference=f"{to}@{what}")
+
+
+def _of_readings(connection: Connection, id: str, title: str, seal: str) -> Iterator[str]:
+    number, batches = series_number(connection, id), batches_of(connection, id)
+    there = connection.execute(
+        select(func.count(), func.max(readings.c.number)).where(readings.c.series == number)
+    ).one()
+    told = batches[-1].first + batches[-1].count - 1 if batches else 0
+    gaps = any(a.first + a.count != b.first for a, b in pairwise(batches)) or (batches and batches[0].first != 1)
+    if there[0] != told or (there[1] or 0) != told or gaps:
+        yield say("unsound-count", title=title, id=id, there=there[0], told=told)
+        return
+    before, chunk = seal, Readings.none()
+    for batch in batches:
+        if not len(chunk) or batch.first + batch.count - 1 > chunk.number[-1]:
+            chunk = readings_between(connection, id, batch.first, batch.first + max(batch.count, CHUNK) - 1)
+        start = int(batch.first - chunk.number[0])
+        if sealed_batch(chunk.chosen(slice(start, start + batch.count)), before).seal != batch.seal:
+            yield say("unsound-batch", title=title, id=id, first=batch.first, last=batch.first + batch.count - 1)
+        before = batch.seal
