@@ -13,11 +13,13 @@ from lumped.app.given import Given, along, plain_name, references
 from lumped.app.settings import Settings, load_settings
 from lumped.documents import read_document
 from lumped.errors import InputError
-from lumped.notebook import Body, Kind, Notebook, Place, Reference, Revision
+from lumped.notebook import Body, Kind, Notebook, Place, Reference, Revision, Taken
 from lumped.notebook import open_notebook as opened
 
 __all__ = [
     "Outcome",
+    "bring_in",
+    "export",
     "file_text",
     "given_from",
     "given_of",
@@ -79,6 +81,47 @@ def open_notebook(place: str | Path | None = None, *, settings: Settings | None 
 def place_of(settings: Settings) -> Place:
     """Give the place of the notebook that the settings name."""
     return Place.read(settings.notebook or None)
+
+
+def export(notebook: Notebook, path: Path) -> None:
+    """Write everything in a notebook out, as it is at one moment.
+
+    Parameters
+    ----------
+    notebook : Notebook
+        What to write.
+    path : Path
+        Something that is not there yet: a folder of plain files, one archive of them (.zip), or one bundle (.json).
+
+    Raises
+    ------
+    InputError
+        If there is something of that name, or it can't be written.
+    """
+    from lumped.notebook.bundle import write_contents
+
+    write_contents(notebook.contents(), path)
+
+
+def bring_in(notebook: Notebook, path: Path) -> Taken:
+    """Take in what another notebook was exported to; what is here already stays as it is.
+
+    Parameters
+    ----------
+    notebook : Notebook
+        Where to.
+    path : Path
+        A folder of plain files, an archive of them (.zip), or a bundle (.json).
+
+    Raises
+    ------
+    InputError
+        If it is no such thing, was changed, is hostile, or a document has gone on differently here; nothing is taken
+        in then.
+    """
+    from lumped.notebook.bundle import read_contents
+
+    return notebook.take_in(read_contents(path))
 
 
 def given_of(path: Path) -> Given:
