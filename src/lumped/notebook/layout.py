@@ -4,8 +4,10 @@ An older notebook is backed up before it is changed; one of a newer Lumped is re
 transaction, and only one program takes them.
 """
 
-from datetime import datetime
+from datetime import UTC, datetime
+from itertools import count
 from pathlib import Path
+from threading import Lock
 
 from sqlalchemy import Connection, inspect, text
 
@@ -23,6 +25,7 @@ LAYOUTS = ("0001", "0002")
 """All layouts there were, the newest last; each is a step in `migrations/versions`."""
 VERSION_TABLE = "layout"
 _LOCK = 0x4C554D50  # PostgreSQL's advisory lock for taking the steps
+_STEPPING = Lock()  # Alembic keeps the connection that it works on for the whole program, not for the thread
 
 
 def bring_up_to_date(store: Store, moment: datetime) -> Path | str | None:
@@ -61,6 +64,7 @@ def bring_up_to_date(store: Store, moment: datetime) -> Path | str | None:
         _take_steps(connection)
         if found is None:
             _begin(connection, store, moment)
+    store.settle()  # so that the file by itself, without its log, is a notebook
     return backup
 
 
@@ -89,7 +93,8 @@ def _take_steps(connection: Connection) -> None:
     steps.set_main_option("script_location", str(Path(__file__).with_name("migrations")).replace("%", "%%"))
     steps.set_main_option("path_separator", "os")
     steps.attributes["connection"] = connection
-    command.upgrade(steps, LAYOUTS[-1])
+    with _STEPPING:
+        command.upgrade(steps, LAYOUTS[-1])
 
 
 def _begin(connection: Connection, store: Store, moment: datetime) -> None:
@@ -99,11 +104,17 @@ def _begin(connection: Connection, store: Store, moment: datetime) -> None:
 
 
 def _back_up(connection: Connection, place: Place, layout: str, moment: datetime) -> Path | str:
+    """Back up to a new name: an attempt that was cut off, in the same second, may have left a backup behind."""
     if place.file is not None:
-        target = backup_name(place.file, moment, f"layout-{layout}")
+        words = (f"layout-{layout}" if n == 1 else f"layout-{layout}-{n}" for n in count(1))
+        names = (backup_name(place.file, moment, word) for word in words)
+        target = next(each for each in names if not each.exists())
         copy_file(place, target)
         return target
-    schema = f"lumped_{layout}_{moment:%Y%m%dT%H%M%S}"
+    there = set(inspect(connection).get_schema_names())
+    stem = f"lumped_{layout}_{moment.astimezone(UTC):%Y%m%d_%H%M%S}"
+    schemas = (stem if n == 1 else f"{stem}_{n}" for n in count(1))
+    schema = next(each for each in schemas if each not in there)
     connection.exec_driver_sql(f"CREATE SCHEMA {schema}")
     for name in inspect(connection).get_table_names():
         connection.exec_driver_sql(f'CREATE TABLE {schema}."{name}" AS TABLE "{name}"')

@@ -11,7 +11,7 @@ from lumped.notebook import series as measured
 from lumped.notebook.identity import new_id
 from lumped.notebook.keeper import Keeper
 from lumped.notebook.lines import NOTE_LIMIT, plain_line
-from lumped.notebook.moments import as_microseconds
+from lumped.notebook.moments import FIRST_MOMENT, LAST_MOMENT, as_microseconds
 from lumped.notebook.recording import Recorder, Waiting
 from lumped.notebook.records import Batch, Readings, Series
 from lumped.notebook.reference import Reference
@@ -94,12 +94,17 @@ class Log(Keeper):
     def record(self, series: str) -> Recorder:
         """Take readings as they come, and commit them together every quarter of a second."""
         with self._store.reading() as connection:
-            measured.series_number(connection, series)
+            done = measured.end_of(connection, series)
 
-        def write(waiting: list[Waiting]) -> None:
+        def write(waiting: list[Waiting], again: bool) -> None:
+            nonlocal done
             moments, values, remarks = zip(*waiting, strict=True)
             said = {k: text for k, text in enumerate(remarks) if text}
-            self.append(series, [np.nan if each is None else each for each in values], at=moments, remarks=said)
+            new = _as_readings([np.nan if each is None else each for each in values], moments, said, 0)
+            with self._store.writing() as connection:
+                batch = measured.written_since(connection, series, new, done) if again else None
+                batch = batch or measured.add_readings(connection, series, new)
+            done = batch.first + batch.count
 
         return Recorder(write, clock=self._clock)
 
@@ -133,6 +138,8 @@ def _as_readings(values: ArrayLike, at: object, remarks: dict[int, str], moment:
     if not len(read):
         raise InputError("readings-none")
     moments = np.full(len(read), moment, dtype=np.int64) if at is None else _as_moments(at)
+    if len(moments) and not FIRST_MOMENT <= moments.min() <= moments.max() <= LAST_MOMENT:
+        raise InputError("moment-unreadable", text=str(moments.max()))
     if len(moments) != len(read):
         raise InputError("readings-lengths", values=len(read), moments=len(moments))
     said = {k + 1: plain_line(text.strip(), NOTE_LIMIT) for k, text in remarks.items() if 0 <= k < len(read) and text}

@@ -4,10 +4,12 @@ from datetime import UTC, datetime, timedelta
 
 from lumped.errors import InputError
 
-__all__ = ["as_iso", "as_microseconds", "now", "read_iso"]
+__all__ = ["FIRST_MOMENT", "LAST_MOMENT", "as_iso", "as_microseconds", "now", "read_iso"]
 
 _START = datetime(1970, 1, 1, tzinfo=UTC)
 _MICROSECOND = timedelta(microseconds=1)
+FIRST_MOMENT = (datetime(1, 1, 1, tzinfo=UTC) - _START) // _MICROSECOND
+LAST_MOMENT = (datetime(9999, 12, 31, 23, 59, 59, 999_999, tzinfo=UTC) - _START) // _MICROSECOND
 
 
 def now() -> datetime:

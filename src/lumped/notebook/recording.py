@@ -3,19 +3,25 @@
 An instrument gives a reading now and then, or thousands a second. `Recorder.add` takes each at once; a thread commits
 what has gathered, at most half a second later. Only a committed reading counts as acknowledged: `committed` says how
 many are, `wait` waits for one. What could not be written stays in memory and is tried again.
+
+An attempt may fail after its readings were written: the server falls silent before it answers, the folder is gone
+when the commit is done. So the next attempt brings exactly the same readings, and says that they may be there.
 """
 
+import math
 from collections.abc import Callable
 from datetime import datetime
 from threading import Condition, Thread
 from types import TracebackType
 
-from lumped.errors import NotebookError
+from lumped.errors import InputError, LumpedError, NotebookError
+from lumped.notebook.lines import NOTE_LIMIT, plain_line
 from lumped.notebook.moments import as_microseconds, now
 
 __all__ = ["Recorder", "Waiting"]
 
 EVERY = 0.25  # s between commits; with the commit itself a reading is on the disk within half a second
+COMMIT_LIMIT = 50_000  # readings in one commit: after a long wait, many follow one another
 WAITING_LIMIT = 2_000_000  # readings that may wait in memory while the disk is not to be had
 
 Waiting = tuple[int, float | None, str]
@@ -28,7 +34,8 @@ class Recorder:
     Parameters
     ----------
     write : callable
-        Commits readings, all or none; raises NotebookError if it can't.
+        Given readings, commits them, all or none, and raises an error if it can't. Its second argument tells whether
+        an attempt with just these has failed: then it looks first whether they are there.
     every : float
         Longest time that a reading waits for its commit to begin. [s]
     clock : callable
@@ -37,7 +44,7 @@ class Recorder:
     Examples
     --------
     >>> kept = []
-    >>> with Recorder(kept.extend) as recorder:
+    >>> with Recorder(lambda readings, again: kept.extend(readings)) as recorder:
     ...     place = recorder.add(4.7)
     ...     recorder.wait(place)
     >>> kept[0][1], recorder.committed
@@ -45,15 +52,20 @@ class Recorder:
     """
 
     def __init__(
-        self, write: Callable[[list[Waiting]], object], *, every: float = EVERY, clock: Callable[[], datetime] = now
+        self,
+        write: Callable[[list[Waiting], bool], object],
+        *,
+        every: float = EVERY,
+        clock: Callable[[], datetime] = now,
     ) -> None:
         self._write, self._every, self._clock = write, every, clock
         self._changed = Condition()
         self._waiting: list[Waiting] = []
         self._committed = 0
-        self._trouble: NotebookError | None = None
+        self._unsure = 0  # how many of the first waiting were in an attempt that failed
+        self._trouble: Exception | None = None
         self._attempts = 0
-        self._closing = False
+        self._closing = self._ended = False
         self._thread = Thread(target=self._run, name="lumped-recorder", daemon=True)
         self._thread.start()
 
@@ -76,17 +88,32 @@ class Recorder:
 
         Raises
         ------
+        InputError
+            If it is infinite, or there is neither value nor remark, or the remark is no line.
         NotebookError
-            If too many are waiting because they can't be written.
+            If too many are waiting because they can't be written, or the recorder was closed.
         """
         moment = as_microseconds(at or self._clock())
+        read, said = self._checked(value, remark)
         with self._changed:
+            if self._closing:
+                raise NotebookError("recorder-closed")
             if len(self._waiting) >= WAITING_LIMIT and self._trouble is not None:
                 raise self._trouble
-            self._waiting.append((moment, value, remark))
+            self._waiting.append((moment, read, said))
             place = self._committed + len(self._waiting)
             self._changed.notify_all()
         return place
+
+    def _checked(self, value: float | None, remark: str) -> tuple[float | None, str]:
+        """See that a reading can be written: one that can't would keep all that follow from the disk."""
+        said = plain_line(remark.strip(), NOTE_LIMIT)
+        read = None if value is None or math.isnan(value) else float(value)
+        if read is not None and math.isinf(read):
+            raise InputError("readings-infinite", number=self.committed + len(self.waiting) + 1)
+        if read is None and not said:
+            raise InputError("readings-unsaid", number=self.committed + len(self.waiting) + 1)
+        return read, said
 
     @property
     def committed(self) -> int:
@@ -110,9 +137,11 @@ class Recorder:
         """
         with self._changed:
             attempts = self._attempts
-            self._changed.wait_for(lambda: self._committed >= place or (self._attempts > attempts and self._trouble))
-            if self._committed < place and self._trouble is not None:
-                raise self._trouble
+            self._changed.wait_for(
+                lambda: self._committed >= place or self._ended or (self._attempts > attempts and self._trouble)
+            )
+            if self._committed < place:
+                raise self._trouble or NotebookError("recorder-closed")
 
     def close(self) -> None:
         """Commit what is waiting, and take no more.
@@ -126,9 +155,9 @@ class Recorder:
             self._closing = True
             self._changed.notify_all()
         self._thread.join()
-        if self._waiting:
-            problem = self._trouble or NotebookError()
-            raise NotebookError("readings-waiting", count=len(self._waiting), problem=str(problem)) from problem
+        if self._waiting and self._trouble is not None:
+            count, problem = len(self._waiting), str(self._trouble)
+            raise NotebookError("readings-waiting", count=count, problem=problem) from self._trouble
 
     def __enter__(self) -> "Recorder":
         return self
@@ -142,24 +171,30 @@ class Recorder:
         while True:
             with self._changed:
                 self._changed.wait_for(lambda: self._waiting or self._closing)
-                if not self._waiting:
-                    return
-                self._changed.wait_for(lambda: self._closing, timeout=self._every)
-                closing, taken = self._closing, list(self._waiting)
-            trouble = self._commit(taken)
+                if self._waiting and len(self._waiting) < COMMIT_LIMIT:
+                    self._changed.wait_for(lambda: self._closing, timeout=self._every)
+                closing, again = self._closing, self._unsure > 0
+                taken = self._waiting[: self._unsure or COMMIT_LIMIT]
+            trouble = self._commit(taken, again) if taken else None
             with self._changed:
                 if trouble is None:
                     del self._waiting[: len(taken)]
                     self._committed += len(taken)
+                self._unsure = len(taken) if trouble else 0
                 self._trouble = trouble
                 self._attempts += 1
+                self._ended = closing and (trouble is not None or not self._waiting)
                 self._changed.notify_all()
-                if closing and (trouble or not self._waiting):
+                if self._ended:
                     return
+                if trouble is not None:
+                    self._changed.wait_for(lambda: self._closing, timeout=self._every)
 
-    def _commit(self, taken: list[Waiting]) -> NotebookError | None:
+    def _commit(self, taken: list[Waiting], again: bool) -> Exception | None:
         try:
-            self._write(taken)
-        except NotebookError as trouble:
+            self._write(taken, again)
+        except LumpedError as trouble:
             return trouble
+        except Exception as error:  # whatever it is, the readings stay, and whoever waits is told
+            return error
         return None

@@ -13,8 +13,8 @@ from lumped.notebook.reference import Reference
 from lumped.notebook.tables import batches, readings, series
 
 __all__ = [
-    "add_readings", "add_series", "all_series", "batches_of", "insert_series", "readings_between", "readings_of",
-    "series_number", "write_readings",
+    "add_readings", "add_series", "all_series", "batches_of", "end_of", "insert_series", "readings_between",
+    "readings_of", "series_number", "write_readings", "written_since",
 ]  # fmt: skip
 
 
@@ -60,9 +60,7 @@ def add_readings(connection: Connection, to: str, new: Readings) -> Batch:
         What was added.
     """
     number = series_number(connection, to, lock=True)
-    newest = connection.execute(
-        select(batches).where(batches.c.series == number).order_by(batches.c.first.desc()).limit(1)
-    ).first()
+    newest = _newest_batch(connection, number)
     if newest is None:
         first = 1
         before = connection.execute(select(series.c.seal).where(series.c.number == number)).scalar_one()
@@ -76,6 +74,42 @@ def add_readings(connection: Connection, to: str, new: Readings) -> Batch:
     write_readings(connection, number, numbered)
     connection.execute(batches.insert().values(series=number, first=batch.first, size=batch.count, seal=batch.seal))
     return batch
+
+
+def _newest_batch(connection: Connection, number: int) -> Row[Any] | None:
+    return connection.execute(
+        select(batches).where(batches.c.series == number).order_by(batches.c.first.desc()).limit(1)
+    ).first()
+
+
+def end_of(connection: Connection, id: str) -> int:
+    """Give the number that the next reading of a series will have."""
+    newest = _newest_batch(connection, series_number(connection, id))
+    return newest.first + newest.size if newest else 1
+
+
+def written_since(connection: Connection, to: str, new: Readings, since: int) -> Batch | None:
+    """Give the batch that holds just these readings, if it is there; an attempt may have failed at its very end.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction that writes.
+    to : str
+        Id of the series.
+    new : Readings
+        As for `add_readings`.
+    since : int
+        Number from which on they must be.
+    """
+    series_number(connection, to, lock=True)  # waits for the end of an attempt that a server still works on
+    for batch in batches_of(connection, to, since=since):
+        there = readings_between(connection, to, batch.first, batch.first + batch.count - 1)
+        remarks = {batch.first - 1 + k: text for k, text in new.remarks.items()}
+        same = np.array_equal(there.at, new.at) and np.array_equal(there.value, new.value, equal_nan=True)
+        if same and dict(there.remarks) == remarks:
+            return batch
+    return None
 
 
 def write_readings(connection: Connection, number: int, new: Readings) -> None:
@@ -170,7 +204,8 @@ def readings_between(connection: Connection, id: str, first: int, last: int) -> 
     return _selected(connection, [readings.c.series == number, readings.c.number >= first, readings.c.number <= last])
 
 
-def batches_of(connection: Connection, id: str) -> tuple[Batch, ...]:
-    """Give the batches of a series in order."""
-    wanted = select(batches).where(batches.c.series == series_number(connection, id)).order_by(batches.c.first)
+def batches_of(connection: Connection, id: str, *, since: int = 1) -> tuple[Batch, ...]:
+    """Give the batches of a series in order; `since` is the least number of a first reading."""
+    within = (batches.c.series == series_number(connection, id), batches.c.first >= since)
+    wanted = select(batches).where(*within).order_by(batches.c.first)
     return tuple(Batch(first=row.first, count=row.size, seal=row.seal) for row in connection.execute(wanted))

@@ -8,14 +8,15 @@ somebody has removed.
 import os
 import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
-from urllib.parse import quote
+from time import monotonic, sleep
 
-from sqlalchemy import Connection, Engine, QueuePool, create_engine, event
+from sqlalchemy import Connection, Engine, NullPool, QueuePool, create_engine, event
 
 from lumped.errors import NotebookError
 from lumped.notebook.place import Place
+from lumped.notebook.protected import ProtectedFile, file_uri, log_of
 from lumped.notebook.troubles import in_words
 
 __all__ = ["APPLICATION_ID", "Store"]
@@ -37,11 +38,23 @@ class Store:
 
     def __init__(self, place: Place, *, patience: float = PATIENCE) -> None:
         self.place = place
-        self.read_only = place.file is not None and not _can_write(place.file)
-        self._file_id = _file_id(place.file) if place.file is not None else None
-        self._engine = (
-            _file_engine(place.file, patience, self.read_only) if place.file else _server_engine(place, patience)
-        )
+        self._protected: ProtectedFile | None = None
+        self._file_id = None
+        if place.file is None:
+            self._engine = _server_engine(place, patience)
+            return
+        _refuse_ruin(place, place.file)
+        self._file_id = _file_id(place.file)
+        if _can_write(place.file):
+            self._engine = _file_engine(place.file, patience)
+        else:
+            self._protected = ProtectedFile(place, patience=patience)
+            self._engine = _protected_engine(self._protected)
+
+    @property
+    def read_only(self) -> bool:
+        """Whether it can be read and not written."""
+        return self._protected is not None
 
     @property
     def on_server(self) -> bool:
@@ -66,7 +79,7 @@ class Store:
             connection.begin(),
         ):
             yield connection
-        self._see_it_is_there()
+        self._see_it_is_there(written=True)
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -78,30 +91,53 @@ class Store:
             If it can't be read.
         """
         self._see_it_is_there()
+        before = self._protected.still() if self._protected is not None else None
         with in_words(self.place), self._engine.connect() as connection:
             if self.on_server:
                 connection.execution_options(isolation_level="REPEATABLE READ")
             with connection.begin():
                 yield connection
+        if before is not None and self._protected is not None and self._protected.still() != before:
+            raise NotebookError("notebook-busy", place=self.place.shown)
+
+    def settle(self) -> None:
+        """Move what is in the log into the file, as far as nobody is in the way; on a server there is nothing to do."""
+        if self.place.file is None or self.read_only:
+            return
+        with suppress(NotebookError), in_words(self.place), self._engine.connect() as connection:
+            raw = connection.connection.driver_connection
+            assert isinstance(raw, sqlite3.Connection)
+            raw.execute("PRAGMA wal_checkpoint(PASSIVE)")
 
     def close(self) -> None:
         """Let go of the file or the server."""
         self._engine.dispose()
+        if self._protected is not None:
+            self._protected.close()
 
-    def _see_it_is_there(self) -> None:
-        if self.place.file is not None and _file_id(self.place.file) != self._file_id:
+    def _see_it_is_there(self, *, written: bool = False) -> None:
+        file = self.place.file
+        if file is None:
+            return
+        log_is_there = not written or log_of(file).exists() or not _logs_ahead(self._engine)
+        if _file_id(file) != self._file_id or not log_is_there:
             raise NotebookError("notebook-gone", place=self.place.shown)
 
 
-def _file_engine(path: Path, patience: float, read_only: bool) -> Engine:
+def _file_engine(path: Path, patience: float) -> Engine:
     def connect() -> sqlite3.Connection:
+        # The file must be there (mode=rw): a notebook whose folder is gone is not begun anew in silence.
         connection = sqlite3.connect(
-            _uri(path, read_only), uri=True, timeout=patience, isolation_level=None, check_same_thread=False
+            file_uri(path, "mode=rw"), uri=True, timeout=patience, isolation_level=None, check_same_thread=False
         )
-        if not read_only:
-            connection.execute("PRAGMA journal_mode = WAL")
+        try:
+            if _is_ours(connection):
+                _log_ahead(connection, patience)
             connection.execute("PRAGMA synchronous = FULL")
-        connection.execute("PRAGMA foreign_keys = ON")
+            connection.execute("PRAGMA foreign_keys = ON")
+        except BaseException:
+            connection.close()
+            raise
         return connection
 
     engine = create_engine("sqlite://", creator=connect, poolclass=QueuePool)
@@ -114,21 +150,65 @@ def _file_engine(path: Path, patience: float, read_only: bool) -> Engine:
     return engine
 
 
-def _uri(path: Path, read_only: bool) -> str:
-    """The file must be there: a notebook whose folder is gone is not begun anew in silence."""
-    log = path.with_name(path.name + "-wal")
-    still = read_only and not (log.exists() and log.stat().st_size)
-    mode = "immutable=1" if still else "mode=ro" if read_only else "mode=rw"
-    return f"file:{quote(str(path.absolute()))}?{mode}"
+def _is_ours(connection: sqlite3.Connection) -> bool:
+    """Whether it is a notebook, or nothing yet; another program's database is not turned to logging ahead."""
+    (mark,) = connection.execute("PRAGMA application_id").fetchone()
+    (tables,) = connection.execute("SELECT count(*) FROM sqlite_master").fetchone()
+    return bool(mark == APPLICATION_ID or (not mark and not tables))
+
+
+def _log_ahead(connection: sqlite3.Connection, patience: float) -> None:
+    """Turn the write-ahead log on; SQLite does not wait by itself while another program does the same."""
+    until = monotonic() + patience
+    while True:
+        try:
+            connection.execute("PRAGMA journal_mode = WAL")
+        except sqlite3.OperationalError as error:
+            if not error.sqlite_errorname.startswith("SQLITE_BUSY") or monotonic() > until:
+                raise
+            sleep(0.01)
+        else:
+            return
+
+
+def _logs_ahead(engine: Engine) -> bool:
+    """Whether the write-ahead log is on; some drives can't, and then every commit goes into the file itself."""
+    with engine.connect() as connection:
+        return bool(connection.exec_driver_sql("PRAGMA journal_mode").scalar() == "wal")
+
+
+def _protected_engine(file: ProtectedFile) -> Engine:
+    engine = create_engine("sqlite://", creator=file.connect, poolclass=NullPool)
+
+    @event.listens_for(engine, "begin")
+    def _begin(connection: Connection) -> None:
+        connection.exec_driver_sql("BEGIN")
+
+    return engine
 
 
 def _server_engine(place: Place, patience: float) -> Engine:
     from sqlalchemy.engine import make_url
 
-    options = f"-c lock_timeout={int(1000 * patience)} -c timezone=UTC"
+    settings = {
+        "lock_timeout": int(1000 * patience),
+        "timezone": "UTC",
+        "synchronous_commit": "on",  # acknowledged is on the server's disk, whatever its own default
+        "default_transaction_isolation": "read\\ committed",
+    }
+    options = " ".join(f"-c {key}={value}" for key, value in settings.items())
     return create_engine(
         make_url(str(place.address)), pool_pre_ping=True, connect_args={"connect_timeout": 10, "options": options}
     )
+
+
+def _refuse_ruin(place: Place, path: Path) -> None:
+    """A log beside an empty file is what is left of a notebook; SQLite would begin anew and drop the log."""
+    with suppress(OSError):
+        if path.is_dir():
+            raise NotebookError("notebook-not-one", place=place.shown)
+        if log_of(path).exists() and log_of(path).stat().st_size and not path.stat().st_size:
+            raise NotebookError("notebook-damaged", place=place.shown)
 
 
 def _can_write(path: Path) -> bool:

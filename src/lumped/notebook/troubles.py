@@ -1,8 +1,11 @@
 """What goes wrong below the notebook, in words: a busy file, a full disk, a folder that is gone, a lost server."""
 
+import os
+import shutil
 import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
+from pathlib import Path
 
 from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 from sqlalchemy.exc import TimeoutError as NoConnection
@@ -31,6 +34,7 @@ _BY_NAME = (
     # beginning of SQLite's name of an error, and the sentence
     ("SQLITE_BUSY", "notebook-busy"),
     ("SQLITE_LOCKED", "notebook-busy"),
+    ("SQLITE_PROTOCOL", "notebook-busy"),
     ("SQLITE_READONLY", "notebook-read-only"),
     ("SQLITE_PERM", "notebook-read-only"),
     ("SQLITE_FULL", "notebook-full"),
@@ -46,7 +50,24 @@ def _of_file(error: sqlite3.Error, place: Place) -> NotebookError:
     for beginning, sentence in _BY_NAME:
         if name.startswith(beginning):
             return NotebookError(sentence, place=place.shown)
+    if name.startswith(("SQLITE_IOERR", "SQLITE_CANTOPEN")) and place.file is not None:
+        return NotebookError(_of_disk(place.file, name), place=place.shown, problem=_first_line(error))
     return NotebookError("notebook-trouble", place=place.shown, problem=_first_line(error))
+
+
+_ROOM = 65_536  # bytes: the least that SQLite asks for at once, for the index of its log
+
+
+def _of_disk(file: Path, name: str) -> str:
+    """Find out why a file can't be opened, read or written; SQLite does not tell."""
+    with suppress(OSError):
+        if file.is_dir():
+            return "notebook-not-one"
+        if shutil.disk_usage(file.parent).free < _ROOM:
+            return "notebook-full"
+        if not os.access(file, os.R_OK):
+            return "notebook-closed"
+    return "notebook-disk" if name.startswith("SQLITE_IOERR") else "notebook-trouble"
 
 
 _BY_STATE = (
@@ -65,17 +86,23 @@ _BY_STATE = (
 def _of_server(error: BaseException | None, place: Place) -> NotebookError:
     state = getattr(error, "sqlstate", None)
     if state is None:  # the server was not reached, or went away
-        text = _first_line(error)
-        refused = "password" in text or "authentication" in text
-        missing = "database" in text and "does not exist" in text
-        sentence = "notebook-no-entry" if refused else "notebook-no-database" if missing else "notebook-unreachable"
-        return NotebookError(sentence, place=place.shown)
+        text = str(error)
+        found = (sentence for sentence, words in _BY_WORDS if any(word in text for word in words))
+        return NotebookError(next(found, "notebook-unreachable"), place=place.shown)
     for beginning, sentence in _BY_STATE:
         if state.startswith(beginning):
             return NotebookError(sentence, place=place.shown)
     if state.startswith(("08", "57")):
         return NotebookError("notebook-unreachable", place=place.shown)
     return NotebookError("notebook-trouble", place=place.shown, problem=_first_line(error))
+
+
+_BY_WORDS = (
+    # what the server says before it lets anybody in; it gives no SQLSTATE then
+    ("notebook-no-entry", ("password", "authentication", "pg_hba.conf", "role ")),
+    ("notebook-no-database", ("does not exist",)),
+    ("notebook-busy", ("too many clients", "remaining connection slots")),
+)
 
 
 def _first_line(error: BaseException | None) -> str:
