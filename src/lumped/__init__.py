@@ -14,7 +14,10 @@ True
 """
 
 from importlib import import_module
-from typing import Any
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from lumped.app.notebooks import open_notebook as open_notebook
 
 __version__ = "0.1.0"
 

@@ -263,7 +263,8 @@ class Batch:
 def sealed_batch(readings: Readings, before: str) -> Batch:
     """Seal readings that are committed together; `before` is the seal of the batch before, or that of the series."""
     digest = hashlib.sha256(before.encode())
-    for column, form in ((readings.number, "<i8"), (readings.at, "<i8"), (readings.value, "<f8")):
+    value = np.where(np.isnan(readings.value), np.nan, readings.value + 0.0)  # one pattern of bits for none, and for 0
+    for column, form in ((readings.number, "<i8"), (readings.at, "<i8"), (value, "<f8")):
         digest.update(np.ascontiguousarray(column, dtype=form).tobytes())
     digest.update(json.dumps(sorted(readings.remarks.items()), ensure_ascii=True).encode())
     return Batch(first=int(readings.number[0]), count=len(readings), seal=digest.hexdigest())

@@ -212,13 +212,14 @@ class Shelf(Keeper):
         Examples
         --------
         >>> from tempfile import TemporaryDirectory
+        >>> from lumped.notebook import open_notebook
         >>> with TemporaryDirectory() as folder, open_notebook(folder) as notebook:
         ...     saved = notebook.save("note", {"title": "Salt"})
         ...     notebook.find("salt@1") == notebook.find(saved.document)
         True
         """
         with self._store.reading() as connection:
-            found, which = stored.find_documents(connection, name), ""
+            found, which = stored.find_documents(connection, name), None
             if not found and "@" in name:
                 name, which = name.rsplit("@", 1)
                 found = stored.find_documents(connection, name)
@@ -228,7 +229,7 @@ class Shelf(Keeper):
             raise InputError(
                 "document-ambiguous", name=name, count=len(found), ids=", ".join(each[:13] for each in found[:5])
             )
-        if not which:
+        if which is None:
             return self.revision(found[0])
         if which.isdecimal() and len(which) < 9:
             return self.revision(found[0], int(which))

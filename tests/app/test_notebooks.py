@@ -1,0 +1,118 @@
+"""Sculptures go into the notebook with the very recipes they were judged with, and what happened is noted beside."""
+
+import tomllib
+from pathlib import Path
+
+import pytest
+
+from lumped.app import notebooks
+from lumped.app.settings import Settings
+from lumped.errors import InputError, RecipeError, SculptureError
+from lumped.notebook import open_notebook as open_plain
+
+DEMO = Path(__file__).parents[2] / "demo"
+LIGHT, SALT = DEMO / "harbour-light.toml", DEMO / "recipes" / "ropewalk-salt.toml"
+
+
+@pytest.fixture
+def notebook(tmp_path):
+    with notebooks.open_notebook(settings=Settings(notebook=str(tmp_path / "lab.sqlite"), who="Ines")) as notebook:
+        yield notebook
+
+
+def test_the_settings_say_where_and_who(notebook, tmp_path):
+    assert notebook.place.file == tmp_path / "lab.sqlite"
+    assert notebook.who == "Ines"
+
+
+@pytest.mark.parametrize("path", sorted(DEMO.glob("*.toml")), ids=lambda path: path.stem)
+def test_every_demo_sculpture_comes_back_as_it_went_in(notebook, path):
+    saved = notebooks.save_file(notebook, path)
+    given = notebooks.given_from(notebook, saved)
+    assert tomllib.loads(given.text) == tomllib.loads(path.read_text("utf-8"))
+    for name, text in given.recipes.items():
+        assert tomllib.loads(text) == tomllib.loads((DEMO / name).read_text("utf-8"))
+    assert set(given.recipes) == set(saved.links)
+
+
+def test_a_sculpture_keeps_the_recipe_that_it_was_saved_with(notebook):
+    saved = notebooks.save_file(notebook, LIGHT)
+    recipe = notebook.find("Ropewalk salt dough")
+    body = dict(notebook.body(recipe))
+    notebook.save("recipe", {**body, "temperature_degC": 30.0}, document=recipe.document)
+    (text,) = notebooks.given_from(notebook, saved).recipes.values()
+    assert tomllib.loads(text) == tomllib.loads(SALT.read_text("utf-8"))
+
+
+def test_the_same_recipe_is_saved_once_and_a_changed_one_as_its_next_revision(notebook, tmp_path):
+    notebooks.save_file(notebook, LIGHT)
+    notebooks.save_file(notebook, DEMO / "ebb-light.toml")
+    assert len(notebook.entries(kind="recipe")) == 1
+    (tmp_path / "recipes").mkdir()
+    (tmp_path / LIGHT.name).write_text(LIGHT.read_text("utf-8"), "utf-8")
+    changed = SALT.read_text("utf-8").replace("temperature_degC = 20", "temperature_degC = 25")
+    (tmp_path / "recipes" / SALT.name).write_text(changed, "utf-8")
+    again = notebooks.save_file(notebook, tmp_path / LIGHT.name)
+    assert [each.number for each in notebook.entries(kind="recipe")] == [2]
+    assert again.number == 2
+    assert again.hash == notebook.revision(again.document, 1).hash
+    assert again.links != notebook.revision(again.document, 1).links
+
+
+def test_a_file_goes_on_with_the_document_of_its_title_unless_a_new_one_is_wanted(notebook):
+    first = notebooks.save_file(notebook, SALT)
+    assert notebooks.save_file(notebook, SALT).document == first.document
+    assert notebooks.save_file(notebook, SALT, new=True).document != first.document
+
+
+def test_what_cannot_be_read_is_not_saved(notebook, tmp_path):
+    for text, words in (
+        ('kind = "sculpture"\nschema = 1\ntitle = "x"', "doughs"),
+        ('kind = "boat"', "boat"),
+        ("kind = ", "TOML"),
+    ):
+        (tmp_path / "mine.toml").write_text(text, "utf-8")
+        with pytest.raises((InputError, SculptureError), match=words):
+            notebooks.save_file(notebook, tmp_path / "mine.toml")
+    (tmp_path / "mine.toml").write_text(SALT.read_text("utf-8").replace("table-salt", "stardust"), "utf-8")
+    with pytest.raises(RecipeError, match="stardust"):
+        notebooks.save_file(notebook, tmp_path / "mine.toml")
+    assert notebook.entries() == ()
+
+
+def test_a_recipe_that_did_not_come_along_is_named(notebook, tmp_path):
+    path = tmp_path / "mine.toml"
+    path.write_text(LIGHT.read_text("utf-8").replace("ropewalk-salt", "attic-salt"), "utf-8")
+    with pytest.raises(InputError, match="attic-salt"):
+        notebooks.save_file(notebook, path)
+    assert notebook.entries() == ()
+
+
+LAMP = {"part": "light", "kind": "lamp", "states": ["dim", "barely-lit", "dark"], "headline": "dim to dark"}
+
+
+def test_what_happened_is_noted_beside_what_was_predicted(notebook):
+    light = notebooks.save_file(notebook, LIGHT)
+    notebooks.note_outcome(notebook, light, LAMP, "dark", effort="full")
+    notebooks.note_outcome(notebook, light, LAMP, "bright", effort="quick")
+    bright, dark = notebooks.outcomes_of(notebook, light.document)
+    assert (dark.part, dark.happened, dark.said, dark.came_true) == ("light", "dark", "dim to dark", True)
+    assert (bright.happened, bright.came_true, bright.sculpture_number) == ("bright", False, 1)
+    notebook.remove(bright.document)
+    assert notebooks.outcomes_of(notebook, light.document) == (dark,)
+
+
+def test_a_lamp_cannot_be_seen_to_turn(notebook):
+    light = notebooks.save_file(notebook, LIGHT)
+    with pytest.raises(InputError, match="can.t be seen to be turning"):
+        notebooks.note_outcome(notebook, light, LAMP, "turning", effort="full")
+
+
+def test_export_and_bringing_in_keep_everything(notebook, tmp_path):
+    light = notebooks.save_file(notebook, LIGHT)
+    notebooks.note_outcome(notebook, light, LAMP, "dark", effort="full")
+    for name in ("plain", "packed.zip", "bundle.json"):
+        notebooks.export(notebook, tmp_path / name)
+        with open_plain(tmp_path / f"{name}.sqlite") as other:
+            notebooks.bring_in(other, tmp_path / name)
+            assert other.contents().fingerprint == notebook.contents().fingerprint
