@@ -5,9 +5,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from rich.padding import Padding
-from rich.text import Text
 
-from lumped.cli.show import console, print_json, print_notes, print_table, progress
+from lumped.cli.show import console, plain, print_json, print_line, print_notes, print_table, print_title, progress
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -47,16 +46,12 @@ def run(said: argparse.Namespace) -> int:
         return 0
     _print_verdict(verdict)
     for path in filter(None, (said.pdf, said.picture)):
-        console().print(Text(say("cli-written", file=str(path))))
+        print_line(say("cli-written", file=str(path)))
     return 0
 
 
 def _print_verdict(verdict: "Verdict") -> None:
-    out = console()
-    title = verdict.sculpture.title + (say("invented-mark") if verdict.sculpture.invented else "")
-    out.print()
-    out.print(Text(title, style="bold"))
-    out.print()
+    print_title(verdict.sculpture.title + (say("invented-mark") if verdict.sculpture.invented else ""))
     headings = [say(f"column-{key}") for key in ("part", "does", "volts", "milliamperes")]
     print_table(headings, [_row(each) for each in verdict.parts], numbers=(2, 3))
     why = [f"{names}: {text}" for names, text in verdict.why]
@@ -65,7 +60,7 @@ def _print_verdict(verdict: "Verdict") -> None:
         print_notes(say("heading-volts"), [say_budget(verdict)])
     print_notes(say("heading-findings"), verdict.findings)
     print_notes(say("heading-cautions"), verdict.cautions)
-    out.print(Padding(Text(" ".join(verdict.how_computed), style="dim"), (0, 0, 1, 0)))
+    console().print(Padding(plain(" ".join(verdict.how_computed), style="dim"), (0, 0, 1, 0)))
 
 
 def _row(each: "PartVerdict") -> tuple[str, str, str, str]:

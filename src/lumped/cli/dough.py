@@ -4,9 +4,7 @@ import argparse
 from pathlib import Path
 from typing import Any
 
-from rich.text import Text
-
-from lumped.cli.show import console, print_json, print_notes, print_table
+from lumped.cli.show import print_json, print_notes, print_table, print_title
 from lumped.texts import say
 
 __all__ = ["add_to"]
@@ -28,10 +26,7 @@ def run(said: argparse.Namespace) -> int:
     if said.json:
         print_json(dough.as_dict())
         return 0
-    out = console()
-    out.print()
-    out.print(Text(dough.name, style="bold"))
-    out.print()
+    print_title(dough.name)
     rows = [(step.words, step.value.text()) for step in dough.reasons]
     rows.append((say("dough-in-ohm-cm"), dough.resistivity_ohm_cm.text()))
     print_table([say("column-step"), say("column-figure")], rows)

@@ -7,14 +7,14 @@ import sys
 from collections.abc import Sequence
 
 from lumped import __version__
-from lumped.cli import check, dough, look_up, ports, serve
+from lumped.cli import check, dough, look_up, notebook, ports, serve
 from lumped.cli.show import print_error
 from lumped.errors import LumpedError
 from lumped.texts import say
 
 __all__ = ["main", "parser"]
 
-_VERBS = (check, dough, ports, look_up, serve)
+_VERBS = (check, dough, ports, look_up, notebook, serve)
 
 
 def parser() -> argparse.ArgumentParser:

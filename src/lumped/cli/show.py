@@ -1,8 +1,9 @@
-"""How the command line looks: one console, one table, notes with a bullet."""
+"""How the command line looks: one console, one table, notes with a bullet; and nothing printed steers a terminal."""
 
 import json
 import sys
-from collections.abc import Iterable, Iterator, Sequence
+import unicodedata
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from typing import Any
 
@@ -12,9 +13,35 @@ from rich.progress import BarColumn, Progress, TextColumn
 from rich.table import Table
 from rich.text import Text
 
-__all__ = ["console", "print_error", "print_json", "print_notes", "print_table", "progress"]
+__all__ = [
+    "console", "plain", "print_error", "print_json", "print_line", "print_notes", "print_table", "print_title",
+    "print_toml", "progress", "visible",
+]  # fmt: skip
 
 _WIDEST = 110
+_STEERING = {"Cc", "Cf", "Cs", "Zl", "Zp"}  # controls, invisible marks and turns of direction, half letters, line ends
+_JOINERS = "\u200c\u200d"  # some scripts and pictures need them
+
+
+def visible(text: str) -> str:
+    r"""Give a text whose control characters, line ends and invisible marks are written out, so that they do nothing.
+
+    Examples
+    --------
+    >>> print(visible("quay\x1b[2J \u202eleft"))
+    quay\x1b[2J \u202eleft
+    """
+    return _written_out(text, lambda letter: ascii(letter)[1:-1])
+
+
+def _written_out(text: str, written: Callable[[str], str], *, but: str = "") -> str:
+    steering = {letter for letter in set(text) if unicodedata.category(letter) in _STEERING}
+    return text.translate({ord(letter): written(letter) for letter in steering.difference(_JOINERS, but)})
+
+
+def plain(text: str, style: str = "") -> Text:
+    """Give a text as the console takes it: no markup is read in it, and nothing in it steers a terminal."""
+    return Text(visible(text), style=style)
 
 
 def console(*, errors: bool = False) -> Console:
@@ -26,22 +53,47 @@ def console(*, errors: bool = False) -> Console:
 
 def print_error(sentence: str) -> None:
     """Say on stderr what went wrong."""
-    console(errors=True).print(Text(sentence))
+    console(errors=True).print(plain(sentence))
+
+
+def print_line(sentence: str) -> None:
+    """Print a sentence."""
+    console().print(plain(sentence))
+
+
+def print_title(title: str) -> None:
+    """Print a title between empty lines."""
+    console().print(Padding(plain(title, style="bold"), (1, 0, 1, 0)))
 
 
 def print_json(content: Any) -> None:
-    """Print JSON: SI, no NaN."""
-    json.dump(content, sys.stdout, indent=2, ensure_ascii=False, allow_nan=False)
-    print()
+    """Print JSON: SI, no NaN; what could steer a terminal is escaped, and reads back the same."""
+    text = json.dumps(content, indent=2, ensure_ascii=False, allow_nan=False)
+    print(_written_out(text, lambda letter: json.dumps(letter)[1:-1], but="\n"))
 
 
-def print_table(headings: Sequence[str], rows: Iterable[Sequence[str]], *, numbers: Sequence[int] = ()) -> None:
-    """Print a table without lines, columns of numbers to the right."""
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold")
+def print_toml(text: str) -> None:
+    """Print a TOML file as it is; what could steer a terminal is escaped in its strings, and reads back the same."""
+    sys.stdout.write(_written_out(text, _in_toml, but="\n\t"))
+
+
+def _in_toml(letter: str) -> str:
+    return f"\\u{ord(letter):04x}" if ord(letter) < 0x10000 else f"\\U{ord(letter):08x}"
+
+
+def print_table(
+    headings: Sequence[str],
+    rows: Iterable[Sequence[str]],
+    *,
+    numbers: Sequence[int] = (),
+    whole: Sequence[int] = (),
+) -> None:
+    """Print a table without lines, columns of numbers to the right, and those of `whole` never broken."""
+    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold", show_header=any(headings))
     for k, heading in enumerate(headings):
-        table.add_column(heading, justify="right" if k in numbers else "left", overflow="fold")
+        table.add_column(heading, justify="right" if k in numbers else "left", overflow="fold", no_wrap=k in whole)
     for row in rows:
-        table.add_row(*(Text(cell) for cell in row))
+        table.add_row(*map(plain, row))
     console().print(Padding(table, (0, 0, 1, 2)))
 
 
@@ -50,10 +102,10 @@ def print_notes(heading: str, notes: Sequence[str]) -> None:
     if not notes:
         return
     out = console()
-    out.print(Text(heading, style="bold"))
+    out.print(plain(heading, style="bold"))
     bullets = Table.grid(padding=(0, 1, 0, 0))
     for note in notes:
-        bullets.add_row(Text("  •"), Text(note))
+        bullets.add_row(Text("  •"), plain(note))
     out.print(Padding(bullets, (0, 0, 1, 0)))
 
 
