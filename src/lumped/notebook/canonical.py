@@ -14,7 +14,7 @@ import rfc8785
 
 from lumped.errors import InputError
 
-__all__ = ["Body", "canonical_text", "hash_of", "read_canonical"]
+__all__ = ["Body", "canonical_text", "hash_of", "read_canonical", "whole_number"]
 
 Body: TypeAlias = Mapping[str, Any]
 """What a document holds; the notebook does not know what it means."""
@@ -79,11 +79,18 @@ def read_canonical(text: str) -> dict[str, Any]:
     >>> read_canonical('{"a":100000000000000000}')
     {'a': 1e+17}
     """
-    content: dict[str, Any] = json.loads(text, parse_int=_whole)
+    content: dict[str, Any] = json.loads(text, parse_int=whole_number)
     return content
 
 
-def _whole(digits: str) -> int | float:
+def whole_number(digits: str) -> int | float:
+    """Read the digits of a whole number; one too large to be exact becomes a float.
+
+    Examples
+    --------
+    >>> whole_number("7"), whole_number("100000000000000000")
+    (7, 1e+17)
+    """
     return float(digits) if len(digits) > 15 and abs(float(digits)) > LARGEST_INTEGER else int(digits)
 
 

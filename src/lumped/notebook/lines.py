@@ -21,7 +21,7 @@ _UNSEEN = {"Cc", "Cs", "Zl", "Zp"}  # general categories: control, half of a pai
 
 
 def plain_line(text: str, limit: int = LINE_LIMIT) -> str:
-    """Give a line back if it is one.
+    r"""Give a line back if it is one.
 
     Parameters
     ----------
@@ -44,7 +44,7 @@ def plain_line(text: str, limit: int = LINE_LIMIT) -> str:
     --------
     >>> plain_line("Quay, <b>left</b> ½")
     'Quay, <b>left</b> ½'
-    >>> plain_line("Quay\\x1b[2J")
+    >>> plain_line("Quay\x1b[2J")
     Traceback (most recent call last):
     lumped.errors.InputError: “Quay�[2J” holds a character that can't stand in a line (no. 5, U+001B). Take it out.
     """

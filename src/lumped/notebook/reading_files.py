@@ -1,0 +1,202 @@
+"""Series as plain files: a folder each, with `series.toml`, `readings.csv` and `batches.csv`.
+
+A spreadsheet takes a cell that begins with = + - @ for a formula. So a remark that begins so, or with an apostrophe,
+or is empty, gets an apostrophe in front, which reading takes away again; a cell with nothing in it is no remark.
+"""
+
+import csv
+import io
+from collections.abc import Callable, Iterator, Sequence
+from itertools import islice
+from math import isnan
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.errors import InputError
+from lumped.notebook.forms import SEAL, SeriesForm, as_series, fitted, series_table
+from lumped.notebook.limits import BATCH_BYTES, READING_BYTES
+from lumped.notebook.lines import shown
+from lumped.notebook.records import Batch, Readings, Series
+from lumped.notebook.toml_text import SIZE_LIMIT, read_toml, toml_of
+from lumped.notebook.trees import Sink, Source, folder_name
+from lumped.texts import say
+
+__all__ = ["as_cell", "read_all_series", "read_cell", "write_series"]
+
+READINGS = ("number", "at", "value", "remark")
+BATCHES = ("first", "count", "seal")
+ROWS = 50_000  # read and written at once
+FORMULA = "=+-@\t\r\n＝＋－＠'"  # what spreadsheets take for the beginning of a formula; some also the wide forms
+
+_Whole = tuple[Series, Readings, tuple[Batch, ...]]
+
+
+def as_cell(text: str | None) -> str:
+    """Write a remark so that no spreadsheet computes it.
+
+    Examples
+    --------
+    >>> as_cell("=1+1"), as_cell("'"), as_cell(""), as_cell(None), as_cell("wet")
+    ("'=1+1", "''", "'", '', 'wet')
+    """
+    if text is None:
+        return ""
+    return "'" + text if not text or text[0] in FORMULA else text
+
+
+def read_cell(cell: str) -> str | None:
+    """Read a remark: the other way round.
+
+    Raises
+    ------
+    ValueError
+        If the cell could be taken for a formula.
+
+    Examples
+    --------
+    >>> [read_cell(as_cell(text)) for text in ("=1+1", "'", "", None, "wet")]
+    ['=1+1', "'", '', None, 'wet']
+    """
+    if not cell:
+        return None
+    if cell[0] == "'":
+        return cell[1:]
+    if cell[0] in FORMULA:
+        raise ValueError(say("plain-csv-formula"))
+    return cell
+
+
+def write_series(series: Series, readings: Readings, batches: Sequence[Batch], sink: Sink, taken: set[str]) -> None:
+    """Write a series with all its readings.
+
+    Parameters
+    ----------
+    series, readings, batches : Series, Readings, sequence of Batch
+        What to write.
+    sink : Sink
+        Where to.
+    taken : set of str
+        Names of folders that are there; the new one is added.
+    """
+    if np.isinf(readings.value).any():
+        raise InputError("proof-not-finite", where=f"series {series.id}")
+    folder = f"readings/{folder_name(series.title, series.id, taken)}"
+    sink.put(f"{folder}/series.toml", toml_of(series_table(series)) or b"")
+    _write_table(sink, f"{folder}/readings.csv", READINGS, len(readings), lambda rows: _reading_rows(readings, rows))
+    _write_table(sink, f"{folder}/batches.csv", BATCHES, len(batches), lambda rows: _batch_rows(batches, rows))
+
+
+def _write_table(sink: Sink, name: str, columns: Sequence[str], length: int, rows: Any) -> None:
+    with sink.file(name) as file:
+        file.write((",".join(columns) + "\n").encode())
+        for start in range(0, length, ROWS):
+            text = io.StringIO(newline="")
+            csv.writer(text, lineterminator="\n").writerows(rows(slice(start, start + ROWS)))
+            file.write(text.getvalue().encode())
+
+
+def _reading_rows(readings: Readings, rows: slice) -> Iterator[tuple[str, ...]]:
+    numbers = readings.number[rows].tolist()
+    at = np.datetime_as_string(readings.at[rows].astype("datetime64[us]"), unit="us").tolist()
+    values = ["" if isnan(each) else repr(each) for each in readings.value[rows].tolist()]
+    remarks = (as_cell(readings.remarks.get(number)) for number in numbers)
+    return zip(map(str, numbers), (f"{each}Z" for each in at), values, remarks, strict=True)
+
+
+def _batch_rows(batches: Sequence[Batch], rows: slice) -> Iterator[tuple[str, ...]]:
+    return ((str(each.first), str(each.count), each.seal) for each in batches[rows])
+
+
+def read_all_series(source: Source) -> Iterator[tuple[str, _Whole, set[str]]]:
+    """Read all series: the id of each, the series with its readings, and the files that it took."""
+    for name in sorted(source.names):
+        if name.endswith("/series.toml"):
+            folder = name.removesuffix("/series.toml")
+            series = as_series(fitted(SeriesForm, read_toml(source.whole(name, SIZE_LIMIT), name), name))
+            readings = _read_readings(source, f"{folder}/readings.csv")
+            batches = tuple(_read_batches(source, f"{folder}/batches.csv"))
+            used = {name, f"{folder}/readings.csv", f"{folder}/batches.csv"}
+            yield series.id, (series, readings, batches), used
+
+
+def _read_readings(source: Source, name: str) -> Readings:
+    columns: tuple[list[NDArray[Any]], ...] = ([np.empty(0, np.int64)], [np.empty(0, np.int64)], [np.empty(0)])
+    remarks: dict[int, str] = {}
+    for *parts, said in _tables(source, name, READINGS, _as_readings):
+        source.budget.take(READING_BYTES * len(parts[0]))
+        source.budget.hold(said)
+        for column, part in zip(columns, parts, strict=True):
+            column.append(part)
+        remarks |= said
+    number, at, value = map(np.concatenate, columns)
+    return Readings(number=number, at=at, value=value, remarks=remarks)
+
+
+def _as_readings(numbers: Sequence[str], moments: Sequence[str], values: Sequence[str], cells: Sequence[str]) -> Any:
+    number = _whole(numbers)
+    said = {each: read_cell(cell) for each, cell in zip(number.tolist(), cells, strict=True) if cell}
+    return number, _moments(moments), _floats(values), said
+
+
+def _read_batches(source: Source, name: str) -> Iterator[Batch]:
+    for batches in _tables(source, name, BATCHES, _as_batches):
+        source.budget.take(BATCH_BYTES * len(batches))
+        yield from batches
+
+
+def _as_batches(firsts: Sequence[str], counts: Sequence[str], seals: Sequence[str]) -> list[Batch]:
+    if not all(map(SEAL.fullmatch, seals)):
+        raise ValueError(say("plain-csv-number"))
+    rows = zip(_whole(firsts).tolist(), _whole(counts).tolist(), seals, strict=True)
+    return [Batch(first=first, count=count, seal=seal) for first, count, seal in rows]
+
+
+def _tables(source: Source, name: str, columns: Sequence[str], read: Callable[..., Any]) -> Iterator[Any]:
+    """Read a table some rows at a time; `read` is given their columns, and what it finds wrong gets its place."""
+    reader = csv.reader(source.lines(name), strict=True)
+    try:
+        if next(reader, []) != list(columns):
+            raise ValueError(say("plain-csv-columns", columns=", ".join(columns)))
+        while rows := list(islice(reader, ROWS)):
+            if set(map(len, rows)) != {len(columns)}:
+                raise ValueError(say("plain-csv-columns", columns=", ".join(columns)))
+            yield read(*zip(*rows, strict=True))
+    except InputError:
+        raise
+    except (ValueError, csv.Error) as error:
+        problem = say("plain-csv-quotes") if isinstance(error, csv.Error) else str(error)
+        raise InputError("plain-csv", file=shown(name, 120), line=str(reader.line_num), problem=problem) from None
+
+
+def _whole(cells: Sequence[str]) -> NDArray[np.int64]:
+    joined = "".join(cells)
+    if not (joined.isascii() and joined.isdecimal()) or not 1 <= min(map(len, cells)) <= max(map(len, cells)) <= 18:
+        raise ValueError(say("plain-csv-number"))
+    return np.array([*map(int, cells)], dtype=np.int64)
+
+
+def _moments(cells: Sequence[str]) -> NDArray[np.int64]:
+    if set(map(len, cells)) != {27} or any(cell[26] != "Z" for cell in cells):
+        raise ValueError(say("plain-csv-number"))
+    written = np.array([cell[:26] for cell in cells])
+    try:
+        moments = written.astype("datetime64[us]")
+    except ValueError:
+        raise ValueError(say("plain-csv-number")) from None
+    if not np.array_equal(np.datetime_as_string(moments, unit="us"), written):
+        raise ValueError(say("plain-csv-number"))
+    return moments.astype(np.int64)
+
+
+def _floats(cells: Sequence[str]) -> NDArray[np.float64]:
+    if max(map(len, cells)) > 30 or not set("".join(cells)) <= set("0123456789+-.e"):
+        raise ValueError(say("plain-csv-number"))
+    try:
+        values = np.array([float(cell or "nan") for cell in cells])
+    except ValueError:
+        raise ValueError(say("plain-csv-number")) from None
+    if np.isinf(values).any():
+        raise ValueError(say("plain-csv-number"))
+    return values
