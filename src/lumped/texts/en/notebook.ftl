@@ -46,8 +46,6 @@ readings-unsaid = Reading no. { $number } has no value. Say why in a remark (“
 recorder-closed = This recorder was closed and takes no more readings. Begin another one.
 readings-waiting = { $count } readings could not be written and are still in memory. { $problem }
 
-line-too-long = “{ $text }” has { $length } characters; at most { $limit } fit here.
-line-steers = { $text } holds a sign that steers a screen instead of being read ({ $sign }). Take it out.
 
 difference-changed = { $where }: { $before } → { $after }
 difference-new = { $where }: new, { $after }
