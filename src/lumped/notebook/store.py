@@ -204,11 +204,19 @@ def _server_engine(place: Place, patience: float) -> Engine:
 
 def _refuse_ruin(place: Place, path: Path) -> None:
     """A log beside an empty file is what is left of a notebook; SQLite would begin anew and drop the log."""
-    with suppress(OSError):
-        if path.is_dir():
-            raise NotebookError("notebook-not-one", place=place.shown)
-        if log_of(path).exists() and log_of(path).stat().st_size and not path.stat().st_size:
-            raise NotebookError("notebook-damaged", place=place.shown)
+    if path.is_dir():
+        raise NotebookError("notebook-not-one", place=place.shown)
+    in_log = _size(log_of(path))  # first: another program that just begins fills the file before the log
+    if in_log and path.exists() and not _size(path):
+        raise NotebookError("notebook-damaged", place=place.shown)
+
+
+def _size(path: Path) -> int:
+    """Give the size of a file; 0 if it can't be had."""
+    try:
+        return path.stat().st_size
+    except OSError:
+        return 0
 
 
 def _can_write(path: Path) -> bool:
