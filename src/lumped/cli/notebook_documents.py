@@ -4,7 +4,7 @@ import argparse
 from typing import TYPE_CHECKING, Any
 
 from lumped.cli.moments import local_time
-from lumped.cli.notebook_opening import add_verb, opened, settings_of, shortened
+from lumped.cli.notebook_opening import add_verb, opened, place_and_presence, shortened
 from lumped.cli.notebook_readings import list_series
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title, print_toml
 from lumped.errors import InputError
@@ -35,10 +35,8 @@ def add_to(verbs: Any) -> None:
 
 def run_list(said: argparse.Namespace) -> int:
     """List documents; before there is a notebook, say how it begins."""
-    from lumped.app import notebooks
-
-    place = notebooks.place_of(settings_of(said))
-    if place.file is not None and not place.file.exists():
+    place, there = place_and_presence(said)
+    if not there:
         if said.json:
             print_json({"kind": "entries", "schema": 1, "place": place.shown, "there": False, "entries": []})
         else:

@@ -10,9 +10,9 @@ from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.app import Settings
-    from lumped.notebook import Notebook
+    from lumped.notebook import Notebook, Place
 
-__all__ = ["add_common", "add_verb", "opened", "settings_of", "shortened"]
+__all__ = ["add_common", "add_verb", "opened", "place_and_presence", "settings_of", "shortened"]
 
 
 def add_verb(verbs: Any, name: str, run: Callable[[argparse.Namespace], int]) -> argparse.ArgumentParser:
@@ -36,6 +36,17 @@ def settings_of(said: argparse.Namespace) -> "Settings":
     from lumped import app
 
     return app.load_settings({"notebook": said.notebook, "who": said.who})
+
+
+def place_and_presence(said: argparse.Namespace) -> "tuple[Place, bool]":
+    """Give the place that was said, and whether something is there; a server, or what can't be seen, is tried."""
+    from lumped.app import notebooks
+
+    place = notebooks.place_of(settings_of(said))
+    try:
+        return place, place.file is None or place.file.exists()
+    except OSError:
+        return place, True
 
 
 @contextmanager

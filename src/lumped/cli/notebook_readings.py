@@ -81,7 +81,7 @@ def run_readings(said: argparse.Namespace) -> int:
         whole=(0, 1, 2),
     )
     if len(few) < len(every):
-        print_line(say("notebook-thinned", shown=len(few), of=len(every)))
+        print_line(say("notebook-thinned", shown=str(len(few)), of=str(len(every))))
     return 0
 
 

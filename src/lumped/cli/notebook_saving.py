@@ -20,7 +20,9 @@ def add_to(verbs: Any) -> None:
     """Add the verbs to the group."""
     save = add_verb(verbs, "save", run_save)
     save.add_argument("file", type=Path, metavar="FILE", help=say("cli-notebook-file"))
-    save.add_argument("--new", action="store_true", help=say("cli-notebook-new"))
+    to = save.add_mutually_exclusive_group()
+    to.add_argument("--new", action="store_true", help=say("cli-notebook-new"))
+    to.add_argument("--as", dest="document", metavar="NAME", help=say("cli-notebook-as"))
     save.add_argument("--derived-from", metavar="NAME[@N]", help=say("cli-notebook-derived"))
     restore = add_verb(verbs, "restore", run_restore)
     restore.add_argument("name", metavar="NAME", help=say("cli-notebook-name"))
@@ -36,13 +38,19 @@ def run_save(said: argparse.Namespace) -> int:
     from lumped.app import notebooks
 
     with opened(said, begin=True) as notebook:
+        document = None if said.document is None else notebook.find(said.document).document
         source = None if said.derived_from is None else notebook.find(said.derived_from).reference
-        saved = notebooks.save_file(notebook, said.file, new=said.new, note=said.note, derived_from=source)
+        saved = notebooks.save_file(
+            notebook, said.file, document=document, new=said.new, note=said.note, derived_from=source
+        )
         targets = {name: notebook.referred(target) for name, target in saved.links.items()}
         place = notebook.place.shown
     if said.json:
         return _print_json(saved)
-    print_line(say("notebook-saved", title=saved.title, number=saved.number, place=place))
+    print_line(say(
+        "notebook-saved-new" if saved.number == 1 else "notebook-saved",
+        title=saved.title, number=saved.number, place=place,
+    ))  # fmt: skip
     print_notes(say("notebook-heading-links"), [
         say("notebook-link", name=name, title=each.title, number=each.number) for name, each in targets.items()
     ])  # fmt: skip

@@ -3,7 +3,7 @@
 import argparse
 from typing import Any
 
-from lumped.cli.notebook_opening import add_verb, opened, settings_of
+from lumped.cli.notebook_opening import add_verb, opened, place_and_presence
 from lumped.cli.show import print_json, print_line, print_table
 from lumped.texts import say
 
@@ -17,12 +17,10 @@ def add_to(verbs: Any) -> None:
 
 def run(said: argparse.Namespace) -> int:
     """Say where the notebook lies and what is in it."""
-    from lumped.app import notebooks
-
-    place = notebooks.place_of(settings_of(said))
+    place, there = place_and_presence(said)
     folder = None if place.file is None else str(place.file.absolute().parent)
     content: dict[str, Any] = {"kind": "place", "schema": 1, "place": place.shown, "folder": folder, "there": False}
-    if place.file is None or place.file.exists():
+    if there:
         content |= {"there": True, **_inside(said)}
     if said.json:
         print_json(content)
@@ -31,7 +29,7 @@ def run(said: argparse.Namespace) -> int:
         (say(f"notebook-where-{key}"), _words(key, each))
         for key, each in content.items() if each is not None and key not in ("kind", "schema")
     ])  # fmt: skip
-    if not content["there"]:
+    if not there:
         print_line(say("notebook-how-to-begin"))
     return 0
 

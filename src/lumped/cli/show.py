@@ -5,7 +5,7 @@ import sys
 import unicodedata
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
-from typing import Any
+from typing import Any, Literal
 
 from rich.console import Console
 from rich.padding import Padding
@@ -19,6 +19,7 @@ __all__ = [
 ]  # fmt: skip
 
 _WIDEST = 110
+_ROOM = 72  # columns; on a narrower terminal all of a table's columns give way alike
 _STEERING = {"Cc", "Cf", "Cs", "Zl", "Zp"}  # controls, invisible marks and turns of direction, half letters, line ends
 _JOINERS = "\u200c\u200d"  # some scripts and pictures need them
 
@@ -88,13 +89,17 @@ def print_table(
     numbers: Sequence[int] = (),
     whole: Sequence[int] = (),
 ) -> None:
-    """Print a table without lines, columns of numbers to the right, and those of `whole` never broken."""
+    """Print a table without lines, columns of numbers to the right, those of `whole` unbroken where there is room."""
+    out = console()
+    unbroken = set(whole) if out.width >= _ROOM else set()
     table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold", show_header=any(headings))
     for k, heading in enumerate(headings):
-        table.add_column(heading, justify="right" if k in numbers else "left", overflow="fold", no_wrap=k in whole)
+        table.add_column(
+            plain(heading), justify="right" if k in numbers else "left", overflow="fold", no_wrap=k in unbroken
+        )
     for row in rows:
         table.add_row(*map(plain, row))
-    console().print(Padding(table, (0, 0, 1, 2)))
+    out.print(Padding(table, (0, 0, 1, 2)))
 
 
 def print_notes(heading: str, notes: Sequence[str]) -> None:
