@@ -9,6 +9,7 @@ from tests.notebook.trials import Nursery, two_writers
 
 from lumped.errors import InputError
 from lumped.notebook import open_notebook
+from lumped.notebook.documents import add_revision
 
 WRITES = (500, 500)  # revisions and batches of each writer, on a file; `make long` lets each write 10,000 times
 ON_SERVER = (150, 150)
@@ -28,28 +29,27 @@ def test_two_programs_writing_at_once_lose_nothing_and_write_nothing_twice(
     assert two_writers(place, tmp_path, nursery, saves=saves, appends=appends).problems == ()
 
 
-def test_of_two_who_save_after_the_same_revision_one_is_told(place) -> None:
+def test_who_saves_after_a_revision_that_is_no_longer_the_newest_is_told(place) -> None:
     told: list[InputError] = []
-    with open_notebook(place) as one, open_notebook(place) as other:
-        document = one.save("note", {"title": "Salt", "by": 0}).document
-        for number in range(1, 21):
-            together = threading.Barrier(2)
+    with open_notebook(place, who="ann") as one, open_notebook(place, who="ben") as other:
+        first = one.save("note", {"title": "Salt"})
 
-            def save(notebook, number=number, together=together) -> None:
-                together.wait()
-                try:
-                    notebook.save("note", {"title": "Salt", "by": number}, document=document, after=number)
-                except InputError as error:
-                    told.append(error)
+        def save() -> None:
+            try:
+                other.save("note", {"title": "Salt", "by": "ben"}, document=first.document, after=1)
+            except InputError as error:
+                told.append(error)
 
-            threads = [threading.Thread(target=save, args=(each,)) for each in (one, other)]
-            for thread in threads:
-                thread.start()
-            for thread in threads:
-                thread.join()
-        assert [each.number for each in one.history(document)] == list(range(1, 22))
-    assert {error.code for error in told} == {"document-moved-on"}
-    assert len(told) == 20
+        waiting = threading.Thread(target=save)
+        with one._store.writing() as connection:  # ann is in the middle of saving the second while ben begins
+            add_revision(connection, first)
+            waiting.start()
+            waiting.join(0.3)
+        waiting.join()
+        assert [each.made_by for each in one.history(first.document)] == ["ann", "ann"]
+    assert [str(error) for error in told] == [
+        "“Salt” has gone on meanwhile: ann saved revision 2. Look at it, then save again."
+    ]
 
 
 def test_one_sees_at_once_what_the_other_has_saved(place) -> None:

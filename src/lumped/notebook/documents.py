@@ -60,15 +60,21 @@ def add_revision(connection: Connection, revision: Revision) -> Revision:
 
 def _lock_newest(connection: Connection, revision: Revision) -> Revision | None:
     """Give the newest revision, and keep other programs from adding one until this transaction ends."""
-    found = connection.execute(
-        select(documents.c.kind).where(documents.c.id == revision.document).with_for_update()
-    ).scalar()
+    found = lock_document(connection, revision.document)
     if found is None:
         connection.execute(documents.insert().values(id=revision.document, kind=revision.kind))
         return None
     if found != revision.kind:
         raise InputError("document-changes-kind", title=revision.title, kind=revision.kind, found=found)
     return newest_of(connection, revision.document)
+
+
+def lock_document(connection: Connection, document: str) -> str | None:
+    """Keep other programs from adding to a document until this transaction ends; give its kind, None if it is new."""
+    kind: str | None = connection.execute(
+        select(documents.c.kind).where(documents.c.id == document).with_for_update()
+    ).scalar()
+    return kind
 
 
 def refuse_dead_links(connection: Connection, targets: Mapping[str, Reference]) -> None:

@@ -107,6 +107,7 @@ class Shelf(Keeper):
 
     def _add(self, revision: Revision, *, after: int | None = None, new: bool = False) -> Revision:
         with self._store.writing() as connection:
+            stored.lock_document(connection, revision.document)
             newest = None if new else stored.newest_of(connection, revision.document)
             if not new and newest is None:
                 raise InputError("document-unknown", name=revision.document)
