@@ -154,6 +154,11 @@ def test_what_a_document_cannot_hold_is_refused_in_words(notebook, body, words):
     assert notebook.entries() == ()
 
 
+def test_a_document_says_what_it_is(notebook):
+    with pytest.raises(InputError, match="must say what kind it is"):
+        notebook.save(" ", {"title": "x"})
+
+
 def test_a_body_nested_too_deep_is_refused(notebook):
     deep: dict = {}
     for _ in range(40):

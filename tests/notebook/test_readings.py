@@ -33,6 +33,8 @@ def test_a_series_says_what_with_what_and_how(notebook, series):
     assert (series.unit, series.instrument, series.method) == ("Ω", "meter 1", "four needles, 1 kHz")
     with pytest.raises(InputError, match="must say its method"):
         notebook.begin_series("R", unit="Ω", instrument="meter", method=" ")
+    with pytest.raises(InputError, match="60"):
+        notebook.begin_series("R", unit="Ω" * 61, instrument="meter", method="four needles")
 
 
 def test_readings_come_back_as_they_went_in(notebook, series):

@@ -10,7 +10,7 @@ from lumped.errors import InputError
 from lumped.notebook import series as measured
 from lumped.notebook.identity import new_id
 from lumped.notebook.keeper import Keeper
-from lumped.notebook.lines import NOTE_LIMIT, plain_line
+from lumped.notebook.lines import NOTE_LIMIT, UNIT_LIMIT, plain_line
 from lumped.notebook.moments import FIRST_MOMENT, LAST_MOMENT, as_microseconds
 from lumped.notebook.recording import Recorder, Waiting
 from lumped.notebook.records import Batch, Readings, Series
@@ -53,7 +53,7 @@ class Log(Keeper):
             if not text.strip():
                 raise InputError("series-unsaid", what=name)
         new = Series(
-            id=new_id(), unit=self._line(unit), made_by=self.who, at=self._moment(), about=about,
+            id=new_id(), unit=self._line(unit, UNIT_LIMIT), made_by=self.who, at=self._moment(), about=about,
             **{name: self._line(text) for name, text in said.items()},
         )  # fmt: skip
         with self._store.writing() as connection:

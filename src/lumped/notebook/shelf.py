@@ -67,6 +67,8 @@ class Shelf(Keeper):
         NotebookError
             If it can't be written; then nothing was.
         """
+        if not kind.strip():
+            raise InputError("document-kindless")
         reserved = sorted({"kind", "schema"} & set(body))
         if reserved:
             raise InputError("body-reserved", key=reserved[0])

@@ -26,6 +26,7 @@ notebook-no-database = The server of the notebook { $place } has no such databas
 notebook-trouble = The notebook { $place } can't be used: { $problem }
 file-exists = { $file } is there already, and nothing is overwritten. Choose another name.
 
+document-kindless = A document must say what kind it is, such as “recipe” or “note”.
 document-changes-kind = “{ $title }” is a { $found } in this notebook, and can't become a { $kind }. Save it as a document of its own.
 link-dead = “{ $name }” refers to { $reference }, which is not in this notebook. Save that first.
 series-unknown = There is no series { $series } in this notebook.
@@ -45,7 +46,6 @@ readings-infinite = Reading no. { $number } is infinite. Leave its value out, an
 readings-unsaid = Reading no. { $number } has no value. Say why in a remark (“over range”, “fell off”).
 recorder-closed = This recorder was closed and takes no more readings. Begin another one.
 readings-waiting = { $count } readings could not be written and are still in memory. { $problem }
-
 
 difference-changed = { $where }: { $before } → { $after }
 difference-new = { $where }: new, { $after }
