@@ -2,6 +2,7 @@
 
 import re
 import shlex
+import shutil
 import tomllib
 from pathlib import Path
 
@@ -32,7 +33,7 @@ COMMANDS = [
     for page in PAGES
     for block in blocks(page, "console")
     for line in block.splitlines()
-    if line.startswith("$ lumped ") and "mine.toml" not in line
+    if line.startswith("$ lumped ") and "mine.toml" not in line and not line.startswith("$ lumped notebook ")
 ]
 
 
@@ -42,6 +43,55 @@ def test_a_command_in_the_docs_runs(command: str, capsys, monkeypatch):
     monkeypatch.setenv("LUMPED_EFFORT", "quick")
     assert main(shlex.split(command)) == 0
     assert capsys.readouterr().out
+
+
+KEEPING = [page for page in PAGES if "$ lumped notebook " in page.read_text("utf-8")]
+
+
+@pytest.mark.parametrize("page", KEEPING, ids=lambda page: page.name)
+def test_what_a_page_does_with_the_notebook_works_from_top_to_bottom(page: Path, tmp_path, capsys, monkeypatch):
+    text = (ROOT / "demo/harbour-light.toml").read_text("utf-8")
+    shutil.copytree(ROOT / "demo", tmp_path / "demo")
+    (tmp_path / "mine.toml").write_text(text.replace("gap 6 mm", "gap 9 mm"), encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv("LUMPED_NOTEBOOK", str(tmp_path / "notebook.sqlite"))
+    monkeypatch.setenv("COLUMNS", "110")
+    printed = ""
+    for kind, block in re.findall(r"```(console|python|text)\n(.*?)```", page.read_text("utf-8"), re.S):
+        if kind == "python":
+            exec(compile(block, str(page), "exec"), {})
+        elif kind == "text":
+            assert timeless(block) in timeless(printed)
+        else:
+            for line in block.splitlines():
+                printed = run_if_notebook(line, capsys) or printed
+
+
+def run_if_notebook(line: str, capsys) -> str:
+    """Run a line of a page if it is about the notebook; give what it printed."""
+    if not line.startswith("$ lumped notebook "):
+        return ""
+    words, _, file = line.removeprefix("$ lumped ").partition(" > ")
+    capsys.readouterr()
+    assert main(shlex.split(words, comments=True)) == 0, line
+    printed = capsys.readouterr().out
+    assert printed, line
+    if file:
+        Path(file).write_text(printed, encoding="utf-8")
+    return printed
+
+
+def timeless(text: str) -> str:
+    """Give a text without the moments, ids and spaces that differ from run to run."""
+    return " ".join(re.sub(r"\d{4}-\d\d-\d\d \d\d:\d\d [+-]\d\d:\d\d|\b[0-9a-f]{8}-[0-9a-f]{4,5}", "…", text).split())
+
+
+def test_every_verb_of_the_notebook_is_in_its_page():
+    notebook = next(action for action in parser()._actions if action.dest == "verb").choices["notebook"]
+    verbs = next(action for action in notebook._actions if action.choices and not action.option_strings).choices
+    told = (ROOT / "docs/notebook.md").read_text("utf-8")
+    assert len(verbs) > 10
+    assert [verb for verb in verbs if f"$ lumped notebook {verb}" not in told] == []
 
 
 def test_every_verb_is_in_the_readme_or_the_docs():

@@ -5,7 +5,7 @@ import sys
 import unicodedata
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
-from typing import Any, Literal
+from typing import Any
 
 from rich.console import Console
 from rich.padding import Padding
