@@ -63,7 +63,7 @@ def open_notebook(
     [1, 2]
     """
     where = Place.read(place)
-    if where.file is not None and not where.file.exists():
+    if where.file is not None and not _is_there(where):
         if not begin:
             raise NotebookError("notebook-not-there", place=where.shown)
         _make_file(where)
@@ -74,6 +74,14 @@ def open_notebook(
         store.close()
         raise
     return Notebook(store, kinds=Kinds(kinds), who=who or _user(), clock=clock, backup=backup)
+
+
+def _is_there(place: Place) -> bool:
+    assert place.file is not None
+    try:
+        return place.file.exists()
+    except OSError:  # its folder may not be entered
+        raise NotebookError("notebook-closed", place=place.shown) from None
 
 
 def _make_file(place: Place) -> None:

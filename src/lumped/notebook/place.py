@@ -56,7 +56,7 @@ class Place:
         if isinstance(said, str) and "://" in text:
             raise InputError("notebook-address", address=text.split("://", 1)[0] + "://…")
         path = Path(said).expanduser()
-        return cls(file=path / FILE_NAME if path.is_dir() else path)
+        return cls(file=path / FILE_NAME if _is_folder(path) else path)
 
     @property
     def shown(self) -> str:
@@ -66,6 +66,13 @@ class Place:
         from sqlalchemy.engine import make_url
 
         return make_url(str(self.address)).set(drivername="postgresql").render_as_string(hide_password=True)
+
+
+def _is_folder(path: Path) -> bool:
+    try:
+        return path.is_dir()
+    except OSError:  # the folder round it may not be entered: opening it will say so
+        return False
 
 
 def usual_place() -> Path:
