@@ -1,4 +1,4 @@
-"""A kitchen with one worker for all tests of a module."""
+"""A kitchen with one worker, and a notebook of its own, for all tests of a module."""
 
 import pytest
 
@@ -8,8 +8,11 @@ from lumped.web.kitchen import Kitchen
 
 
 @pytest.fixture(scope="module")
-def kitchen():
+def kitchen(tmp_path_factory):
     jobs = Jobs(workers=1)
     jobs.warm_up()
-    yield Kitchen(settings=Settings(effort="quick"), jobs=jobs)
+    place = tmp_path_factory.mktemp("notebook") / "notebook.sqlite"
+    kitchen = Kitchen(settings=Settings(effort="quick", notebook=str(place), who="Ann"), jobs=jobs)
+    yield kitchen
     jobs.close()
+    kitchen.shelf.close()

@@ -7,6 +7,7 @@ import signal
 import subprocess
 import sys
 from contextlib import contextmanager
+from tempfile import TemporaryDirectory
 
 FLAGS = [
     "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
@@ -15,9 +16,15 @@ FLAGS = [
 
 
 @contextmanager
-def served(*options):
-    """Serve the app on a free port; give its process and address."""
+def served(*options, notebook=None):
+    """Serve the app on a free port with a notebook of its own; give its process and address."""
+    with TemporaryDirectory(prefix="lumped-") as folder:
+        yield from _served(options, str(notebook or folder))
+
+
+def _served(options, notebook):
     environment = {name: each for name, each in os.environ.items() if not name.startswith(("PYTEST_", "NICEGUI_"))}
+    environment |= {"LUMPED_NOTEBOOK": notebook, "LUMPED_WHO": "Ann"}
     process = subprocess.Popen(
         [sys.executable, "-m", "lumped", "serve", "--port", "0", *options],
         stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=environment,

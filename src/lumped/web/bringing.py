@@ -1,4 +1,4 @@
-"""Taking in a sculpture that a person brings: a form with one sculpture file and the recipes it names."""
+"""Taking in what a person brings: a form with one sculpture file and the recipes it names, or one recipe alone."""
 
 import tomllib
 from urllib.parse import urlsplit
@@ -59,7 +59,7 @@ async def _text(file: UploadFile) -> str:
 
 
 def _sorted_out(texts: dict[str, str]) -> Given:
-    """Tell the sculpture from the recipes; a file that can't be read counts as a sculpture if it is the only one."""
+    """Tell the sculpture from the recipes; a file alone is taken for what it says, or for a sculpture to be refused."""
     kinds = {name: _kind(text) for name, text in texts.items()}
     sculptures = [name for name, kind in kinds.items() if kind == "sculpture"]
     if not sculptures and len(texts) == 1:

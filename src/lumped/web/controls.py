@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from itertools import count
+from typing import Any
 
 from nicegui import html
 from nicegui.element import Element
@@ -70,7 +71,7 @@ def choose(
     label: str,
     options: Sequence[tuple[str, str]],
     value: str,
-    on_pick: Callable[[str], None],
+    on_pick: Callable[[str], Any],
     *,
     classes: str,
     marker: str,

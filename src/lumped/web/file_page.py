@@ -1,10 +1,12 @@
-"""A sculpture from a file: one of the story's, or one that was brought along."""
+"""A sculpture from a file: one of the story's, or what was brought along."""
 
 from lumped.app.examples import example_heading, example_text
 from lumped.app.given import Given
+from lumped.app.shelf import kind_in
 from lumped.texts import say
 from lumped.web.kitchen import Kitchen
 from lumped.web.nothing import nothing_here
+from lumped.web.recipe_view import RecipeView
 from lumped.web.sculpture_view import SculptureView
 
 __all__ = ["brought_page", "example_page"]
@@ -20,9 +22,12 @@ def example_page(kitchen: Kitchen, name: str) -> None:
 
 
 def brought_page(kitchen: Kitchen, key: str) -> None:
-    """Lay out the page of a sculpture that was brought along."""
+    """Lay out the page of a sculpture, or a recipe, that was brought along."""
     given = kitchen.brought(key)
     if given is None:
         nothing_here(say("web-no-brought"))
         return
-    SculptureView(kitchen, given.name).ask(given)
+    if kind_in(given.text) == "recipe":
+        RecipeView(kitchen, given)
+    else:
+        SculptureView(kitchen, given.name).ask(given)

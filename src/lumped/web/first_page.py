@@ -11,11 +11,11 @@ from lumped.texts import say
 from lumped.web import paths
 from lumped.web.drawing import Drawing
 from lumped.web.kitchen import Kitchen
+from lumped.web.leaves import put_shelf
+from lumped.web.sketches import draw_soon
 from lumped.web.words import Words
 
 __all__ = ["ask_for_sketches", "first_page"]
-
-_BEAT = 0.1  # s
 
 
 def first_page(kitchen: Kitchen) -> None:
@@ -27,6 +27,7 @@ def first_page(kitchen: Kitchen) -> None:
             Words("h1", say("web-greeting"))
             Words("p", say("web-greeting-lure"))
         _put_things(kitchen)
+        put_shelf(kitchen)
         _put_bring()
         _put_story()
 
@@ -48,18 +49,7 @@ def _put_things(kitchen: Kitchen) -> None:
                     drawings[shape.key] = Drawing(shape.title)
                 Words("h2", shape.title)
                 Words("p", shape.lure)
-    givens = {shape.key: _given(shape) for shape in starting_shapes()}
-    waiting = {key: kitchen.jobs.submit(sketched, given, given.key) for key, given in givens.items()}
-
-    def look() -> None:
-        for key in [key for key, ticket in waiting.items() if ticket.done]:
-            answer = waiting.pop(key).answer()
-            if answer.content is not None:
-                drawings[key].show(answer.content)
-        if not waiting:
-            timer.cancel()
-
-    timer = ui.timer(_BEAT, look)
+    draw_soon(kitchen, [(drawings[shape.key], _given(shape)) for shape in starting_shapes()])
 
 
 def _put_bring() -> None:

@@ -1,18 +1,20 @@
-"""What all pages of one running app share: its settings, its workers, and the sculptures that were brought along."""
+"""What all pages of one running app share: its settings, its workers, its notebook, and what was brought along."""
 
 from collections import OrderedDict
 from dataclasses import dataclass, field
+from functools import cached_property
 
 from lumped.app.given import Given
 from lumped.app.jobs import Jobs
 from lumped.app.settings import Settings
+from lumped.app.shelf import Shelf
 
 __all__ = ["Kitchen"]
 
 BROUGHT_LIMIT = 32
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Kitchen:
     """What all pages share."""
 
@@ -20,8 +22,13 @@ class Kitchen:
     jobs: Jobs
     _brought: OrderedDict[str, Given] = field(default_factory=OrderedDict)
 
+    @cached_property
+    def shelf(self) -> Shelf:
+        """The notebook; it is opened when it is first needed."""
+        return Shelf(self.settings)
+
     def keep(self, given: Given) -> str:
-        """Keep a sculpture that was brought, the oldest makes room; give the key to it."""
+        """Keep a sculpture or recipe that was brought, the oldest makes room; give the key to it."""
         key = given.key[:16]
         self._brought[key] = given
         while len(self._brought) > BROUGHT_LIMIT:
@@ -29,5 +36,5 @@ class Kitchen:
         return key
 
     def brought(self, key: str) -> Given | None:
-        """Give a sculpture that was brought; None if it is not here."""
+        """Give what was brought; None if it is not here."""
         return self._brought.get(key)

@@ -1,19 +1,27 @@
 """One sculpture on the page: its drawing, to look at in three ways, and what it does; for all pages that show one."""
 
+import asyncio
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from typing import Any
 
 from nicegui import html, ui
-from nicegui.element import Element
 
 from lumped.app.answers import printed
 from lumped.app.given import Given, needed_recipes
+from lumped.app.notebooks import Outcome
+from lumped.app.shelf import Kept, title_in, titled
+from lumped.errors import LumpedError
+from lumped.notebook import Revision
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.asking import Asking
 from lumped.web.controls import choose
 from lumped.web.drawing import Drawing
+from lumped.web.keeping import Keeping
 from lumped.web.kitchen import Kitchen
+from lumped.web.looks import hand_out, reveal
+from lumped.web.past import Past, kept_words, put_old
 from lumped.web.slips import Slips
 from lumped.web.turntable import Turntable
 from lumped.web.words import Words
@@ -23,6 +31,10 @@ __all__ = ["SculptureView"]
 _VIEWS = ("dough", "potential", "turn")
 _HINTS = {"dough": "", "potential": "web-level-hint", "turn": "web-turn-hint"}
 _BEAT = 0.15  # s
+
+
+def _go_on(document: str) -> None:
+    ui.navigate.history.replace(paths.kept(document))
 
 
 class SculptureView:
@@ -36,39 +48,167 @@ class SculptureView:
         Its title.
     below : callable, optional
         Puts on the page what stands below the drawing.
+    kept : Kept, optional
+        The revision of the notebook that it is.
+    remark : callable, optional
+        Gives what is noted beside each revision that is written.
+    on_kept : callable, optional
+        Told the id when it is written into the notebook, to go on under another address.
+    on_changed : callable, optional
+        Called when another revision was brought back, or the sculpture was taken out of the notebook.
     """
 
-    def __init__(self, kitchen: Kitchen, title: str, below: Callable[[], None] | None = None) -> None:
+    def __init__(
+        self,
+        kitchen: Kitchen,
+        title: str,
+        below: Callable[[], None] | None = None,
+        *,
+        kept: Kept | None = None,
+        remark: Callable[[], str] = lambda: "",
+        on_kept: Callable[[str], None] = _go_on,
+        on_changed: Callable[[], Any] | None = None,
+    ) -> None:
         self._kitchen, self._title = kitchen, title
+        self._kept, self._remark, self._on_kept, self._on_changed = kept, remark, on_kept, on_changed
+        self._document = kept.revision.document if kept is not None else None
+        self._keeping: Keeping | None = None
+        self._past: Past | None = None
         self._given: Given | None = None
+        self._judged: Given | None = None
+        self._effort = "quick"
         self._answer: dict[str, Any] | None = None
         self._view = "dough"
         self._turntable: Turntable | None = None
-        with html.main().classes("sheet-width sculpture").mark("sculpture") as self._page:
-            self._put_top()
-            self._put_drawing()
-            with html.section().classes("says") as says:
-                says.props.update({"aria-label": say("web-says")})
-                self._slips = Slips(html.div().style("display: contents"))
-                self._takes = html.div().classes("takes")
-            if below is not None:
-                with html.section().classes("knead"):
-                    below()
+        with html.main():
+            with html.div().classes("sheet-width sculpture").mark("sculpture") as self._page:
+                self._put_top()
+                self._put_drawing()
+                with html.section().classes("says") as says:
+                    says.props.update({"aria-label": say("web-says")})
+                    slips = html.div().style("display: contents")
+                    self._slips = Slips(slips, on_tap=self._tapped, on_take_back=self._taken_back)
+                    self._keep_place = html.div().style("display: contents")
+                    self._takes = html.div().classes("takes")
+                if below is not None:
+                    with html.section().classes("knead"):
+                        below()
+            self._past_place = html.div().classes("sheet-width past-place")
         self._asking = Asking(
             kitchen.jobs,
             on_sketch=self._sketched, on_answer=self._answered, on_failure=self._failed, on_share=self._move_thread,
         )  # fmt: skip
 
+        if kept is not None:
+            self._show_past(kept)
+        ui.timer(0.01, self._learn, once=True)
+
+    @property
+    def document(self) -> str | None:
+        """Its id in the notebook; None if it is not there."""
+        return self._document
+
     def ask(self, given: Given) -> None:
         """Show another sculpture."""
-        self._given = given
-        self._asking.ask(given, self._kitchen.settings.effort)
+        self._given = titled(given, self._keeping.title) if self._keeping is not None and self._document else given
+        if self._keeping is None and not (self._kept is not None and self._kept.old):
+            self._put_keeping()
+        self._asking.ask(self._given, self._kitchen.settings.effort)
+
+    def _put_keeping(self) -> None:
+        with self._keep_place:
+            self._keeping = Keeping(
+                self._kitchen, given=self._asked_for, title=title_in(self._asked_for()),
+                kept=self._kept.newest if self._kept is not None else None, on_kept=self._written, remark=self._remark,
+            )  # fmt: skip
+
+    def _asked_for(self) -> Given:
+        assert self._given is not None
+        return self._given
+
+    def _written(self, revision: Revision) -> None:
+        """Go on as the page of what was written."""
+        if self._document is not None and revision.document != self._document:
+            ui.navigate.to(paths.kept(revision.document))
+            return
+        self._document = revision.document
+        self._given = titled(self._asked_for(), revision.title)
+        if self._judged is not None:
+            self._judged = titled(self._judged, revision.title)
+        self._heading.tell(revision.title)
+        ui.page_title(say("web-page-title", title=revision.title))
+        self._put_takes()
+        self._on_kept(revision.document)
+        ui.timer(0.01, self._look_up, once=True)
+
+    async def _look_up(self) -> None:
+        """Read from the notebook what has become of it."""
+        if self._document is None:
+            return
+        with suppress(LumpedError):
+            self._show_past(await asyncio.to_thread(self._kitchen.shelf.kept, self._document))
+
+    def _show_past(self, kept: Kept) -> None:
+        self._kept_line.tell(kept_words(kept))
+        reveal(self._kept_line, True)
+        self._past_place.clear()
+        with self._past_place:
+            self._past = Past(self._kitchen, kept, on_changed=self._changed)
+        self._slips.show_outcomes(kept.outcomes)
+
+    def _changed(self) -> Any:
+        if self._on_changed is not None:
+            return self._on_changed()
+        assert self._document is not None
+        return ui.navigate.to(paths.kept(self._document))
+
+    async def _learn(self) -> None:
+        """Learn what parts can be seen to do; the rooms that know it take a moment to open."""
+        self._slips.know_choices(await asyncio.to_thread(self._kitchen.shelf.choices))
+
+    async def _tapped(self, part: Mapping[str, Any], happened: str) -> None:
+        """Note what a part really did; what is judged is written down first if it isn't yet."""
+        assert self._judged is not None
+        keeping, shelf = self._keeping, self._kitchen.shelf
+        kept = keeping.kept if keeping is not None else None
+        try:
+            sculpture, note = await asyncio.to_thread(
+                shelf.note, self._judged, part, happened, effort=self._effort, document=self._document,
+                after=kept.number if kept is not None else None, note=self._remark(),
+            )  # fmt: skip
+            outcomes = await asyncio.to_thread(shelf.outcomes, sculpture.document)
+        except LumpedError as error:
+            self._slips.tell(part["part"], str(error))
+            if error.code == "document-moved-on" and keeping is not None:
+                keeping.trouble(error)
+            return
+        written = keeping is not None and (kept is None or sculpture.number > kept.number)
+        self._slips.show_outcomes(outcomes)
+        self._slips.tell(
+            part["part"], say("web-seen-written", number=sculpture.number) if written else "", note.document
+        )
+        if keeping is not None and written:
+            keeping.keep(sculpture)
+
+    async def _taken_back(self, outcome: Outcome) -> None:
+        shelf = self._kitchen.shelf
+        try:
+            await asyncio.to_thread(shelf.remove, outcome.document)
+            outcomes = await asyncio.to_thread(shelf.outcomes, self._document)
+        except LumpedError as error:
+            self._slips.tell(outcome.part, str(error), outcome.document)
+            return
+        self._slips.show_outcomes(outcomes)
+        self._slips.tell(outcome.part, say("web-seen-taken-back"))
 
     def _put_top(self) -> None:
         with html.header().classes("top"):
             html.a(say("web-back"), href=paths.TABLE).classes("back")
             self._heading = Words("h1", self._title)
             self._invented = Words("p", say("web-invented"), "soft invented hidden-now")
+            self._kept_line = Words("p", "", "kept-line hidden-now").mark("kept-line")
+            if self._kept is not None and self._kept.old:
+                put_old(self._kitchen, self._kept, self._changed)
             self._story = Words("p", "", "soft story-text hidden-now")
 
     def _put_drawing(self) -> None:
@@ -94,15 +234,16 @@ class SculptureView:
         self._drawing.classes("waiting")
 
     def _answered(self, answer: dict[str, Any], last: bool) -> None:
-        self._answer = answer
+        self._answer, self._judged = answer, self._given
+        self._effort = "full" if last and self._kitchen.settings.effort == "full" else "quick"
         verdict = answer["verdict"]
         self._clear_failure()
         self._drawing.classes(remove="waiting")
         self._heading.tell(verdict["title"])
         ui.page_title(say("web-page-title", title=verdict["title"]))
         self._story.tell(answer["story"])
-        _reveal(self._story, bool(answer["story"]))
-        _reveal(self._invented, verdict["invented"])
+        reveal(self._story, bool(answer["story"]))
+        reveal(self._invented, verdict["invented"])
         self._show_view()
         self._slips.show(verdict, answer["keys"])
         words = " ".join(say("web-status", part=each["part"], state=each["headline"]) for each in verdict["parts"])
@@ -123,9 +264,9 @@ class SculptureView:
         self._takes.clear()
         self._gist.clear()
         self._page.classes("failing")
-        _reveal(self._drawing, False)
-        _reveal(self._stand, False)
-        _reveal(self._sorry, True)
+        reveal(self._drawing, False)
+        reveal(self._stand, False)
+        reveal(self._sorry, True)
         self._sorry.clear()
         with self._sorry, html.div().classes("sorry").props("role=alert"):
             Words("p", str(failure["message"])).mark("failure")
@@ -143,9 +284,9 @@ class SculptureView:
 
     def _clear_failure(self) -> None:
         self._page.classes(remove="failing")
-        _reveal(self._sorry, False)
-        _reveal(self._drawing, self._view != "turn")
-        _reveal(self._stand, self._view == "turn")
+        reveal(self._sorry, False)
+        reveal(self._drawing, self._view != "turn")
+        reveal(self._stand, self._view == "turn")
 
     def _move_thread(self, share: float | None) -> None:
         self._thread.style(f"--share: {share or 0:.2f}")
@@ -159,10 +300,10 @@ class SculptureView:
 
     def _show_view(self) -> None:
         turned, hint = self._view == "turn", _HINTS[self._view]
-        _reveal(self._drawing, not turned)
-        _reveal(self._stand, turned)
+        reveal(self._drawing, not turned)
+        reveal(self._stand, turned)
         self._hint.tell(say(hint) if hint else "")
-        _reveal(self._hint, bool(hint))
+        reveal(self._hint, bool(hint))
         if self._answer is None:
             return
         if turned:
@@ -181,7 +322,7 @@ class SculptureView:
         self._view = "dough"
         self._show_view()
         self._hint.tell(say("web-no-turning"))
-        _reveal(self._hint, True)
+        reveal(self._hint, True)
 
     def _touched(self, part: str) -> None:
         self._slips.touch(part)
@@ -194,9 +335,9 @@ class SculptureView:
         with self._takes:
             sheet = html.button(say("web-take-sheet")).classes("take").props("type=button").mark("take-sheet")
             sheet.on("click", lambda: self._print(given, sheet))
-            _take(say("web-take-file"), given.text, given.name, "take-file")
+            hand_out(say("web-take-file"), given.text, given.name, "take-file")
             for name, text in needed_recipes(given).items():
-                _take(say("web-take-recipe", file=name), text, name, f"take-{name}")
+                hand_out(say("web-take-recipe", file=name), text, name, f"take-{name}")
 
     def _print(self, given: Given, button: html.button) -> None:
         """Have the sheet written, and hand it over."""
@@ -218,13 +359,3 @@ class SculptureView:
 
         with self._page:
             waiting = ui.timer(_BEAT, look)
-
-
-def _reveal(element: Element, shown: bool) -> None:
-    """Show an element, or take it off the page for now."""
-    element.classes(add="" if shown else "hidden-now", remove="hidden-now" if shown else "")
-
-
-def _take(words: str, text: str, name: str, marker: str) -> None:
-    button = html.button(words).classes("take").props("type=button").mark(marker)
-    button.on("click", lambda: ui.download(text.encode(), name, "application/toml"))

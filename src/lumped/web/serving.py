@@ -21,7 +21,9 @@ from lumped.web import paths
 from lumped.web.bringing import bring
 from lumped.web.file_page import brought_page, example_page
 from lumped.web.first_page import ask_for_sketches, first_page
+from lumped.web.kept_page import kept_page
 from lumped.web.kitchen import Kitchen
+from lumped.web.notebook_page import notebook_page
 from lumped.web.nothing import nothing_here
 from lumped.web.shape_page import shape_page
 from lumped.web.theme import ICON, serve_looks, wear
@@ -61,6 +63,7 @@ def serve(settings: Settings) -> None:
             )  # fmt: skip
     finally:
         jobs.close()
+        kitchen.shelf.close()
 
 
 def pages(kitchen: Kitchen) -> Callable[[], None]:
@@ -80,6 +83,9 @@ def pages(kitchen: Kitchen) -> Callable[[], None]:
                 paths.SHAPE: partial(shape_page, kitchen),
                 paths.EXAMPLE: partial(example_page, kitchen),
                 paths.BROUGHT: partial(brought_page, kitchen),
+                paths.NOTEBOOK: partial(notebook_page, kitchen),
+                paths.KEPT: partial(kept_page, kitchen),
+                paths.OLD: partial(kept_page, kitchen),
             }
         )
 

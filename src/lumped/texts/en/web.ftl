@@ -8,13 +8,13 @@ web-greeting-lure = Dough that carries current, lamps and motors pushed in. Take
 web-things = Things to begin with
 web-story = From an invented harbour
 web-story-lure = A Saturday in an old ropewalk, on no map. Some of these work. Most have something to tell.
-web-bring = A sculpture of your own
-web-bring-lure = Bring a sculpture file, and along with it the recipes it names. It stays on this computer.
+web-bring = A sculpture or a recipe of your own
+web-bring-lure = Bring a sculpture file, and along with it the recipes it names; or a recipe file alone. It stays on this computer.
 web-bring-here = Choose files, or drop them here
 web-back = Back to the table
 web-no-page = There is nothing at this address. Go back to the table.
-web-no-brought = This sculpture is no longer here: Lumped keeps what is brought only until it is stopped. Bring it again.
-web-no-sculpture = Among these files is no sculpture. Choose one that says kind = "sculpture" at its top.
+web-no-brought = What you brought is no longer here: Lumped keeps it only until it is stopped, unless you write it into the notebook. Bring it again.
+web-no-sculpture = Among these files is no sculpture. Choose one that says kind = "sculpture" at its top, or a recipe alone.
 web-two-sculptures = These are { $count } sculptures. Bring one at a time, with its recipes.
 web-elsewhere = This request comes from another page. Bring files from Lumped's own page.
 
@@ -60,5 +60,113 @@ web-take-recipe = Recipe { $file }
 web-unknown-instead = Take “I don't know mine” for the missing recipes
 web-slider-mm = { $value } mm
 web-slider-pressed = pressed in { $value } mm
+
+## The notebook
+
+web-moment = { DATETIME($moment, dateStyle: "medium", timeStyle: "short") }
+web-notebook = The notebook
+web-notebook-lure = What you wrote down last. Nothing in it is ever overwritten.
+web-notebook-all = All that is in the notebook, and where it lies
+web-notebook-none = The notebook is still empty: it begins with the first thing you write down, in { $place }.
+web-notebook-where = It lies in { $place }.
+web-notebook-folder = Folder: { $folder }
+web-notebook-who = { $who } writes in it.
+web-notebook-read-only = It can be read, not written: its disk or folder is write-protected.
+web-no-kept = The notebook has nothing under this address. Go back to the table.
+web-leaf = revision { $number }, { $moment }, { $who }
+web-more = { $count } more
+web-search = Look for a word
+web-found =
+    { $count ->
+        [0] Nothing in the notebook holds that.
+        [one] One thing holds that.
+       *[other] { $count } things hold that.
+    }
+web-kinds = Show
+web-kinds-all = everything
+web-kinds-sculpture = sculptures
+web-kinds-recipe = recipes
+web-kinds-outcome = what happened
+web-kind-sculpture = sculpture
+web-kind-recipe = recipe
+web-kind-outcome = what happened
+web-taken-out =
+    { $count ->
+        [one] One thing was taken out
+       *[other] { $count } things were taken out
+    }
+
+web-keep-heading = Into the notebook
+web-kept-is = In the notebook, revision { $number }
+web-keep-name = Name
+web-keep-why = Why, if you like to say
+web-keep = Write it down
+web-keep-next = Write down what has changed
+web-keep-anew = Write it down as a new one
+web-keep-copy = { $title }, another way
+web-kept-now = Written down as revision { $number } of “{ $title }”, in { $place }.
+web-kept-already = Nothing has changed: it is there already, as revision { $number } of “{ $title }”, in { $place }.
+web-keep-look = Look at revision { $number }
+web-keep-anyway = Write mine down after it
+web-pulled = “{ $shape }”, pulled about: { $address }
+web-kept-line = From the notebook: revision { $number }, { $moment }, { $who }.
+
+web-past = How it came to be
+web-past-older =
+    { $count ->
+        [one] One older revision
+       *[other] { $count } older revisions
+    }
+web-revision = Revision { $number }
+web-revision-here = you are looking at it
+web-revision-removed = Taken out of the notebook.
+web-revision-restored = Brought back from revision { $number }.
+web-by = { $moment }, { $who }
+web-bring-back = Bring it back
+web-remove = Take it out of the notebook
+web-remove-comfort = Nothing is lost by that: it can be brought back.
+web-removed = It was taken out of the notebook. Nothing is lost: all its revisions are still here.
+web-old = This is an old one: revision { $number } of { $newest }. It has gone on since.
+web-old-newest = Go to the newest
+web-changes = What changed
+web-changes-from = from
+web-changes-to = to
+web-changes-none = Both say the same.
+web-made-from = Made from
+web-made-into = Made into
+web-uses = Its recipes
+web-of = What it is of
+web-used-by = Used by
+web-kin = { $title } ({ $kind }, revision { $number })
+
+web-seen = And on your table?
+web-seen-of = What “{ $part }” does on your table
+web-seen-next = And on the next table?
+web-seen-back = Take it back
+web-seen-as-said = Noted: { $what }. As it was said.
+web-seen-otherwise = Noted: { $what }. It was said: { $said }.
+web-seen-written = The sculpture was written down with it, as revision { $number }.
+web-seen-taken-back = Taken back.
+web-seen-tables =
+    { $count ->
+        [one] { $true ->
+            [0] One table so far: not as it was said.
+           *[other] One table so far: as it was said.
+        }
+       *[other] { $true } of { $count } tables so far: as it was said.
+    }
+
+web-recipe-invented = This recipe is invented.
+web-dough-conducts = It carries current
+web-dough-blocks = It blocks current
+web-dough-not = No dough comes of this
+web-dough-figures = { $figure } at { $temperature } °C, which is { $other }
+web-dough-steps = From the scale to the figure
+web-goes-in = What goes in
+web-by-feel = and { $least } to { $most } g by feel
+web-cooked-pot = Cooked in a pot on the stove.
+web-cooked-kettle = Boiling water from the kettle is poured on.
+web-cooked-microwave = Cooked in a microwave oven.
+web-cooked-not-cooked = Not cooked.
 
 port-taken = Port { $port } is in use by another program. Choose another: lumped serve --port { $other }

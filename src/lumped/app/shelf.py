@@ -1,0 +1,405 @@
+"""The notebook of the running app: opened when it is first needed, and what a page asks of it.
+
+The app starts and goes on without a notebook; each use says in words what keeps it away. Reading never begins one.
+"""
+
+import threading
+import tomllib
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass, replace
+from typing import Any
+
+import tomli_w
+
+from lumped.app.given import Given, along, plain_name, references
+from lumped.app.notebooks import (
+    Outcome,
+    file_text,
+    given_from,
+    kinds,
+    note_outcome,
+    outcomes_of,
+    place_of,
+    save_given,
+    save_recipe,
+)
+from lumped.app.settings import Settings
+from lumped.errors import LumpedError, NotebookError
+from lumped.notebook import DERIVED, Entry, Notebook, Reference, Revision, open_notebook
+
+__all__ = ["Kept", "Leaf", "Related", "Shelf", "Where", "kind_in", "same_but_title", "title_in", "titled"]
+
+PATIENCE = 5.0  # s that a page waits for another program that writes
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Where:
+    """Where the notebook lies, who writes in it, and whether it is there and can be written."""
+
+    place: str
+    folder: str
+    who: str
+    there: bool
+    read_only: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Leaf:
+    """A document in a list; a sculpture that can be read comes as `given`, to be drawn."""
+
+    entry: Entry
+    given: Given | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Related:
+    """A revision of another document: made from this one, or used by it."""
+
+    document: str
+    kind: str
+    title: str
+    number: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kept:
+    """A document of the notebook as a page shows it.
+
+    Parameters
+    ----------
+    revision : Revision
+        The revision that is looked at.
+    history : tuple of Revision
+        All revisions, the first first.
+    given : Given or None
+        A sculpture or recipe as the workers take it; None if it is of another kind or removed.
+    text : str
+        The document as a file; empty if it is removed.
+    outcomes : tuple of Outcome
+        What was noted of a sculpture.
+    made_from : Related or None
+        What it was derived from.
+    made_into, used_by, uses : tuple of Related
+        What was derived from it; what refers to it; what it refers to.
+    """
+
+    revision: Revision
+    history: tuple[Revision, ...]
+    given: Given | None
+    text: str
+    outcomes: tuple[Outcome, ...]
+    made_from: Related | None
+    made_into: tuple[Related, ...]
+    used_by: tuple[Related, ...]
+    uses: tuple[Related, ...]
+
+    @property
+    def newest(self) -> Revision:
+        """The newest revision."""
+        return self.history[-1]
+
+    @property
+    def old(self) -> bool:
+        """Whether it has gone on since."""
+        return self.revision.number < self.newest.number
+
+
+class Shelf:
+    """The notebook that the settings name; several threads may use it at once.
+
+    Parameters
+    ----------
+    settings : Settings
+        Place of the notebook, and who writes.
+    """
+
+    def __init__(self, settings: Settings) -> None:
+        self._settings = settings
+        self._lock = threading.Lock()
+        self._notebook: Notebook | None = None
+        self._seen = False
+
+    def close(self) -> None:
+        """Let go of the notebook."""
+        with self._lock:
+            if self._notebook is not None:
+                self._notebook.close()
+            self._notebook = None
+
+    @contextmanager
+    def opened(self, *, begin: bool = False) -> Iterator[Notebook]:
+        """Give the notebook; after a trouble with its place it is opened anew the next time.
+
+        Parameters
+        ----------
+        begin : bool
+            Whether to begin one if there is none and there was none before.
+
+        Raises
+        ------
+        NotebookError
+            If it can't be opened.
+        """
+        notebook = self._open(begin)
+        try:
+            yield notebook
+        except NotebookError:
+            self._let_go(notebook)
+            raise
+
+    def _open(self, begin: bool) -> Notebook:
+        with self._lock:
+            if self._notebook is None:
+                place = self._settings.notebook or None
+                try:
+                    self._notebook = open_notebook(
+                        place, kinds=kinds(), who=self._settings.who, begin=begin and not self._seen, patience=PATIENCE
+                    )
+                except NotebookError as error:
+                    if self._seen and error.code == "notebook-not-there":
+                        raise NotebookError("notebook-gone", **error.data) from None
+                    raise
+                self._seen = True
+            return self._notebook
+
+    def _let_go(self, notebook: Notebook) -> None:
+        with self._lock:
+            if self._notebook is notebook:
+                self._notebook = None
+        notebook.close()
+
+    def where(self) -> Where:
+        """Tell where the notebook lies; opens it if there is one."""
+        place = place_of(self._settings)
+        folder = str(place.file.absolute().parent) if place.file is not None else ""
+        if not self._begun():
+            return Where(place=place.shown, folder=folder, who=self._settings.who, there=False, read_only=False)
+        with self.opened() as notebook:
+            shown = str(place.file.absolute()) if place.file is not None else place.shown
+            return Where(place=shown, folder=folder, who=notebook.who, there=True, read_only=notebook.read_only)
+
+    def _begun(self) -> bool:
+        file = place_of(self._settings).file
+        return self._seen or file is None or file.exists()
+
+    def leaves(
+        self, *, kind: str | None = None, words: str = "", removed: bool = False, drawn: int = 0
+    ) -> tuple[Leaf, ...]:
+        """List what is in the notebook, the newest first; nothing if there is none yet.
+
+        Parameters
+        ----------
+        kind : str, optional
+            Only this kind.
+        words : str
+            Only what holds all of these words.
+        removed : bool
+            What was removed, instead.
+        drawn : int
+            How many sculptures to give with their texts.
+        """
+        if not self._begun():
+            return ()
+        with self.opened() as notebook:
+            entries = notebook.entries(kind=kind, words=words, removed=removed)
+            first = [each.document for each in entries if each.kind == "sculpture" and not removed][:drawn]
+            return tuple(Leaf(entry=each, given=self._readable(notebook, each, first)) for each in entries)
+
+    def _readable(self, notebook: Notebook, entry: Entry, wanted: list[str]) -> Given | None:
+        if entry.document in wanted:
+            with suppress(LumpedError):
+                return given_from(notebook, notebook.revision(entry.document))
+        return None
+
+    def kept(self, document: str, number: int | None = None) -> Kept:
+        """Give a document, as its newest revision or an older one says.
+
+        Raises
+        ------
+        InputError
+            If there is no such document or revision.
+        NotebookError
+            If the notebook can't be read, or a newer Lumped wrote it.
+        """
+        with self.opened() as notebook:
+            history = notebook.history(document)
+            revision = history[-1] if number is None else notebook.revision(document, number)
+            linking = notebook.linking_to(document)
+            derived = [each for each in linking if _of(document, each.links.get(DERIVED))]
+            using = [each for each in linking if each not in derived and each.kind != "outcome"]
+            uses = [target for name, target in revision.links.items() if name != DERIVED]
+            origin = revision.links.get(DERIVED)
+            return Kept(
+                revision=revision, history=history, given=_given(notebook, revision),
+                text="" if revision.removed else file_text(notebook, revision),
+                outcomes=outcomes_of(notebook, document) if revision.kind == "sculpture" else (),
+                made_from=_related(notebook.referred(origin)) if origin is not None else None,
+                made_into=tuple(map(_related, derived)), used_by=tuple(map(_related, using)),
+                uses=tuple(_related(notebook.referred(each)) for each in uses),
+            )  # fmt: skip
+
+    def keep(
+        self,
+        given: Given,
+        *,
+        title: str = "",
+        document: str | None = None,
+        after: int | None = None,
+        note: str = "",
+        derived_from: Reference | None = None,
+    ) -> Revision:
+        """Save a sculpture or a recipe; the arguments are those of `save_given`.
+
+        Returns
+        -------
+        Revision
+            The one that says so: a new one, or the newest if it says just this.
+        """
+        with self.opened(begin=True) as notebook:
+            if document is not None:
+                newest = notebook.revision(document)
+                if after in (None, newest.number) and _says(notebook, newest, titled(given, title)):
+                    return newest
+            save = save_recipe if kind_in(given.text) == "recipe" else save_given
+            return save(
+                notebook, given, document=document, title=title, note=note, derived_from=derived_from, after=after
+            )
+
+    def note(
+        self,
+        given: Given,
+        part: Mapping[str, Any],
+        happened: str,
+        *,
+        effort: str,
+        document: str | None = None,
+        after: int | None = None,
+        note: str = "",
+    ) -> tuple[Revision, Revision]:
+        """Note what a part really did; a sculpture that is not in the notebook as it was judged is saved first.
+
+        Returns
+        -------
+        (Revision, Revision)
+            The sculpture, and the note.
+        """
+        with self.opened(begin=True) as notebook:
+            history = notebook.history(document) if document is not None else ()
+            there = [each for each in reversed(history) if _says(notebook, each, given)]
+            sculpture = there[0] if there else save_given(notebook, given, document=document, after=after, note=note)
+            return sculpture, note_outcome(notebook, sculpture, part, happened, effort=effort)
+
+    def choices(self) -> dict[str, tuple[str, ...]]:
+        """Give what parts can be seen to do, by kind."""
+        from lumped.verdict.outcomes import SEEN
+
+        return {str(kind): seen for kind, seen in SEEN.items()}
+
+    def outcomes(self, document: str | None) -> tuple[Outcome, ...]:
+        """Give what was noted of a sculpture, the newest first."""
+        if document is None or not self._begun():
+            return ()
+        with self.opened() as notebook:
+            return outcomes_of(notebook, document)
+
+    def changes(self, document: str, before: int, after: int) -> tuple[str, ...]:
+        """Tell in lines how two revisions of a document differ."""
+        with self.opened() as notebook:
+            pair = notebook.revision(document, before), notebook.revision(document, after)
+            return tuple(each.text for each in notebook.compare(*pair))
+
+    def remove(self, document: str, *, note: str = "") -> Revision:
+        """Take a document out; that is a revision too."""
+        with self.opened() as notebook:
+            return notebook.remove(document, note=note)
+
+    def bring_back(self, document: str, number: int | None = None) -> Revision:
+        """Save a revision again as the newest; of a removed document the last that is none."""
+        with self.opened() as notebook:
+            if number is None:
+                number = next(each.number for each in reversed(notebook.history(document)) if not each.removed)
+            return notebook.restore(document, number)
+
+
+def _given(notebook: Notebook, revision: Revision) -> Given | None:
+    if revision.removed or revision.kind not in ("sculpture", "recipe"):
+        return None
+    if revision.kind == "sculpture":
+        return given_from(notebook, revision)
+    return Given(name=f"{plain_name(revision.title)}.toml", text=file_text(notebook, revision))
+
+
+def _of(document: str, target: Reference | None) -> bool:
+    return target is not None and target.document == document
+
+
+def _related(revision: Revision) -> Related:
+    return Related(document=revision.document, kind=revision.kind, title=revision.title, number=revision.number)
+
+
+def _says(notebook: Notebook, revision: Revision, given: Given) -> bool:
+    """Whether a revision says just this, with the same recipes."""
+    if revision.removed:
+        return False
+    kept = _given(notebook, revision)
+    if kept is None or tomllib.loads(kept.text) != tomllib.loads(given.text):
+        return False
+    names = references(given.text)
+    return all(_parsed(along(kept, name)) == _parsed(along(given, name)) for name in names)
+
+
+def _parsed(text: str | None) -> dict[str, Any]:
+    return tomllib.loads(text or "")
+
+
+def title_in(given: Given) -> str:
+    """Give the title that a file says; its name if it says none or can't be read.
+
+    Examples
+    --------
+    >>> title_in(Given(name="a.toml", text="title = 'Quay'")), title_in(Given(name="a.toml", text="?"))
+    ('Quay', 'a')
+    """
+    with suppress(tomllib.TOMLDecodeError, RecursionError):
+        title = tomllib.loads(given.text).get("title")
+        if isinstance(title, str) and title:
+            return title
+    return given.name.removesuffix(".toml")
+
+
+def kind_in(text: str) -> str:
+    """Give the kind that a file says; nothing if it can't be read.
+
+    Examples
+    --------
+    >>> kind_in("kind = 'recipe'"), kind_in("?")
+    ('recipe', '')
+    """
+    try:
+        return str(tomllib.loads(text).get("kind", ""))
+    except (tomllib.TOMLDecodeError, RecursionError):
+        return ""
+
+
+def titled(given: Given, title: str) -> Given:
+    """Give the same under another title; as it is if that is empty or already its title."""
+    try:
+        document = tomllib.loads(given.text)
+    except (tomllib.TOMLDecodeError, RecursionError):
+        return given
+    if not title or document.get("title") == title:
+        return given
+    return replace(given, name=f"{plain_name(title)}.toml", text=tomli_w.dumps(document | {"title": title}))
+
+
+def same_but_title(one: str, other: str) -> bool:
+    """Tell whether two files say the same, whatever their titles.
+
+    Examples
+    --------
+    >>> same_but_title("title = 'a'", "title = 'b'"), same_but_title("b = 1", "b = 2")
+    (True, False)
+    """
+    first, second = (tomllib.loads(text) | {"title": ""} for text in (one, other))
+    return first == second
