@@ -6,7 +6,7 @@ SERVE  ?= 1
 PORT   ?= 8765
 
 .DEFAULT_GOAL := help
-.PHONY: help run test check format browser pictures lock clean
+.PHONY: help run test long bench check format browser postgres pictures lock clean
 
 help:  ## print these commands
 	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | sed -E 's/^([a-z]+):.*## (.*)/  make \1|\2/' | column -t -s '|'
@@ -16,8 +16,14 @@ run: $(VENV)/.ok  ## set up, check the demo sculpture, write out/, then serve th
 	$(BIN)/lumped check demo/harbour-light.toml --pdf out/harbour-light.pdf --picture out/harbour-light.png
 	@if [ "$(SERVE)" != 0 ]; then $(BIN)/lumped serve --port $(PORT); fi
 
-test: $(VENV)/.ok browser  ## set up (a browser too) and pass the test suite
-	$(BIN)/python -m pytest -n 2
+test: $(VENV)/.ok browser postgres  ## set up (a browser and a PostgreSQL too) and pass the test suite
+	$(BIN)/python -m pytest -n 2 -rs
+
+long: $(VENV)/.ok postgres  ## try for an hour or so that nothing is lost; goes on where it stopped (results: out/long)
+	$(BIN)/python scripts/long.py
+
+bench: $(VENV)/.ok postgres  ## measure how fast readings are written and read back
+	$(BIN)/python scripts/bench.py
 
 check: $(VENV)/.ok  ## lint, format, types, and who may import whom
 	$(BIN)/ruff check .
@@ -45,3 +51,6 @@ $(VENV)/.ok: requirements.lock pyproject.toml
 
 browser:
 	@bash scripts/browser.sh
+
+postgres:
+	@bash scripts/postgres.sh

@@ -142,6 +142,7 @@ def ground(folder: Path) -> Iterator[Ground]:
     """Make a begun notebook with a shared document and series, and one of the oldest layout; start the nursery."""
     from tests.notebook.old.making import thaw
 
+    folder.mkdir(exist_ok=True)
     begun = folder / "begun.sqlite"
     with open_notebook(begun) as notebook:
         document, series = shared(notebook, "", "")
