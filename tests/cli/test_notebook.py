@@ -161,6 +161,8 @@ def test_what_was_removed_is_listed_apart_and_comes_back(lumped, written):
     assert "too wide" in lumped("history", HARBOUR)
     assert "harbour" not in lumped("list")
     assert "harbour" in lumped("list", "--removed")
+    where = lumped("where", "--json")
+    assert (where["documents"], where["removed"], where["revisions"]) == (2, 1, 5)
     assert "its removal" in lumped("show", HARBOUR, ends=1)
     assert "removed already" in lumped("remove", HARBOUR, ends=1)
     assert "revision 2 of “The harbour light” is now also revision 4" in lumped(*command.split())
@@ -245,7 +247,9 @@ def test_readings_of_a_time_count_in_local_time(lumped, measured, monkeypatch):
             "readings", measured, "--json", "--from", "2026-05-09T17:30:10", "--until", "2026-05-09T12:00:12Z"
         )
         assert some["at"] == ["2026-05-09T12:00:10Z", "2026-05-09T12:00:11Z"]
-        assert "2026-05-09 17:30:00.000 +05:30" in lumped("readings", measured, "--until", "2026-05-09 17:30:05")
+        shown = lumped("readings", measured, "--until", "2026-05-09 17:30:05")
+        assert re.findall(r"17:30:\d\d", shown) == [f"17:30:0{k}" for k in range(5)]
+        assert "2026-05-09 17:30:00.000 +05:30" in shown
         assert "no readings in this time" in lumped("readings", measured, "--from", "2027-01-01")
     finally:
         monkeypatch.undo()
