@@ -25,6 +25,9 @@ from lumped.notebook import Notebook, open_notebook
 SCENES = ("load", "load", "load", "load", "two programs", "two programs", "beginning", "migrating", "backup")
 """What a child is at when it is killed; what stands here more often is tried more often."""
 
+SPAN_S = {"load": 0.4, "two programs": 0.4, "beginning": 0.1, "migrating": 0.1, "backup": 0.04}
+"""Within how long after a child's start the kill comes; the short ones take about that long."""
+
 
 class Child:
     """A child at work, and what it has been acknowledged."""
@@ -181,7 +184,7 @@ def kill_once(seed: int, folder: Path, at: Ground) -> Outcome:
     chance = Random(seed)
     scene = SCENES[seed % len(SCENES)]
     file = folder / "notebook.sqlite"
-    after = chance.uniform(0, 0.4 if scene.startswith(("load", "two")) else 0.1)
+    after = chance.uniform(0, SPAN_S[scene])
     document, series = at.document, at.series
     if scene == "migrating":
         shutil.copyfile(at.old, file)
