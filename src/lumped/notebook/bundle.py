@@ -32,7 +32,7 @@ from lumped.notebook.forms import (
 from lumped.notebook.json_pieces import Pieces
 from lumped.notebook.limits import MEMORY_LIMIT, Budget
 from lumped.notebook.lines import shown
-from lumped.notebook.opening import bytes_of
+from lumped.notebook.opening import bytes_of, is_folder
 from lumped.notebook.placing import whole_file
 from lumped.notebook.plain_files import read_files, write_files
 from lumped.notebook.proving import prove
@@ -76,7 +76,7 @@ def read_contents(path: Path, *, memory: int = MEMORY_LIMIT) -> Contents:
     InputError
         If it is none, or not whole, or would do harm.
     """
-    is_bundle = path.suffix.lower() == ".json" and not path.is_dir()
+    is_bundle = path.suffix.lower() == ".json" and not is_folder(path)
     return read_bundle(path, memory=memory) if is_bundle else read_files(path, memory=memory)
 
 

@@ -12,7 +12,7 @@ from lumped.notebook.lines import shown
 
 __all__ = ["MEMORY_LIMIT", "PIECE_LIMIT", "Budget"]
 
-MEMORY_LIMIT = 640_000_000  # bytes; 10 million readings take 320 MB of it, 10,000 documents of 3 kB about 300 MB
+MEMORY_LIMIT = 500_000_000  # bytes; 10 million readings take 320 MB of it, 10,000 documents of 3 kB about 300 MB
 PIECE_LIMIT = 16_000_000  # bytes of text in one revision: a body of 2 MB, each of its letters escaped
 MARK_LIMIT = 2_000_000  # commas, colons and brackets in it: each makes at most about 64 bytes
 UNPACKED_LIMIT = 8  # bytes read from a folder or out of an archive, for each byte of memory

@@ -9,7 +9,7 @@ from lumped.errors import InputError
 from lumped.notebook.limits import Budget
 from lumped.notebook.lines import shown
 
-__all__ = ["bytes_of", "open_plain"]
+__all__ = ["bytes_of", "is_folder", "open_plain"]
 
 
 def open_plain(path: Path, *, follow: bool = True) -> BinaryIO:
@@ -49,3 +49,17 @@ def bytes_of(path: Path, budget: Budget) -> bytes:
             return file.read(budget.memory)
         except OSError as error:
             raise InputError("plain-unreadable", file=shown(path, 200), problem=shown(error.strerror, 120)) from None
+
+
+def is_folder(path: Path) -> bool:
+    """Tell whether there is such a folder; a name that can't be one is none.
+
+    Examples
+    --------
+    >>> is_folder(Path()), is_folder(Path("no" + chr(0)))
+    (True, False)
+    """
+    try:
+        return path.is_dir()
+    except (OSError, ValueError):
+        return False

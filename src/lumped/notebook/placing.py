@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
-from lumped.errors import InputError
+from lumped.errors import InputError, LumpedError
 from lumped.notebook.lines import shown
 
 __all__ = ["whole_file", "whole_folder"]
@@ -78,7 +78,7 @@ def _name(part: Path, path: Path) -> None:
 def _in_words(path: Path) -> Iterator[None]:
     try:
         yield
-    except InputError:
+    except LumpedError:
         raise
     except (OSError, ValueError) as error:
         problem = getattr(error, "strerror", None) or str(error)

@@ -17,7 +17,7 @@ from lumped.notebook.folders import FolderSink, FolderSource
 from lumped.notebook.forms import FORM, TopForm, fitted, refuse_other_form
 from lumped.notebook.limits import MEMORY_LIMIT, Budget
 from lumped.notebook.lines import shown
-from lumped.notebook.opening import open_plain
+from lumped.notebook.opening import is_folder, open_plain
 from lumped.notebook.placing import whole_file, whole_folder
 from lumped.notebook.proving import prove
 from lumped.notebook.reading_files import read_all_series, write_series
@@ -83,7 +83,7 @@ def read_files(path: Path, *, memory: int = MEMORY_LIMIT) -> Contents:
 
 @contextmanager
 def _source(path: Path, budget: Budget) -> Iterator[Source]:
-    if path.is_dir():
+    if is_folder(path):
         yield FolderSource(path, budget)
     else:
         with open_plain(path) as file:
