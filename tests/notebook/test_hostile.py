@@ -3,11 +3,13 @@
 import io
 import json
 import os
+import re
 import stat
 import struct
 import subprocess
 import sys
 import zipfile
+from importlib import import_module
 from pathlib import Path
 
 import pytest
@@ -16,9 +18,10 @@ from tests.notebook.fuzzing import fuzz, members_of, repacked, seeds, small_note
 from lumped.errors import InputError
 from lumped.notebook.archives import ArchiveSource
 from lumped.notebook.bundle import read_contents, write_contents
-from lumped.notebook.limits import Budget
-from lumped.notebook.lines import plain_line
+from lumped.notebook.limits import MEMORY_LIMIT, Budget
+from lumped.notebook.lines import NOTE_LIMIT, UNIT_LIMIT, plain_line
 from lumped.notebook.reading_files import as_cell, read_cell
+from lumped.notebook.trees import FILES_LIMIT
 
 HISTORY = "documents/sculpture/quay-099a8050/history.toml"
 FIRST = "documents/sculpture/quay-099a8050/0001.toml"
@@ -273,6 +276,20 @@ def test_an_archive_that_unpacks_to_much_more_is_refused():
     source = ArchiveSource(io.BytesIO(packed(FIRST, 100_000_000 * b"0")), Budget())
     with pytest.raises(InputError, match="200 times"):
         source.whole(FIRST, 10**9)
+
+
+def test_the_limits_in_the_docs_are_those_of_the_code():
+    page = (Path(__file__).parents[2] / "docs/notebook-files.md").read_text("utf-8")
+    told = {(limits, name) for limits, name in re.findall(r"`(\w+)\.([A-Z_]+)`", page)}
+    assert len(told) > 8
+    assert [name for module, name in told if not hasattr(import_module(f"lumped.notebook.{module}"), name)] == []
+    for text in (
+        f"{MEMORY_LIMIT // 10**6} MB",
+        f"{FILES_LIMIT:,}",
+        f"{NOTE_LIMIT:,} characters",
+        f"{UNIT_LIMIT} characters",
+    ):
+        assert f"| {text}" in page
 
 
 def test_formulas_in_remarks_are_text_to_a_spreadsheet():

@@ -4,7 +4,7 @@ body-holds = A document can't hold { $value } ({ $where }). It holds tables, lis
 body-reserved = A body can't hold “{ $key }” at its top: that is told beside it. Take it out.
 body-too-large = A document may be { $limit } long; this one is longer. Split it.
 body-too-deep = A document may be nested { $limit } deep; this one is deeper.
-reference-unreadable = “{ $text }” is no reference. One has the form id@hash, as “lumped notebook history” prints it.
+reference-unreadable = “{ $text }” is no reference. One has the form id@hash, as “lumped notebook history --json” tells it.
 moment-unreadable = “{ $text }” is no moment. Write it like 2026-05-09T14:30:00Z.
 notebook-address = A notebook can't lie at { $address }. Give a file, a folder, or an address that begins with postgresql://.
 notebook-newer-schema = This { $kind } was written by a newer Lumped (form { $schema }; this one reads up to form { $known }). It is kept untouched. Open it with the newer Lumped.
@@ -24,7 +24,6 @@ notebook-unreachable = The server of the notebook { $place } does not answer. Is
 notebook-no-entry = The server of the notebook { $place } does not let you in. Check name and password.
 notebook-no-database = The server of the notebook { $place } has no such database. Ask whoever keeps it to make one.
 notebook-trouble = The notebook { $place } can't be used: { $problem }
-file-exists = { $file } is there already, and nothing is overwritten. Choose another name.
 
 document-kindless = A document must say what kind it is, such as “recipe” or “note”.
 document-changes-kind = “{ $title }” is a { $found } in this notebook, and can't become a { $kind }. Save it as a document of its own.
