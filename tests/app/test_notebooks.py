@@ -104,15 +104,32 @@ def test_what_happened_is_noted_beside_what_was_predicted(notebook):
 
 def test_a_lamp_cannot_be_seen_to_turn(notebook):
     light = notebooks.save_file(notebook, LIGHT)
-    with pytest.raises(InputError, match="can.t be seen to be turning"):
+    with pytest.raises(InputError, match="seen to be turning"):
         notebooks.note_outcome(notebook, light, LAMP, "turning", effort="full")
 
 
 def test_export_and_bringing_in_keep_everything(notebook, tmp_path):
     light = notebooks.save_file(notebook, LIGHT)
     notebooks.note_outcome(notebook, light, LAMP, "dark", effort="full")
-    for name in ("plain", "packed.zip", "bundle.json"):
-        notebooks.export(notebook, tmp_path / name)
-        with open_plain(tmp_path / f"{name}.sqlite") as other:
+    for name in ("plain", "packed.zip", "bundle.json", "copy.sqlite"):
+        if name.endswith(".sqlite"):
+            notebook.backup(tmp_path / name)
+        else:
+            notebooks.export(notebook, tmp_path / name)
+        with open_plain(tmp_path / f"into-{name}.sqlite") as other:
             notebooks.bring_in(other, tmp_path / name)
             assert other.contents().fingerprint == notebook.contents().fingerprint
+
+
+def test_an_export_says_what_it_can_be_written_as(notebook, tmp_path):
+    with pytest.raises(InputError, match="a notebook is not written as"):
+        notebooks.export(notebook, tmp_path / "all.txt")
+    assert list(tmp_path.glob("all*")) == []
+
+
+def test_a_story_of_several_lines_stays_readable_in_the_file(notebook):
+    text = notebooks.file_text(notebook, notebooks.save_file(notebook, SALT))
+    assert 'story = """\n' in text
+    assert tomllib.loads(text) == tomllib.loads(SALT.read_text("utf-8"))
+    odd = notebook.save("note", {"title": "x", "text": "a\r\nb\n\r"})
+    assert tomllib.loads(notebooks.file_text(notebook, odd))["text"] == "a\r\nb\n\r"

@@ -115,10 +115,11 @@ def test_readings_that_come_quickly_share_a_commit(notebook, series):
 
 
 def test_what_could_not_be_written_waits_and_is_tried_again():
-    kept, full = [], Event()
+    kept, attempts, full = [], [], Event()
     full.set()
 
-    def write(waiting):
+    def write(waiting, again):
+        attempts.append(again)
         if full.is_set():
             raise NotebookError("notebook-full", place="lab")
         kept.extend(waiting)
@@ -133,10 +134,11 @@ def test_what_could_not_be_written_waits_and_is_tried_again():
     recorder.close()
     assert [value for _, value, _ in kept] == [1.0, 2.0]
     assert recorder.committed == 2
+    assert attempts[:2] == [False, True]
 
 
 def test_a_recorder_that_closes_on_a_full_disk_says_what_it_still_holds():
-    def write(waiting):
+    def write(waiting, again):
         raise NotebookError("notebook-full", place="lab")
 
     recorder = Recorder(write, every=0.01)

@@ -1,7 +1,9 @@
 """The notebook as the app uses it: sculptures with their recipes go in and come back, and what really happened."""
 
+import re
 import tomllib
 from collections.abc import Mapping
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -23,6 +25,7 @@ __all__ = [
     "file_text",
     "given_from",
     "given_of",
+    "kind_of",
     "kinds",
     "note_outcome",
     "open_notebook",
@@ -100,6 +103,8 @@ def export(notebook: Notebook, path: Path) -> None:
     """
     from lumped.notebook.bundle import write_contents
 
+    if re.fullmatch(r"\.[A-Za-z]{1,6}", path.suffix) and path.suffix.lower() not in (".zip", ".json"):
+        raise InputError("export-ending", file=str(path), ending=path.suffix)
     write_contents(notebook.contents(), path)
 
 
@@ -111,7 +116,7 @@ def bring_in(notebook: Notebook, path: Path) -> Taken:
     notebook : Notebook
         Where to.
     path : Path
-        A folder of plain files, an archive of them (.zip), or a bundle (.json).
+        A folder of plain files, an archive of them (.zip), a bundle (.json), or another notebook's file.
 
     Raises
     ------
@@ -121,7 +126,19 @@ def bring_in(notebook: Notebook, path: Path) -> Taken:
     """
     from lumped.notebook.bundle import read_contents
 
+    if _is_database(path):
+        with opened(path, begin=False) as other:
+            return notebook.take_in(other.contents())
     return notebook.take_in(read_contents(path))
+
+
+def _is_database(path: Path) -> bool:
+    """Whether a file begins as all SQLite files do."""
+    with suppress(OSError, ValueError):
+        if path.is_file():
+            with path.open("rb") as file:
+                return file.read(16) == b"SQLite format 3\0"
+    return False
 
 
 def given_of(path: Path) -> Given:
@@ -175,7 +192,7 @@ def save_file(
     InputError
         If the file can't be read, or is of a kind that has no place here.
     """
-    kind = _kind_of(path)
+    kind = kind_of(path)
     given = given_of(path) if kind == "sculpture" else Given(name=path.name, text=path.read_text("utf-8-sig"))
     if document is None and not new:
         document = _titled(notebook, kind, _body_of(given.text))
@@ -183,8 +200,14 @@ def save_file(
     return save(notebook, given, document=document, note=note, derived_from=derived_from)
 
 
-def _kind_of(path: Path) -> str:
-    """Tell what a file is; one that is neither is refused as the sculpture that it fails to be."""
+def kind_of(path: Path) -> str:
+    """Tell whether a file is a recipe or a sculpture.
+
+    Raises
+    ------
+    InputError
+        If it can't be read; one that is neither is refused as the sculpture that it fails to be.
+    """
     try:
         kind = str(tomllib.loads(path.read_text("utf-8-sig")).get("kind"))
     except (OSError, ValueError, RecursionError):
@@ -279,7 +302,9 @@ def file_text(notebook: Notebook, revision: Revision) -> str:
     InputError
         If the revision is a removal.
     """
-    return tomli_w.dumps({"kind": revision.kind, "schema": notebook.form(revision), **notebook.body(revision)})
+    document = {"kind": revision.kind, "schema": notebook.form(revision), **notebook.body(revision)}
+    text = tomli_w.dumps(document, multiline_strings=True)
+    return text if tomllib.loads(text) == document else tomli_w.dumps(document)  # some line ends need their escapes
 
 
 def given_from(notebook: Notebook, revision: Revision) -> Given:

@@ -9,6 +9,7 @@ from typing import Any, Literal
 
 from platformdirs import user_config_path
 
+from lumped.documents import is_there
 from lumped.errors import InputError
 
 __all__ = ["Settings", "load_settings", "settings_path"]
@@ -87,7 +88,7 @@ def load_settings(
     environment = os.environ if environment is None else environment
     said: dict[str, tuple[Any, str]] = {}
     path = file or settings_path()
-    if path.is_file():
+    if is_there(path):
         try:
             said |= {name: (value, str(path)) for name, value in tomllib.loads(path.read_text("utf-8")).items()}
         except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:

@@ -201,14 +201,18 @@ def ready_to_write(path: Path, endings: tuple[str, ...]) -> None:
         raise _unwritable(path, error) from None
 
 
-def schema(kind: Literal["sculpture", "recipe"]) -> dict[str, Any]:
+def schema(kind: Literal["sculpture", "recipe", "bundle"]) -> dict[str, Any]:
     """Give the JSON Schema of a kind of file.
 
     Parameters
     ----------
-    kind : {"sculpture", "recipe"}
-        Which kind.
+    kind : {"sculpture", "recipe", "bundle"}
+        Which kind; a bundle is a notebook in one JSON file.
     """
+    if kind == "bundle":
+        from lumped.notebook.bundle import bundle_schema
+
+        return bundle_schema()
     if kind == "sculpture":
         from lumped.sculpt import sculpture_schema
 

@@ -15,7 +15,7 @@ def add_to(verbs: Any) -> None:
     parts.add_argument("--json", action="store_true", help=say("cli-json"))
     parts.set_defaults(run=run_parts)
     schema = verbs.add_parser("schema", help=say("cli-schema"), description=say("cli-schema"))
-    schema.add_argument("kind", choices=("sculpture", "recipe"))
+    schema.add_argument("kind", choices=("sculpture", "recipe", "bundle"))
     schema.set_defaults(run=run_schema)
 
 

@@ -1,6 +1,7 @@
 """Reading the command line, and failing in words."""
 
 import argparse
+import io
 import json
 import os
 import sys
@@ -40,6 +41,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     int
         Exit code.
     """
+    _write_every_letter()
     top = parser()
     said = top.parse_args(arguments)
     if said.verb is None:
@@ -59,3 +61,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     return result
+
+
+def _write_every_letter() -> None:
+    """Write files and pipes in UTF-8; on a terminal that knows fewer letters, write out those that it lacks."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper) and stream.isatty():
+            stream.reconfigure(errors="backslashreplace")
+        elif isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(encoding="utf-8")

@@ -37,6 +37,7 @@ def run_save(said: argparse.Namespace) -> int:
     """Save a file."""
     from lumped.app import notebooks
 
+    notebooks.kind_of(said.file)  # a name that was mistyped begins no notebook
     with opened(said, begin=True) as notebook:
         document = None if said.document is None else notebook.find(said.document).document
         source = None if said.derived_from is None else notebook.find(said.derived_from).reference

@@ -58,6 +58,8 @@ def _text_of(path: Path, failure: type[InputError]) -> str:
         if path.stat().st_size > SIZE_LIMIT:
             raise failure("document-too-large", file=str(path), limit="2 MB")
         return path.read_text(encoding="utf-8-sig")
+    except InputError:
+        raise
     except FileNotFoundError:
         raise failure("document-missing", file=str(path)) from None
     except UnicodeDecodeError:

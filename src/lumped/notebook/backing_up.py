@@ -1,16 +1,17 @@
 """A copy of a notebook's file while others write in it, whole or not at all."""
 
-import os
 import sqlite3
-from contextlib import closing, suppress
+from contextlib import closing
 from datetime import UTC, datetime
 from pathlib import Path
 
 from lumped.errors import InputError, NotebookError
-from lumped.notebook.place import Place
-from lumped.notebook.troubles import in_words
+from lumped.notebook.placing import whole_file
+from lumped.notebook.store import Store
 
-__all__ = ["backup_name", "copy_file", "finished", "settle_name"]
+__all__ = ["backup_name", "copy_file"]
+
+_DAMAGE = ("SQLITE_CORRUPT", "SQLITE_NOTADB")
 
 
 def backup_name(file: Path, moment: datetime, word: str = "") -> Path:
@@ -25,12 +26,12 @@ def backup_name(file: Path, moment: datetime, word: str = "") -> Path:
     return file.parent / "backups" / f"{'-'.join(filter(None, (file.stem, stamp, word)))}.sqlite"
 
 
-def copy_file(place: Place, target: Path) -> None:
+def copy_file(store: Store, target: Path) -> None:
     """Copy a notebook's file as it is at one moment, and see that the copy is sound.
 
     Parameters
     ----------
-    place : Place
+    store : Store
         A notebook in a file; others may be writing in it.
     target : Path
         A file that is not there yet.
@@ -38,58 +39,18 @@ def copy_file(place: Place, target: Path) -> None:
     Raises
     ------
     InputError
-        If there is something already.
+        If there is something already, or it can't be written; then no file is left.
     NotebookError
-        If it can't be read or written; then no file is left.
+        If the notebook can't be read.
     """
-    part = settle_name(target)
-    try:
-        with (
-            in_words(place),
-            closing(sqlite3.connect(f"{Path(str(place.file)).absolute().as_uri()}?mode=ro", uri=True)) as source,
-            closing(sqlite3.connect(part)) as copy,
-        ):
+    with whole_file(target) as part, store.file() as source, closing(sqlite3.connect(part)) as copy:
+        try:
             source.backup(copy)
             copy.execute("PRAGMA journal_mode = DELETE")  # one file, without a log beside it
-            if copy.execute("PRAGMA quick_check").fetchone() != ("ok",):
-                raise NotebookError("notebook-damaged", place=place.shown)
-        finished(part, target)
-    except BaseException:
-        with suppress(OSError):
-            part.unlink()
-        raise
-
-
-def settle_name(target: Path) -> Path:
-    """Make the folder of a new file, and give the name under which it grows.
-
-    Raises
-    ------
-    InputError
-        If there is something of that name already, or its folder can't be made.
-    """
-    if target.exists():
-        raise InputError("file-exists", file=str(target))
-    try:
-        target.parent.mkdir(parents=True, exist_ok=True)
-    except OSError as error:
-        raise InputError("file-unwritable", file=str(target), problem=error.strerror or str(error)) from None
-    part = target.with_name(target.name + ".part")
-    with suppress(OSError):
-        part.unlink()
-    return part
-
-
-def finished(part: Path, target: Path) -> None:
-    """Give a file its name once all of it is on the disk."""
-    _sync(part)
-    part.replace(target)
-    _sync(target.parent)
-
-
-def _sync(path: Path) -> None:
-    handle = os.open(path, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)
+            sound = copy.execute("PRAGMA quick_check").fetchone() == ("ok",)
+        except sqlite3.Error as error:
+            if not error.sqlite_errorname.startswith(_DAMAGE):
+                raise InputError("file-unwritable", file=str(target), problem=str(error)) from error
+            sound = False
+        if not sound:
+            raise NotebookError("notebook-damaged", place=store.place.shown)

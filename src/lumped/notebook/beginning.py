@@ -69,7 +69,7 @@ def open_notebook(
         _make_file(where)
     store = Store(where, patience=patience)
     try:
-        backup = bring_up_to_date(store, clock())
+        backup = bring_up_to_date(store, clock(), begin=begin)
     except BaseException:
         store.close()
         raise

@@ -1,13 +1,13 @@
 """A backup of a notebook that lies on a server: a notebook in a file, with the same seals."""
 
 import sqlite3
-from contextlib import closing, suppress
+from contextlib import closing
 from datetime import datetime
 from pathlib import Path
 
-from lumped.notebook.backing_up import finished, settle_name
 from lumped.notebook.layout import bring_up_to_date
 from lumped.notebook.place import Place
+from lumped.notebook.placing import whole_file
 from lumped.notebook.records import Contents
 from lumped.notebook.store import Store
 from lumped.notebook.taking import take_in
@@ -34,9 +34,7 @@ def copy_contents(contents: Contents, target: Path, moment: datetime) -> None:
     NotebookError
         If it can't be written; then no file is left.
     """
-    part = settle_name(target)
-    try:
-        part.touch()
+    with whole_file(target) as part:
         store = Store(Place(file=part))
         try:
             bring_up_to_date(store, moment)
@@ -46,8 +44,3 @@ def copy_contents(contents: Contents, target: Path, moment: datetime) -> None:
             store.close()
         with closing(sqlite3.connect(part)) as copy:
             copy.execute("PRAGMA journal_mode = DELETE")  # one file, without a log beside it
-        finished(part, target)
-    except BaseException:
-        with suppress(OSError):
-            part.unlink()
-        raise

@@ -28,7 +28,7 @@ _LOCK = 0x4C554D50  # PostgreSQL's advisory lock for taking the steps
 _STEPPING = Lock()  # Alembic keeps the connection that it works on for the whole program, not for the thread
 
 
-def bring_up_to_date(store: Store, moment: datetime) -> Path | str | None:
+def bring_up_to_date(store: Store, moment: datetime, *, begin: bool = True) -> Path | str | None:
     """Give a notebook the newest layout.
 
     Parameters
@@ -37,6 +37,8 @@ def bring_up_to_date(store: Store, moment: datetime) -> Path | str | None:
         Where it lies; it may be empty.
     moment : datetime
         Now, for the name of the backup.
+    begin : bool
+        Whether to begin a notebook where there is nothing yet.
 
     Returns
     -------
@@ -46,12 +48,15 @@ def bring_up_to_date(store: Store, moment: datetime) -> Path | str | None:
     Raises
     ------
     NotebookError
-        If it is no notebook, was written by a newer Lumped, or can't be written and is not up to date.
+        If it is no notebook, there is none and none was to be begun, it was written by a newer Lumped, or it can't be
+        written and is not up to date.
     """
     with store.reading() as connection:
         found = _layout_of(connection, store.place)
     if found == LAYOUTS[-1]:
         return None
+    if found is None and not begin:
+        raise NotebookError("notebook-not-there", place=store.place.shown)
     if store.read_only:
         raise NotebookError("notebook-read-only-old", place=store.place.shown)
     with store.writing() as connection:
@@ -60,7 +65,7 @@ def bring_up_to_date(store: Store, moment: datetime) -> Path | str | None:
         found = _layout_of(connection, store.place)  # another program may have been quicker
         if found == LAYOUTS[-1]:
             return None
-        backup = None if found is None else _back_up(connection, store.place, found, moment)
+        backup = None if found is None else _back_up(connection, store, found, moment)
         _take_steps(connection)
         if found is None:
             _begin(connection, store, moment)
@@ -103,13 +108,13 @@ def _begin(connection: Connection, store: Store, moment: datetime) -> None:
     connection.execute(about.insert().values(id=new_id(), at=as_microseconds(moment)))
 
 
-def _back_up(connection: Connection, place: Place, layout: str, moment: datetime) -> Path | str:
+def _back_up(connection: Connection, store: Store, layout: str, moment: datetime) -> Path | str:
     """Back up to a new name: an attempt that was cut off, in the same second, may have left a backup behind."""
-    if place.file is not None:
+    if store.place.file is not None:
         words = (f"layout-{layout}" if n == 1 else f"layout-{layout}-{n}" for n in count(1))
-        names = (backup_name(place.file, moment, word) for word in words)
+        names = (backup_name(store.place.file, moment, word) for word in words)
         target = next(each for each in names if not each.exists())
-        copy_file(place, target)
+        copy_file(store, target)
         return target
     there = set(inspect(connection).get_schema_names())
     stem = f"lumped_{layout}_{moment.astimezone(UTC):%Y%m%d_%H%M%S}"

@@ -75,12 +75,17 @@ class Notebook(Shelf, Log):
         NotebookError
             If it can't be read or written; then no file is left.
         """
-        to = target or backup_name(self.place.file or usual_place(), self._clock())
+        to = target or backup_name(self._beside(), self._clock())
         if self.place.file is not None:
-            copy_file(self.place, to)
+            copy_file(self._store, to)
         else:
             copy_contents(self.contents(), to, self._clock())
         return to
+
+    def _beside(self) -> Path:
+        """Give the file beside which backups go: where the notebook lies, or where one usually would."""
+        file = self.place.file
+        return usual_place() if file is None or self.read_only else file
 
     def verify(self) -> Soundness:
         """See whether everything that was written is still there as it was written."""

@@ -131,7 +131,7 @@ class Shelf(Keeper):
             else:
                 found = stored.revision_of(connection, document, number)
         if found is None and number is not None:
-            raise InputError("revision-unknown", name=document, number=number)
+            raise InputError("revision-unknown", name=self.revision(document).title, number=number)
         if found is None:
             raise InputError("document-unknown", name=document)
         return found

@@ -100,14 +100,21 @@ class Store:
         if before is not None and self._protected is not None and self._protected.still() != before:
             raise NotebookError("notebook-busy", place=self.place.shown)
 
+    @contextmanager
+    def file(self) -> Iterator[sqlite3.Connection]:
+        """Open the file itself, to copy it; a notebook on a server has none."""
+        self._see_it_is_there()
+        with in_words(self.place), self._engine.connect() as connection:
+            raw = connection.connection.driver_connection
+            assert isinstance(raw, sqlite3.Connection)
+            yield raw
+
     def settle(self) -> None:
         """Move what is in the log into the file, as far as nobody is in the way; on a server there is nothing to do."""
         if self.place.file is None or self.read_only:
             return
-        with suppress(NotebookError), in_words(self.place), self._engine.connect() as connection:
-            raw = connection.connection.driver_connection
-            assert isinstance(raw, sqlite3.Connection)
-            raw.execute("PRAGMA wal_checkpoint(PASSIVE)")
+        with suppress(NotebookError), self.file() as connection:
+            connection.execute("PRAGMA wal_checkpoint(PASSIVE)")
 
     def close(self) -> None:
         """Let go of the file or the server."""
@@ -134,6 +141,7 @@ def _file_engine(path: Path, patience: float) -> Engine:
             if _is_ours(connection):
                 _log_ahead(connection, patience)
             connection.execute("PRAGMA synchronous = FULL")
+            connection.execute("PRAGMA fullfsync = ON")  # where an ordinary fsync does not wait for the disk (macOS)
             connection.execute("PRAGMA foreign_keys = ON")
         except BaseException:
             connection.close()

@@ -7,3 +7,4 @@ setting-port = { $where } is { $value }, which is no port. Choose a number from 
 setting-choice = { $where } is { $value }, but { $name } must be one of: { $choices }.
 recipe-not-along = { $file } refers to the recipe “{ $recipe }”, which did not come along. Choose the recipe file together with the sculpture, or take “I don't know mine”.
 work-broke-off = The computation broke off. Try again; if it stays so, start Lumped anew.
+export-ending = “{ $file }”: a notebook is not written as “{ $ending }”. End the name in .json for one bundle or .zip for packed plain files, or give a name without an ending for a folder of them.
