@@ -40,3 +40,24 @@ def test_a_server_keeps_what_a_killed_client_was_acknowledged(
     with open_notebook(server_address) as notebook:
         _, problems = look([child.acknowledged, other.acknowledged], notebook, killed=1)
     assert problems == []
+
+
+def test_every_commit_into_a_file_waits_for_the_disk(tmp_path: Path) -> None:
+    with open_notebook(tmp_path) as notebook, notebook._store.writing() as connection:
+        settings = ("journal_mode", "synchronous", "fullfsync", "foreign_keys")
+        assert {name: connection.exec_driver_sql(f"PRAGMA {name}").scalar() for name in settings} == {
+            "journal_mode": "wal", "synchronous": 2, "fullfsync": 1, "foreign_keys": 1,  # 2 is FULL
+        }  # fmt: skip
+
+
+def test_a_program_that_does_not_close_its_recorder_keeps_what_was_acknowledged(at: Ground, tmp_path: Path) -> None:
+    """The child says what is committed; it is killed when much more is waiting."""
+    with open_notebook(tmp_path) as notebook:
+        document, series = shared(notebook, "", "")
+    child = at.nursery.start(tmp_path, "work", place=str(tmp_path), seed=1, document=document, series=series)
+    child.run_until("recorded")
+    child.kill()
+    with open_notebook(tmp_path) as notebook:
+        counts, problems = look([child.acknowledged], notebook, killed=1)
+    assert problems == []
+    assert counts["readings"] > 0
