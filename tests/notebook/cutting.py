@@ -13,8 +13,9 @@ from tests.notebook.nursery import body_of, values_of
 
 from lumped.notebook import open_notebook
 
-__all__ = ["Commits", "commit_many", "damage"]
+__all__ = ["Commits", "commit_many", "damage", "half_moved"]
 
+PAGE, FRAME_HEAD, SECTOR = 4096, 24, 512  # bytes
 HEAD = 32  # bytes of a log before its first frame (SQLite's file format, section 4.1)
 
 
@@ -106,6 +107,36 @@ def damage(commits: Commits, folder: Path, cut: int, rubbish: bytes = b"") -> li
     if there - expected:
         problems.append(f"{len(there - expected)} are there that were not whole")
     return problems
+
+
+def half_moved(commits: Commits, folder: Path, chance: Random) -> list[str]:
+    """Open a copy whose power failed while the log was moved into the file, and say what is wrong with what is there.
+
+    Each page that is in the log may be half written in the file; the log is cleared only after the file is on the disk.
+    """
+    folder.mkdir()
+    file = folder / "notebook.sqlite"
+    pages = {}  # the newest image of each page in the log
+    for start in range(HEAD, len(commits.log), FRAME_HEAD + PAGE):
+        number = int.from_bytes(commits.log[start : start + 4], "big")
+        pages[number] = commits.log[start + FRAME_HEAD : start + FRAME_HEAD + PAGE]
+    content = bytearray(commits.file.read_bytes())
+    content.extend(bytes(max(0, chance.randrange(max(pages) + 1) * PAGE - len(content))))
+    for number, new in pages.items():
+        for at in range(0, PAGE, SECTOR):
+            place = slice((number - 1) * PAGE + at, (number - 1) * PAGE + at + SECTOR)
+            if place.stop <= len(content):  # the first page's sectors are old or new; others may be anything
+                old = content[place]
+                content[place] = chance.choice(
+                    (old, new[at : at + SECTOR], chance.randbytes(SECTOR) if number > 1 else old)
+                )
+    file.write_bytes(content)
+    log_of(file).write_bytes(commits.log)
+    with open_notebook(file, begin=False) as notebook:
+        problems = list(notebook.verify().problems)
+        lost = commits.seals[-1] - seals_in(file)
+    shutil.rmtree(folder)
+    return [*problems, *(f"lost: {seal}" for seal in lost)]
 
 
 def seals_in(file: Path) -> frozenset[str]:

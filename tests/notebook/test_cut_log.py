@@ -5,7 +5,7 @@ from pathlib import Path
 from random import Random
 
 import pytest
-from tests.notebook.cutting import HEAD, Commits, commit_many, damage, log_of
+from tests.notebook.cutting import HEAD, Commits, commit_many, damage, half_moved, log_of
 
 from lumped.errors import NotebookError
 from lumped.notebook import open_notebook
@@ -43,6 +43,11 @@ def test_a_log_cut_just_at_and_before_the_end_of_a_commit(commits: Commits, tmp_
     assert commits.whole(commits.ends[5] - 1) == 4
     for cut in (0, HEAD, commits.ends[5] - 1, commits.ends[5], len(commits.log)):
         assert damage(commits, tmp_path / str(cut), cut) == []
+
+
+def test_power_that_fails_while_the_log_is_moved_into_the_file_loses_nothing(commits: Commits, tmp_path: Path) -> None:
+    found = {seed: half_moved(commits, tmp_path / str(seed), Random(seed)) for seed in range(40)}
+    assert {seed: problems for seed, problems in found.items() if problems} == {}
 
 
 def test_a_log_beside_an_empty_file_is_damage_and_not_a_new_notebook(commits: Commits, tmp_path: Path) -> None:
