@@ -1,6 +1,7 @@
-"""A kitchen with one worker, and a notebook of its own, for all tests of a module."""
+"""A kitchen with one worker, and a notebook of its own, for all tests of a module; a browser."""
 
 import pytest
+from tests.web.served import FLAGS, chromium
 
 from lumped.app.jobs import Jobs
 from lumped.app.settings import Settings
@@ -16,3 +17,13 @@ def kitchen(tmp_path_factory):
     yield kitchen
     jobs.close()
     kitchen.shelf.close()
+
+
+@pytest.fixture(scope="module")
+def browser():
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
+        yield browser
+        browser.close()

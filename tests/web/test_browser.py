@@ -12,8 +12,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 from PIL import Image
-from playwright.sync_api import sync_playwright
-from tests.web.served import FLAGS, chromium, served
+from tests.web.browsing import PHONE, open_pages, settle
+from tests.web.served import served
 
 from lumped.app.examples import example_text
 
@@ -21,7 +21,6 @@ pytestmark = pytest.mark.browser
 
 DOUGH = (0xC9, 0x8A, 0x5E)
 DEMO = Path(__file__).parents[2] / "demo"
-DESK, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
 
 
 @pytest.fixture(scope="module")
@@ -30,43 +29,9 @@ def address():
         yield address
 
 
-@pytest.fixture(scope="module")
-def browser():
-    with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=chromium(), args=FLAGS)
-        yield browser
-        browser.close()
-
-
 @pytest.fixture
 def table(browser, address):
-    """Open pages; whatever they ask for must come from this computer, and nothing may fail in them."""
-    contexts, asked, faults = [], [], []
-
-    def lay(path, *, viewport=None, scheme="light"):
-        context = browser.new_context(viewport=viewport or DESK, color_scheme=scheme)
-        contexts.append(context)
-        page = context.new_page()
-        page.on("request", lambda request: asked.append(request.url))
-        page.on("pageerror", lambda error: faults.append(str(error)))
-        page.on("dialog", lambda dialog: (faults.append(dialog.message), dialog.dismiss()))
-        page.goto(address + path)
-        return page
-
-    yield lay
-    for context in contexts:
-        context.close()
-    assert asked
-    assert [
-        url for url in asked if not url.startswith((address, address.replace("http", "ws"), "data:", "blob:"))
-    ] == []
-    assert faults == []
-
-
-def settle(page):
-    """Wait for the full answer."""
-    page.wait_for_selector("[data-effort=full]", timeout=30_000)
-    return page
+    yield from open_pages(browser, address)
 
 
 def words(page):

@@ -1,18 +1,15 @@
 """The pages as a person meets them, without a browser."""
 
 import asyncio
-from contextlib import asynccontextmanager
 
 import pytest
 from nicegui import ElementFilter
-from nicegui.testing import user_simulation
+from tests.web.people import a_person, answered, bring, drawn, slip, texts, wait_for
 
 from lumped.app.examples import example_text
 from lumped.sculpt.starting import starting_shapes
 from lumped.texts import say
-from lumped.web import add_routes, pages, paths
-from lumped.web.drawing import Drawing
-from lumped.web.words import Words
+from lumped.web import paths
 
 OWN = """
 kind = "sculpture"
@@ -31,42 +28,6 @@ part = "lamp-red"
 legs.long = "top of <b>lump</b>, 10 mm deep"
 legs.short = "dangling"
 """
-
-
-@asynccontextmanager
-async def a_person(kitchen):
-    async with user_simulation(root=pages(kitchen)) as user:
-        add_routes(kitchen)
-        yield user
-
-
-async def wait_for(true, seconds=30.0):
-    for _ in range(int(seconds / 0.05)):
-        if true():
-            return
-        await asyncio.sleep(0.05)
-    raise AssertionError("it never came")
-
-
-def texts(user, marker=None):
-    with user.client:
-        return [each.text for each in ElementFilter(kind=Words, marker=marker)]
-
-
-def drawn(user):
-    with user.client:
-        return [each.svg for each in ElementFilter(kind=Drawing)]
-
-
-def slip(user, part):
-    with user.client:
-        found = next(iter(ElementFilter(marker=f"slip-{part}".split())), None)
-        return [] if found is None else [each.text for each in ElementFilter(kind=Words).within(instance=found)]
-
-
-async def answered(user, part):
-    await wait_for(lambda: slip(user, part) or texts(user, "failure"))
-    return slip(user, part)
 
 
 async def test_the_first_page_shows_each_starting_shape_drawn(kitchen):
@@ -149,11 +110,6 @@ async def test_the_sheet_is_a_pdf(kitchen):
         user.find(marker="take-sheet").click()
         reply = await user.download.next(timeout=30)
         assert reply.content.startswith(b"%PDF")
-
-
-async def bring(user, files, **headers):
-    parts = [("files", (name, text, "application/toml")) for name, text in files.items()]
-    return await user.http_client.post(paths.BRING, files=parts, headers=headers)
 
 
 async def test_a_missing_recipe_is_named_and_unknown_doughs_offered(kitchen):

@@ -122,7 +122,8 @@ class Keeping:
         finally:
             self._button.props(remove="disabled")
         same = kept is not None and revision.number == kept.number
-        self.keep(revision)
+        with self.place:  # the button that was pressed may be gone
+            self.keep(revision)
         place = await asyncio.to_thread(self._place)
         words = "web-kept-already" if same else "web-kept-now"
         self._said.tell(say(words, number=revision.number, title=revision.title, place=place))
