@@ -15,7 +15,6 @@ from tests.notebook.making import all_bodies, bodies, contents
 from lumped.errors import InputError
 from lumped.notebook.bundle import read_contents, write_contents
 from lumped.notebook.canonical import hash_of
-from lumped.notebook.proving import prove
 from lumped.notebook.records import Contents, sealed
 from lumped.notebook.toml_text import read_toml, toml_of
 
@@ -120,24 +119,3 @@ def test_a_folder_that_lost_a_document_is_refused(tmp_path):
         path.unlink()
     with pytest.raises(InputError, match="not whole"):
         read_contents(tmp_path / "a")
-
-
-@pytest.mark.parametrize(
-    "change",
-    [{"made_by": "you"}, {"at": 5}, {"note": "x"}, {"title": "Key"}, {"schema": 2}, {"restored": 1}, {"number": 7}],
-)
-def test_any_change_of_a_revision_is_noticed(change):
-    before = small_notebook()
-    (id, (first, second)), *others = before.documents.items()
-    with pytest.raises(InputError):
-        prove(replace(before, documents=dict([(id, (first, replace(second, **change))), *others])))
-
-
-@pytest.mark.parametrize("column", ["at", "value", "number"])
-def test_any_change_of_a_reading_is_noticed(column):
-    before = small_notebook()
-    ((id, (series, readings, batches)),) = before.series.items()
-    changed = getattr(readings, column).copy()
-    changed[4] += 1
-    with pytest.raises(InputError):
-        prove(replace(before, series={id: (series, replace(readings, **{column: changed}), batches)}))
