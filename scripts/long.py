@@ -18,9 +18,10 @@ from typing import Any
 ROOT = Path(__file__).parents[1]
 sys.path.insert(0, str(ROOT))  # the trials live beside the tests
 
+from tests.notebook.children import Nursery  # noqa: E402
 from tests.notebook.cutting import Commits, commit_many, damage  # noqa: E402
 from tests.notebook.servers import Server, why_none  # noqa: E402
-from tests.notebook.trials import Ground, Nursery, ground, kill_once, two_writers  # noqa: E402
+from tests.notebook.trials import Ground, ground, kill_once, two_writers  # noqa: E402
 
 OUT = ROOT / "out" / "long"
 KILLS, CUTS, WRITES, BUNDLES = 500, 2_000, 10_000, 100_000

@@ -6,7 +6,9 @@ from pathlib import Path
 from random import Random
 
 import pytest
-from tests.notebook.trials import Ground, ground, kill_once, look, shared
+from tests.notebook.looking import look
+from tests.notebook.nursery import shared
+from tests.notebook.trials import Ground, ground, kill_once
 
 from lumped.notebook import open_notebook
 

@@ -14,8 +14,10 @@ import pytest
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
+from tests.notebook.children import Nursery
+from tests.notebook.looking import fingerprint
 from tests.notebook.old.making import thaw, thaw_on_server
-from tests.notebook.trials import Nursery, fingerprint, old_seals
+from tests.notebook.trials import old_seals
 
 import lumped.notebook
 from lumped.errors import NotebookError

@@ -5,7 +5,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from tests.notebook.trials import Nursery, two_writers
+from tests.notebook.children import Nursery
+from tests.notebook.trials import two_writers
 
 from lumped.errors import InputError
 from lumped.notebook import open_notebook
