@@ -64,6 +64,7 @@ def test_the_fuzzer_can_be_resumed():
         (b'"kind":"notebook"', b'"kind":"recipe"', "bundle-other-kind"),
         (b'"schema":1', b'"schema":2,"more":{}', "bundle-newer"),
         (b'"kind":"notebook"', b'"kind":"notebook","kind":"notebook"', "bundle-key-twice"),
+        (b'"lumps":[', b'"lumps":0,"lumps":[', "bundle-key-twice"),
         (b'"lumps":[', b'"lumps":[' + 100_000 * b"[", "bundle-too-deep"),
         (b'"lumps":[', b'"lumps":[' + 35 * b"[" + 35 * b"]" + b",", "body-too-deep"),
         (b"1.5,0,", b"1e999,0,", "body-holds"),
