@@ -49,6 +49,11 @@ def test_readings_come_back_as_they_went_in(notebook, series):
     assert notebook.verify().readings == 4
 
 
+def test_minus_zero_is_zero_on_every_database(notebook, series):
+    notebook.append(series.id, [-0.0])
+    assert not np.signbit(notebook.readings(series.id).value).any()
+
+
 def test_batches_follow_each_other_without_a_gap(notebook, series):
     for count in (3, 1, 5):
         notebook.append(series.id, np.arange(count))
