@@ -2,6 +2,7 @@
 
 import csv
 import tomllib
+import tracemalloc
 from dataclasses import replace
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -78,6 +79,15 @@ def test_a_body_that_makes_no_good_toml_is_kept_as_json(tmp_path, body):
     write_contents(one_document(body), tmp_path / "a")
     assert [path.name for path in sorted(tmp_path.glob("a/documents/*/*/*"))] == ["0001.json", "history.toml"]
     assert next(iter(read_contents(tmp_path / "a").documents.values()))[0].body == body
+
+
+def test_a_body_that_would_make_a_huge_toml_is_given_up_early():
+    tracemalloc.start()
+    try:
+        assert toml_of({"x" * 20_000: [{"a": "b" * 150}] * 5_000}) is None  # 100 MB of headers
+        assert tracemalloc.get_traced_memory()[1] < 30_000_000
+    finally:
+        tracemalloc.stop()
 
 
 def test_the_same_notebook_makes_the_same_archive(tmp_path):
