@@ -1,6 +1,7 @@
 """Make the pictures of the README and the docs: the real app at a desk and on a phone, day and evening; the sheet."""
 
 import io
+import os
 import re
 import shutil
 import signal
@@ -9,6 +10,7 @@ import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from PIL import Image
 from playwright.sync_api import Page, sync_playwright
@@ -19,22 +21,28 @@ from lumped.paper import sheet_data, typeset
 ROOT = Path(__file__).parents[1]
 PICTURES = ROOT / "docs" / "pictures"
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--enable-unsafe-swiftshader"]
-DESK, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
+DESK, PHONE, TALL = {"width": 1280, "height": 800}, {"width": 390, "height": 844}, {"width": 1280, "height": 1340}
 
 
 @contextmanager
 def served() -> Iterator[str]:
-    """Serve the app on a free port; give its address."""
-    process = subprocess.Popen(
-        [sys.executable, "-m", "lumped", "serve", "--port", "0"], stdout=subprocess.PIPE, text=True
-    )
-    assert process.stdout is not None
-    try:
-        yield process.stdout.readline().split(" is at ")[1].split()[0]
-    finally:
-        process.send_signal(signal.SIGINT)
-        process.wait(15)
-        process.stdout.close()
+    """Serve the app on a free port, with a notebook of its own; give its address."""
+    with TemporaryDirectory(prefix="lumped-") as folder:
+        environment = os.environ | {
+            "LUMPED_NOTEBOOK": f"{folder}/notebook.sqlite",
+            "LUMPED_WHO": "the harbour mistress",
+        }
+        process = subprocess.Popen(
+            [sys.executable, "-m", "lumped", "serve", "--port", "0"],
+            stdout=subprocess.PIPE, text=True, env=environment,
+        )  # fmt: skip
+        assert process.stdout is not None
+        try:
+            yield process.stdout.readline().split(" is at ")[1].split()[0]
+        finally:
+            process.send_signal(signal.SIGINT)
+            process.wait(15)
+            process.stdout.close()
 
 
 def settle(page: Page) -> None:
@@ -65,6 +73,22 @@ def turned(page: Page) -> None:
     page.wait_for_timeout(300)
 
 
+def written_down(page: Page) -> None:
+    """Write a sculpture down, tap what happened on three tables, and write another name over it."""
+    settle(page)
+    for count, seen in enumerate(("bright", "bright", "dim"), 1):
+        page.locator(f"[data-slip=light] [data-seen={seen}]").click()
+        page.locator("[data-slip=light]", has_text=f"of {count} tables" if count > 1 else "One table").wait_for()
+    page.locator("input[name=title]").fill("The harbour light, our table")
+    page.locator("input[name=why]").fill("Named for whose table it is")
+    page.locator("input[name=why]").press("Enter")
+    page.locator(".leaf-row", has_text="Revision 2").wait_for()
+    page.locator("input[name=why]").fill("")
+    page.locator("input[name=why]").evaluate("element => element.blur()")
+    page.locator(".changes li").first.wait_for()
+    page.wait_for_timeout(400)
+
+
 SHOTS: list[tuple[str, str, dict[str, int], str, Callable[[Page], None]]] = [
     ("app", "/shape/harbour-mouth", DESK, "light", settle),
     ("app-evening", "/shape/chain-ferry", DESK, "dark", settle),
@@ -74,6 +98,7 @@ SHOTS: list[tuple[str, str, dict[str, int], str, Callable[[Page], None]]] = [
     ("app-level-lines", "/shape/ropewalk", DESK, "light", level_lines),
     ("app-turned", "/shape/breakwater", DESK, "light", turned),
     ("app-what-goes-wrong", "/story/crowded-quays.toml", DESK, "light", settle),
+    ("notebook", "/story/harbour-light.toml", TALL, "light", written_down),
 ]
 
 

@@ -372,3 +372,13 @@ async def test_a_slip_stays_the_same_thing_when_its_words_change(kitchen):
         await wait_for(lambda: "dark" in slip(user, "light"))
         with user.client:
             assert next(iter(ElementFilter(marker="slip-light"))).id == before
+
+
+async def test_an_empty_notebook_takes_no_room_on_the_first_page(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.TABLE)
+        await wait_for(lambda: all("<svg" in svg for svg in drawn(user)))
+        assert hidden(user, "shelf")
+        a_sculpture(kitchen)
+        await user.open(paths.TABLE)
+        await wait_for(lambda: not hidden(user, "shelf"))

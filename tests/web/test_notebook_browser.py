@@ -49,7 +49,7 @@ def test_what_is_written_down_is_there_after_reloading_and_its_past_can_be_gone_
     assert page.locator("[data-slider=gap]").input_value() == "-2"
     assert "gap 6 mm → right of west quay, pressed 2 mm" in page.locator(".changes").inner_text()
     page.locator(".past .take", has_text="Bring it back").click()
-    page.locator(".kept-line", has_text="Brought back from revision 1").wait_for()
+    page.locator(".kept-line:focus", has_text="Brought back from revision 1").wait_for()
     settle(page)
     assert page.locator("[data-slip=light] .state").inner_text() == "bright"
     assert page.locator("[data-slider=gap]").input_value() == "6"
@@ -93,6 +93,7 @@ def test_one_tap_by_keyboard_is_noted_and_the_keyboard_stays_where_it_is(table):
     page.keyboard.press("Tab")
     page.keyboard.press("Enter")
     page.locator("[data-slip=light] .noted", has_text="Taken back.").wait_for()
+    page.wait_for_function("document.activeElement?.dataset.seen === 'bright'")
 
 
 def test_two_pages_write_at_once_and_neither_overwrites_the_other(table):

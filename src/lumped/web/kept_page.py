@@ -23,6 +23,12 @@ __all__ = ["kept_page"]
 
 _NOTHING = ("document-unknown", "revision-unknown", "notebook-not-there")
 
+_GO_ON = """
+const told = document.querySelector(".kept-line");
+told?.setAttribute("tabindex", "-1");
+told?.focus();
+"""
+
 
 async def kept_page(kitchen: Kitchen, document: str, asked: PageArguments, number: str = "") -> None:
     """Lay out the page of a document, or of one revision of it."""
@@ -73,6 +79,8 @@ class _KeptPage:
         self._asked = {}
         ui.navigate.history.replace(paths.kept(self._document))
         await self.lay()
+        with self._place:
+            ui.run_javascript(_GO_ON)
 
     def _put_plain(self, kept: Kept) -> None:
         """A document that was taken out, or of a kind that has no page of its own."""

@@ -45,7 +45,7 @@ class Leaves:
         self._kitchen, self._shown, self._only_made = kitchen, shown, only_made
         self._kind, self._words = "", ""
         self._asked = 0
-        self.count = 0
+        self.empty = True
         with html.div().classes("search hidden-now") as self._search:
             search_field(self._look_for)
             options = [("", say("web-kinds-all")), *((kind, say(f"web-kinds-{kind}")) for kind in kinds)]
@@ -77,7 +77,7 @@ class Leaves:
         if self._only_made and not self._kind:
             leaves = tuple(each for each in leaves if each.entry.kind in _MADE)
         searched = bool(self._kind or self._words)
-        self.count = max(self.count, len(leaves)) if searched else len(leaves)
+        self.empty = not (leaves or searched or trouble)
         reveal(self._search, searched or len(leaves) > FEW)
         self._found.tell(say("web-found", count=len(leaves)) if searched else "")
         self._list.clear()
@@ -135,7 +135,7 @@ def put_shelf(kitchen: Kitchen) -> None:
 
     async def look() -> None:
         await leaves.show()
-        reveal(place, True)
+        reveal(place, not leaves.empty)
 
     with place:
         ui.timer(0.01, look, once=True)

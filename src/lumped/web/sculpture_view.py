@@ -93,7 +93,10 @@ class SculptureView:
                 if below is not None:
                     with html.section().classes("knead"):
                         below()
-            self._past_place = html.div().classes("sheet-width past-place")
+                else:
+                    self._past_place = html.div().classes("past-place")
+            if below is not None:
+                self._past_place = html.div().classes("sheet-width past-place")
         self._asking = Asking(
             kitchen.jobs,
             on_sketch=self._sketched, on_answer=self._answered, on_failure=self._failed, on_share=self._move_thread,

@@ -4,7 +4,7 @@ from collections.abc import Awaitable, Callable, Mapping, Sequence
 from dataclasses import asdict
 from typing import Any
 
-from nicegui import html
+from nicegui import html, ui
 
 from lumped.app.notebooks import Outcome
 from lumped.texts import say
@@ -51,9 +51,9 @@ class Seen:
             self._place.props.update({"aria-label": say("web-seen-of", part=part)})
             with html.div().classes("taps"):
                 self._taps = {choice: self._tap(choice, say(f"state-{kind}-{choice}")) for choice in choices}
-            with html.div().classes("noted hidden-now") as self._noted:
+            with html.div().classes("noted"):
                 self._words = Words("p").props("role=status").mark(f"noted-{part}")
-                self._back = html.button(say("web-seen-back")).classes("take").props("type=button")
+                self._back = html.button(say("web-seen-back")).classes("take hidden-now").props("type=button")
                 self._back.mark(f"take-back-{part}").on("click", self._take_back)
             self._count = Words("p", "", "soft hidden-now").mark(f"tables-{part}")
 
@@ -82,6 +82,8 @@ class Seen:
             await self._on_take_back(last)
         finally:
             self._wait(False)
+        if self._last() is None:  # the button goes; whoever pressed it by keyboard goes on at what was tapped
+            ui.run_javascript(f"getHtmlElement({self._taps[last.happened].id})?.focus()")
 
     def _wait(self, waits: bool) -> None:
         """Take no second tap while one is being written; a disabled button would lose the focus."""
@@ -106,7 +108,6 @@ class Seen:
             body = {"part_kind": self._each["kind"], **asdict(last)}
             words = " ".join(filter(None, (outcome_words(body), self._said)))
         self._words.tell(words)
-        reveal(self._noted, bool(words))
         reveal(self._back, last is not None)
         for choice, tap in self._taps.items():
             tap.props.update({"aria-pressed": "true" if last is not None and last.happened == choice else "false"})
