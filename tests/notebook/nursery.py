@@ -37,6 +37,11 @@ def recorded_value(seed: int, place: int) -> float:
     return seed + place / 1024  # exact in binary
 
 
+def written_value(seed: int, step: int) -> float:
+    """Give what one of many writers appends in a step: no two are the same."""
+    return 1_000_000.0 * seed + step
+
+
 def work(place: str, seed: int, document: str, series: str, acknowledge: Acknowledge, *, steps: int = 10**9) -> None:
     """Revise the shared document and own ones, append to the shared series, record into an own one, without end."""
     chance, own, recorded = Random(seed), [], 0
@@ -96,7 +101,7 @@ def write_many(
             if job == "save":
                 notebook.save("trial", {"seed": seed, "step": step}, document=document)
             else:
-                notebook.append(series, [recorded_value(seed, step)])
+                notebook.append(series, [written_value(seed, step)])
     acknowledge("end")
 
 

@@ -15,7 +15,7 @@ from random import Random
 import numpy as np
 from tests.notebook.children import Nursery
 from tests.notebook.looking import batches, every, fingerprint, look
-from tests.notebook.nursery import body_of, shared
+from tests.notebook.nursery import body_of, shared, written_value
 from tests.notebook.old.making import thaw
 
 from lumped.notebook import open_notebook
@@ -176,6 +176,10 @@ def two_writers(place: str | Path, folder: Path, nursery: Nursery, *, saves: int
         steps[(each.body or {})["seed"]].append((each.body or {})["step"])
     if any(a >= b for each in steps.values() for a, b in pairwise(each)):
         problems.append("a writer's revisions are not each once and in its order")
-    if len(set(readings.value.tolist())) != 2 * appends:
-        problems.append("readings are there twice")
+    for seed in (1, 2):
+        took = steps[seed]  # every step is a revision or a reading
+        expected = [written_value(seed, step) for step in sorted(set(range(saves + appends)) - set(took))]
+        mine = readings.value[readings.value // 1_000_000 == seed]
+        if mine.tolist() != expected:
+            problems.append(f"readings of writer {seed} are not each once and in its order")
     return TwoWriters(writes_each=saves + appends, seconds=seconds, problems=tuple(problems))
