@@ -21,7 +21,7 @@ class Child:
         pipe = folder / f"pipe-{next(nursery.names)}"
         os.mkfifo(pipe)
         self._handle = os.open(pipe, os.O_RDONLY | os.O_NONBLOCK)
-        self._nursery, self._said = nursery, b""
+        self._nursery, self._said, self._gone = nursery, b"", False
         self.number = int(nursery.ask({**task, "pipe": str(pipe)}))
 
     def run_for(self, seconds: float) -> None:
@@ -35,7 +35,7 @@ class Child:
         until = time.monotonic() + at_most
         while f'["{word}"' not in self._said.decode():
             assert time.monotonic() < until, f"the child did not say {word!r}"
-            self._listen(0.05)
+            assert self._listen(0.05) or not self._gone, f"the child ended without saying {word!r}"
 
     def kill(self) -> int:
         """Kill it in the middle of whatever it does (no handler, no farewell)."""
@@ -67,6 +67,7 @@ class Child:
         said = os.read(self._handle, 65_536)
         self._said += said
         if not said:
+            self._gone = bool(self._said)  # it had the other end open
             time.sleep(min(seconds, 0.002))  # nobody has the other end open yet, or any more
         return bool(said)
 

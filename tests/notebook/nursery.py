@@ -97,23 +97,13 @@ def write_many(
     jobs = ["save"] * saves + ["append"] * appends
     Random(seed).shuffle(jobs)
     with open_notebook(place, who=f"child {seed}") as notebook:
+        acknowledge("open")
         for step, job in enumerate(jobs):
             if job == "save":
                 notebook.save("trial", {"seed": seed, "step": step}, document=document)
             else:
                 notebook.append(series, [written_value(seed, step)])
     acknowledge("end")
-
-
-def hold(place: str, acknowledge: Acknowledge) -> None:
-    """Keep the notebook's file for writing, until killed."""
-    import sqlite3
-    import time
-
-    connection = sqlite3.connect(place, isolation_level=None)
-    connection.execute("BEGIN IMMEDIATE")
-    acknowledge("held")
-    time.sleep(600)
 
 
 def open_and_save(place: str, seed: int, acknowledge: Acknowledge) -> None:
@@ -125,7 +115,7 @@ def open_and_save(place: str, seed: int, acknowledge: Acknowledge) -> None:
     acknowledge("end")
 
 
-JOBS = {each.__name__: each for each in (work, back_up, write_many, hold, open_and_save)}
+JOBS = {each.__name__: each for each in (work, back_up, write_many, open_and_save)}
 
 
 def main() -> None:
