@@ -237,3 +237,10 @@ def test_no_row_of_the_record_can_be_changed_or_taken_away_by_any_program(place)
                 ):
                     connection.exec_driver_sql(change)
         assert notebook.verify().sound
+
+
+def test_the_file_of_a_notebook_that_was_just_begun_is_one_without_its_log(tmp_path: Path) -> None:
+    with open_notebook(tmp_path / "notebook.sqlite"):
+        shutil.copyfile(tmp_path / "notebook.sqlite", tmp_path / "alone.sqlite")
+    with open_notebook(tmp_path / "alone.sqlite", begin=False) as notebook:
+        assert notebook.entries() == ()
