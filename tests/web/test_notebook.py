@@ -11,6 +11,7 @@ from tests.web.people import a_person, answered, bring, drawn, slip, texts, ther
 from lumped.app import shelf as shelves
 from lumped.app.examples import example_recipe, example_text
 from lumped.app.given import Given
+from lumped.errors import NotebookError
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.kitchen import Kitchen
@@ -139,6 +140,17 @@ async def test_earlier_tables_are_counted_in_words(kitchen):
         await wait_for(lambda: texts(user, "tables-light") == ["2 of 3 tables so far: as it was said."])
         await user.open(paths.kept(document))
         await wait_for(lambda: texts(user, "tables-light") == ["2 of 3 tables so far: as it was said."])
+
+
+async def test_a_tap_on_one_part_says_nothing_of_another(kitchen):
+    document = a_sculpture(kitchen, "twin-buoys.toml").document
+    async with a_person(kitchen) as user:
+        await user.open(paths.kept(document))
+        await wait_for(lambda: there(user, ["tap-outer", "buoy-dim"]))
+        user.find(marker=["tap-outer", "buoy-dim"]).click()
+        await wait_for(lambda: texts(user, ["tables-outer", "buoy"]) != [""])
+        assert len(kitchen.shelf.outcomes(document)) == 1
+        assert texts(user, ["tables-inner", "buoy"]) == [""]
 
 
 async def test_a_tap_on_an_old_revision_is_a_note_on_that_revision(kitchen):
@@ -325,6 +337,8 @@ async def test_without_its_folder_the_notebook_says_so_and_the_rest_goes_on(kitc
         send(user, title="Harbour")
         await wait_for(lambda: texts(user, "keep-failure"))
         assert "no longer at" in texts(user, "keep-failure")[0]
+        with pytest.raises(NotebookError, match="no longer at"):  # however often one tries
+            a_sculpture(kitchen)
         assert not folder.exists()
         (tmp_path / "elsewhere").rename(folder)
         send(user, title="Harbour")
