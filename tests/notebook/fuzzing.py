@@ -16,8 +16,8 @@ from tempfile import TemporaryDirectory
 import numpy as np
 
 from lumped.errors import InputError
-from lumped.notebook.bundle import read_contents, write_contents
 from lumped.notebook.canonical import hash_of
+from lumped.notebook.files.bundle import read_contents, write_contents
 from lumped.notebook.records import Contents, Readings, Revision, Series, sealed, sealed_batch, sealed_series
 from lumped.notebook.reference import Reference
 

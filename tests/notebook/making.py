@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 
 from lumped.notebook.canonical import LARGEST_INTEGER, Body, canonical_text, hash_of
 from lumped.notebook.lines import plain_line
-from lumped.notebook.proving import FIRST_MOMENT, LAST_MOMENT
+from lumped.notebook.moments import FIRST_MOMENT, LAST_MOMENT
 from lumped.notebook.records import Batch, Contents, Readings, Revision, Series, sealed, sealed_batch, sealed_series
 from lumped.notebook.reference import Reference
 

@@ -76,7 +76,7 @@ def test_a_recipe_made_from_another_tells_its_lineage(notebook):
 
 def test_a_link_to_nothing_is_refused_and_nothing_is_written(notebook):
     nowhere = Reference("01890a5d-ac96-774b-bcce-b302099a8057", 64 * "0")
-    with pytest.raises(InputError, match="is not in this notebook. Save that first"):
+    with pytest.raises(InputError, match=r"is not in this notebook\. Save that first"):
         notebook.save("recipe", RECIPE, links={"salt": nowhere})
     assert notebook.entries() == ()
 
@@ -106,14 +106,14 @@ def test_a_person_names_a_document_by_title_by_id_or_by_revision(notebook):
     assert notebook.find("Ropewalk dough@1") == first
     assert notebook.find(f"{first.document[:13]}@{first.hash[:8]}") == first
     for unknown in ("Ropewalk", "Ropewalk dough@3", "Ropewalk dough@ffff", "Ropewalk dough@"):
-        with pytest.raises(InputError, match="There is no|has no revision"):
+        with pytest.raises(InputError, match=r"There is no|has no revision"):
             notebook.find(unknown)
 
 
 def test_a_title_that_two_documents_have_must_be_told_apart(notebook):
     notebook.save("recipe", RECIPE)
     notebook.save("note", {"title": "Ropewalk dough"})
-    with pytest.raises(InputError, match="could be 2 documents: .* Name one by the beginning of its id"):
+    with pytest.raises(InputError, match=r"could be 2 documents: .* Name one by the beginning of its id"):
         notebook.find("Ropewalk dough")
 
 

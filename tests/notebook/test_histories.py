@@ -12,7 +12,7 @@ from tests.notebook.making import bodies, contents
 
 from lumped.errors import InputError
 from lumped.notebook import hash_of, open_notebook
-from lumped.notebook.bundle import read_contents, write_contents
+from lumped.notebook.files import read_contents, write_contents
 
 PLAIN = bodies().map(lambda body: {key: each for key, each in body.items() if key not in ("kind", "schema", "title")})
 EDITS = st.lists(

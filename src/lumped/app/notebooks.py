@@ -101,7 +101,7 @@ def export(notebook: Notebook, path: Path) -> None:
     InputError
         If there is something of that name, or it can't be written.
     """
-    from lumped.notebook.bundle import write_contents
+    from lumped.notebook.files import write_contents
 
     if re.fullmatch(r"\.[A-Za-z]{1,6}", path.suffix) and path.suffix.lower() not in (".zip", ".json"):
         raise InputError("export-ending", file=str(path), ending=path.suffix)
@@ -124,7 +124,7 @@ def bring_in(notebook: Notebook, path: Path) -> Taken:
         If it is no such thing, was changed, is hostile, or a document has gone on differently here; nothing is taken
         in then.
     """
-    from lumped.notebook.bundle import read_contents
+    from lumped.notebook.files import read_contents
 
     if _is_database(path):
         with opened(path, begin=False) as other:

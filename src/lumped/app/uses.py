@@ -210,7 +210,7 @@ def schema(kind: Literal["sculpture", "recipe", "bundle"]) -> dict[str, Any]:
         Which kind; a bundle is a notebook in one JSON file.
     """
     if kind == "bundle":
-        from lumped.notebook.bundle import bundle_schema
+        from lumped.notebook.files import bundle_schema
 
         return bundle_schema()
     if kind == "sculpture":

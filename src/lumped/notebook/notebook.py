@@ -11,6 +11,7 @@ from lumped.notebook.frames import Frames
 from lumped.notebook.kinds import Kinds
 from lumped.notebook.log import Log
 from lumped.notebook.place import Place, usual_place
+from lumped.notebook.proving import prove
 from lumped.notebook.records import Contents
 from lumped.notebook.shelf import Shelf
 from lumped.notebook.store import Store
@@ -106,8 +107,6 @@ class Notebook(Shelf, Log):
         NotebookError
             If it can't be written.
         """
-        from lumped.notebook.proving import prove
-
         prove(contents)
         with self._store.writing() as connection:
             return take_in(connection, contents)

@@ -11,16 +11,12 @@ import numpy as np
 
 from lumped.errors import InputError
 from lumped.notebook.canonical import hash_of
-from lumped.notebook.forms import is_id
 from lumped.notebook.lines import LINE_LIMIT, NOTE_LIMIT, TITLE_LIMIT, UNIT_LIMIT, plain_line, shown
-from lumped.notebook.moments import read_iso
+from lumped.notebook.moments import FIRST_MOMENT, LAST_MOMENT
 from lumped.notebook.records import Batch, Contents, Readings, Revision, Series, sealed, sealed_batch, sealed_series
-from lumped.notebook.reference import Reference
+from lumped.notebook.reference import Reference, is_id
 
 __all__ = ["prove"]
-
-FIRST_MOMENT = read_iso("0001-01-01T00:00:00Z")
-LAST_MOMENT = read_iso("9999-12-31T23:59:59.999999Z")
 
 
 def prove(contents: Contents) -> None:

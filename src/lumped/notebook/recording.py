@@ -171,7 +171,7 @@ class Recorder:
         while True:
             with self._changed:
                 self._changed.wait_for(lambda: self._waiting or self._closing)
-                if self._waiting and len(self._waiting) < COMMIT_LIMIT:
+                if self._trouble is None and 0 < len(self._waiting) < COMMIT_LIMIT:
                     self._changed.wait_for(lambda: self._closing, timeout=self._every)
                 closing, again = self._closing, self._unsure > 0
                 taken = self._waiting[: self._unsure or COMMIT_LIMIT]

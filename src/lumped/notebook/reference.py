@@ -5,9 +5,11 @@ from dataclasses import dataclass
 
 from lumped.errors import InputError
 
-__all__ = ["Reference"]
+__all__ = ["ID", "Reference", "is_id"]
 
-_FORM = re.compile(r"([0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12})@([0-9a-f]{64})")
+ID = r"[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}"
+"""What an id looks like, as a regular expression."""
+_FORM = re.compile(rf"({ID})@([0-9a-f]{{64}})")
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -47,3 +49,14 @@ class Reference:
         if not match:
             raise InputError("reference-unreadable", text=text[:120])
         return cls(match[1], match[2])
+
+
+def is_id(text: object) -> bool:
+    """Tell whether a text is an id.
+
+    Examples
+    --------
+    >>> is_id("01890a5d-ac96-774b-bcce-b302099a8057"), is_id("../x")
+    (True, False)
+    """
+    return isinstance(text, str) and re.fullmatch(ID, text) is not None

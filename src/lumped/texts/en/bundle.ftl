@@ -20,7 +20,7 @@ bundle-table = { $where } should hold { $keys }, and nothing else. Was the file 
 bundle-column = The column “{ $column }” should be a list of numbers as they come out of a notebook: no text, no lists in it, none too large. Was the file changed?
 bundle-remark = { $where }: a remark belongs to “{ $key }”, which is no number of a reading.
 bundle-too-deep = It is nested deeper than { $limit } levels, more than a notebook writes. Nothing was read.
-bundle-too-large = It would take more than { $limit } of memory, as files do that are made to harm. If you know where it comes from, read_contents(…, memory=…) in Python takes more.
+bundle-too-large = It would take more than { $limit } of memory, as files do that are made to harm. If you know where it comes from, lumped.notebook.files.read_contents(…, memory=…) in Python takes more.
 bundle-piece-too-large = { $where } is larger than a revision can be ({ $limit } of text). Nothing was read.
 bundle-incomplete = { $file } is not whole: a document or a series is missing, or one is of another day than the rest. Copy it again from where it was written.
 
@@ -35,7 +35,7 @@ plain-stranger = “{ $file }” does not belong to a notebook's plain files. Ta
 plain-twice = “{ $file }” is there twice. Nothing was read.
 plain-missing = “{ $file }” is missing. Copy the whole folder or archive again from where it was written.
 plain-many = There are more than { $limit } files, more than Lumped reads at once. Nothing was read.
-plain-too-large = At “{ $file }” more than { $limit } came out, more than Lumped reads at once. If you know where it comes from, read_contents(…, memory=…) in Python takes more.
+plain-too-large = At “{ $file }” more than { $limit } came out, more than Lumped reads at once. If you know where it comes from, lumped.notebook.files.read_contents(…, memory=…) in Python takes more.
 plain-bomb = At “{ $file }” more than { $ratio } times the size of the archive came out, as from archives made to harm. Nothing was kept.
 plain-archive = This is no archive that Lumped can open: { $problem }. Was it cut off on its way?
 plain-archive-packing = “{ $file }” is packed in a way that Lumped does not open (method { $method }). Pack it anew in the usual way.

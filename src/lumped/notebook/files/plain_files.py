@@ -11,19 +11,19 @@ from pathlib import Path
 from typing import TypeVar
 
 from lumped.errors import InputError
-from lumped.notebook.archives import ArchiveSink, ArchiveSource
-from lumped.notebook.document_files import read_documents, write_document
-from lumped.notebook.folders import FolderSink, FolderSource
-from lumped.notebook.forms import FORM, TopForm, fitted, refuse_other_form
-from lumped.notebook.limits import MEMORY_LIMIT, Budget
+from lumped.notebook.files.archives import ArchiveSink, ArchiveSource
+from lumped.notebook.files.document_files import read_documents, write_document
+from lumped.notebook.files.folders import FolderSink, FolderSource
+from lumped.notebook.files.forms import FORM, TopForm, fitted, refuse_other_form
+from lumped.notebook.files.limits import MEMORY_LIMIT, Budget
+from lumped.notebook.files.opening import is_folder, open_plain
+from lumped.notebook.files.reading_files import read_all_series, write_series
+from lumped.notebook.files.toml_text import read_toml, toml_of
+from lumped.notebook.files.trees import Sink, Source
 from lumped.notebook.lines import shown
-from lumped.notebook.opening import is_folder, open_plain
 from lumped.notebook.placing import whole_file, whole_folder
 from lumped.notebook.proving import prove
-from lumped.notebook.reading_files import read_all_series, write_series
 from lumped.notebook.records import Contents
-from lumped.notebook.toml_text import read_toml, toml_of
-from lumped.notebook.trees import Sink, Source
 from lumped.texts import say
 
 __all__ = ["read_files", "write_files"]

@@ -12,7 +12,7 @@ from itertools import chain, count
 from typing import BinaryIO, Final
 
 from lumped.errors import InputError
-from lumped.notebook.limits import Budget
+from lumped.notebook.files.limits import Budget
 from lumped.notebook.lines import shown
 from lumped.texts import say
 

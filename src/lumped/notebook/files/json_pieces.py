@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 
 from lumped.errors import InputError
 from lumped.notebook.canonical import whole_number
-from lumped.notebook.limits import READING_BYTES, Budget, refuse_heavy
+from lumped.notebook.files.limits import READING_BYTES, Budget, refuse_heavy
 from lumped.notebook.lines import shown
 from lumped.texts import say
 

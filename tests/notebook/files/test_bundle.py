@@ -8,8 +8,8 @@ import pytest
 from tests.notebook.fuzzing import small_notebook
 
 from lumped.errors import InputError
-from lumped.notebook.bundle import bundle_schema, read_bundle, write_bundle
 from lumped.notebook.canonical import hash_of
+from lumped.notebook.files.bundle import bundle_schema, read_bundle, write_bundle
 from lumped.notebook.records import Contents, sealed
 
 
@@ -67,7 +67,7 @@ def test_what_is_there_is_never_overwritten(bundle):
 
 
 def test_a_bundle_that_can_not_be_written_leaves_nothing(tmp_path, monkeypatch):
-    monkeypatch.setattr("lumped.notebook.bundle.canonical_text", lambda body: 1 / 0)
+    monkeypatch.setattr("lumped.notebook.files.bundle.canonical_text", lambda body: 1 / 0)
     with pytest.raises(ZeroDivisionError):
         write_bundle(small_notebook(), tmp_path / "a.json")
     assert list(tmp_path.iterdir()) == []

@@ -11,7 +11,7 @@ from lumped.notebook.canonical import Body
 from lumped.notebook.lines import LINE_LIMIT, NOTE_LIMIT, TITLE_LIMIT, UNIT_LIMIT, plain_line, shown
 from lumped.notebook.moments import as_iso, read_iso
 from lumped.notebook.records import Revision, Series
-from lumped.notebook.reference import Reference
+from lumped.notebook.reference import ID, Reference
 
 __all__ = [
     "FORM",
@@ -28,7 +28,6 @@ __all__ = [
     "as_revision",
     "as_series",
     "fitted",
-    "is_id",
     "refuse_other_form",
     "revision_table",
     "series_table",
@@ -39,8 +38,7 @@ FORM = 1
 
 LARGEST_NUMBER = 2**31 - 1
 SEAL = re.compile("[0-9a-f]{64}")
-_ID = r"^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$"
-_REFERENCE = r"^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}@[0-9a-f]{64}$"
+_REFERENCE = rf"^{ID}@[0-9a-f]{{64}}$"
 _MOMENT = r"^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{6})?Z$"
 
 
@@ -48,7 +46,7 @@ def _line(limit: int) -> Any:
     return Annotated[str, Field(max_length=limit), AfterValidator(lambda text: plain_line(text, limit))]
 
 
-_Id = Annotated[str, Field(pattern=_ID, description="A UUID in lower case.")]
+_Id = Annotated[str, Field(pattern=f"^{ID}$", description="A UUID in lower case.")]
 _Seal = Annotated[str, Field(pattern=r"^[0-9a-f]{64}$", description="SHA-256.")]
 _Moment = Annotated[str, Field(pattern=_MOMENT, description="UTC; microseconds only where there are some.")]
 _Link = Annotated[str, Field(pattern=_REFERENCE, description="id@hash of a revision in this notebook.")]
@@ -198,17 +196,6 @@ def refuse_other_form(table: Mapping[str, Any], where: str) -> None:
         raise InputError("bundle-other-kind", file=shown(where), found=shown(kind if kind is not None else "nothing"))
     if isinstance(form, int | float) and not isinstance(form, bool) and form > FORM:
         raise InputError("bundle-newer", file=shown(where), form=shown(form), known=str(FORM))
-
-
-def is_id(text: object) -> bool:
-    """Tell whether a text is an id.
-
-    Examples
-    --------
-    >>> is_id("01890a5d-ac96-774b-bcce-b302099a8057"), is_id("../x")
-    (True, False)
-    """
-    return isinstance(text, str) and re.fullmatch(_ID.strip("^$"), text) is not None
 
 
 def revision_table(revision: Revision) -> dict[str, object]:

@@ -7,10 +7,10 @@ from pathlib import Path
 from typing import BinaryIO
 
 from lumped.errors import InputError
-from lumped.notebook.limits import Budget
+from lumped.notebook.files.limits import Budget
+from lumped.notebook.files.opening import open_plain
+from lumped.notebook.files.trees import FILES_LIMIT, IGNORED, Sink, Source, refuse_stranger
 from lumped.notebook.lines import shown
-from lumped.notebook.opening import open_plain
-from lumped.notebook.trees import FILES_LIMIT, IGNORED, Sink, Source, refuse_stranger
 
 __all__ = ["FolderSink", "FolderSource"]
 

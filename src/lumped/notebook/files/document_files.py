@@ -9,13 +9,13 @@ from typing import Any
 
 from lumped.errors import InputError
 from lumped.notebook.canonical import Body, canonical_text
-from lumped.notebook.forms import HistoryForm, RevisionForm, as_revision, fitted, revision_table
-from lumped.notebook.json_pieces import json_value
-from lumped.notebook.limits import PIECE_LIMIT, refuse_heavy
+from lumped.notebook.files.forms import HistoryForm, RevisionForm, as_revision, fitted, revision_table
+from lumped.notebook.files.json_pieces import json_value
+from lumped.notebook.files.limits import PIECE_LIMIT, refuse_heavy
+from lumped.notebook.files.toml_text import SIZE_LIMIT, read_toml, toml_of
+from lumped.notebook.files.trees import Sink, Source, folder_name, slug_of
 from lumped.notebook.lines import shown
 from lumped.notebook.records import Revision
-from lumped.notebook.toml_text import SIZE_LIMIT, read_toml, toml_of
-from lumped.notebook.trees import Sink, Source, folder_name, slug_of
 
 __all__ = ["read_documents", "write_document"]
 

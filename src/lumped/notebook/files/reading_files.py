@@ -16,12 +16,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.errors import InputError
-from lumped.notebook.forms import SEAL, SeriesForm, as_series, fitted, series_table
-from lumped.notebook.limits import BATCH_BYTES, READING_BYTES
+from lumped.notebook.files.forms import SEAL, SeriesForm, as_series, fitted, series_table
+from lumped.notebook.files.limits import BATCH_BYTES, READING_BYTES
+from lumped.notebook.files.toml_text import SIZE_LIMIT, read_toml, toml_of
+from lumped.notebook.files.trees import Sink, Source, folder_name
 from lumped.notebook.lines import shown
 from lumped.notebook.records import Batch, Readings, Series
-from lumped.notebook.toml_text import SIZE_LIMIT, read_toml, toml_of
-from lumped.notebook.trees import Sink, Source, folder_name
 from lumped.texts import say
 
 __all__ = ["as_cell", "read_all_series", "read_cell", "write_series"]

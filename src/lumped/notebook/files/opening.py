@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import BinaryIO
 
 from lumped.errors import InputError
-from lumped.notebook.limits import Budget
+from lumped.notebook.files.limits import Budget
 from lumped.notebook.lines import shown
 
 __all__ = ["bytes_of", "is_folder", "open_plain"]

@@ -14,10 +14,10 @@ from tests.notebook.fuzzing import small_notebook
 from tests.notebook.making import all_bodies, bodies, contents
 
 from lumped.errors import InputError
-from lumped.notebook.bundle import read_contents, write_contents
 from lumped.notebook.canonical import hash_of
+from lumped.notebook.files.bundle import read_contents, write_contents
+from lumped.notebook.files.toml_text import read_toml, toml_of
 from lumped.notebook.records import Contents, sealed
-from lumped.notebook.toml_text import read_toml, toml_of
 
 QUAY = "documents/sculpture/quay-099a8050"
 NOON = "readings/noon-099a8052"
@@ -97,7 +97,7 @@ def test_the_same_notebook_makes_the_same_archive(tmp_path):
 
 
 def test_a_body_that_packs_very_well_still_comes_back(tmp_path, monkeypatch):
-    monkeypatch.setattr("lumped.notebook.limits.PACKED_FREE", 1_000_000)
+    monkeypatch.setattr("lumped.notebook.files.limits.PACKED_FREE", 1_000_000)
     before = one_document({"text": 900_000 * " "})
     history = [next(iter(before.documents.values()))[0]]
     for number in range(2, 5):

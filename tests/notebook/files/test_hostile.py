@@ -16,12 +16,12 @@ import pytest
 from tests.notebook.fuzzing import fuzz, members_of, repacked, seeds, small_notebook
 
 from lumped.errors import InputError
-from lumped.notebook.archives import ArchiveSource
-from lumped.notebook.bundle import read_contents, write_contents
-from lumped.notebook.limits import MEMORY_LIMIT, Budget
+from lumped.notebook.files.archives import ArchiveSource
+from lumped.notebook.files.bundle import read_contents, write_contents
+from lumped.notebook.files.limits import MEMORY_LIMIT, Budget
+from lumped.notebook.files.reading_files import as_cell, read_cell
+from lumped.notebook.files.trees import FILES_LIMIT
 from lumped.notebook.lines import NOTE_LIMIT, UNIT_LIMIT, plain_line
-from lumped.notebook.reading_files import as_cell, read_cell
-from lumped.notebook.trees import FILES_LIMIT
 
 HISTORY = "documents/sculpture/quay-099a8050/history.toml"
 FIRST = "documents/sculpture/quay-099a8050/0001.toml"
@@ -250,7 +250,7 @@ def packed(name: str, content: bytes) -> bytes:
 CHILD = """
 import re, sys, pathlib
 from lumped.errors import InputError
-from lumped.notebook.bundle import read_contents
+from lumped.notebook.files.bundle import read_contents
 def peak():
     return int(re.search("VmHWM:[^0-9]*([0-9]+)", pathlib.Path("/proc/self/status").read_text())[1])
 before = peak()
@@ -288,8 +288,8 @@ def test_an_archive_that_unpacks_to_much_more_is_refused():
 
 
 def test_the_limits_in_the_docs_are_those_of_the_code():
-    page = (Path(__file__).parents[2] / "docs/notebook-files.md").read_text("utf-8")
-    told = {(limits, name) for limits, name in re.findall(r"`(\w+)\.([A-Z_]+)`", page)}
+    page = (Path(__file__).parents[3] / "docs/notebook-files.md").read_text("utf-8")
+    told = {(limits, name) for limits, name in re.findall(r"`([\w.]+)\.([A-Z_]+)`", page)}
     assert len(told) > 8
     assert [name for module, name in told if not hasattr(import_module(f"lumped.notebook.{module}"), name)] == []
     for text in (

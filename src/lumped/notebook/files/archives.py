@@ -15,9 +15,9 @@ from contextlib import contextmanager
 from typing import BinaryIO
 
 from lumped.errors import InputError
-from lumped.notebook.limits import Budget
+from lumped.notebook.files.limits import Budget
+from lumped.notebook.files.trees import FILES_LIMIT, IGNORED, Sink, Source, refuse_stranger
 from lumped.notebook.lines import shown
-from lumped.notebook.trees import FILES_LIMIT, IGNORED, Sink, Source, refuse_stranger
 from lumped.texts import say
 
 __all__ = ["ArchiveSink", "ArchiveSource"]

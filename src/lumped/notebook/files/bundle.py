@@ -15,7 +15,7 @@ import numpy as np
 
 from lumped.errors import InputError
 from lumped.notebook.canonical import canonical_text
-from lumped.notebook.forms import (
+from lumped.notebook.files.forms import (
     FORM,
     BatchForm,
     BundleForm,
@@ -24,19 +24,19 @@ from lumped.notebook.forms import (
     as_revision,
     as_series,
     fitted,
-    is_id,
     refuse_other_form,
     revision_table,
     series_table,
 )
-from lumped.notebook.json_pieces import Pieces
-from lumped.notebook.limits import MEMORY_LIMIT, Budget
+from lumped.notebook.files.json_pieces import Pieces
+from lumped.notebook.files.limits import MEMORY_LIMIT, Budget
+from lumped.notebook.files.opening import bytes_of, is_folder
+from lumped.notebook.files.plain_files import read_files, write_files
 from lumped.notebook.lines import shown
-from lumped.notebook.opening import bytes_of, is_folder
 from lumped.notebook.placing import whole_file
-from lumped.notebook.plain_files import read_files, write_files
 from lumped.notebook.proving import prove
 from lumped.notebook.records import Batch, Contents, Readings, Revision, Series
+from lumped.notebook.reference import is_id
 
 __all__ = ["bundle_schema", "read_bundle", "read_contents", "write_bundle", "write_contents"]
 
