@@ -23,7 +23,7 @@ from lumped.notebook import open_notebook
 SCENES = ("load", "load", "load", "load", "two programs", "two programs", "beginning", "migrating", "backup")
 """What a child is at when it is killed; what stands here more often is tried more often."""
 
-SPAN_S = {"load": 0.4, "two programs": 0.4, "beginning": 0.1, "migrating": 0.1, "backup": 0.04}
+SPAN_S = {"load": 0.3, "two programs": 0.3, "beginning": 0.1, "migrating": 0.1, "backup": 0.04}
 """Within how long after a child's start the kill comes; the short ones take about that long."""
 
 
