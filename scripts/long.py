@@ -77,7 +77,7 @@ def read_bundles() -> Iterator[Trial]:
         return {
             "inputs": FUZZ_SHARE,
             "outcomes": found,
-            "problems": [each for each in found if each.startswith("raised")],
+            "problems": [each for each in found if each != "the same" and not each.startswith("refused: ")],
         }
 
     for start in range(0, BUNDLES, FUZZ_SHARE):
