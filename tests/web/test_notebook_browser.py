@@ -131,7 +131,7 @@ def test_pages_of_the_notebook_fit_and_are_large_enough_for_a_finger(table, size
     page.locator("[data-seen]").first.wait_for()
     address = write_down(page, "A name without end " + "ropewalk" * 8)
     page.locator(".past").wait_for()
-    for path, ready in ((address, ".past"), ("/notebook", ".sheaf"), ("/", ".sheaf")):
+    for path, ready in ((address, "[data-seen]"), ("/", ".sheaf"), ("/notebook", ".sheaf")):
         page.goto(page.url.split("/", 3)[0] + "//" + page.url.split("/", 3)[2] + path)
         page.locator(ready).first.wait_for()
         assert page.evaluate("document.documentElement.scrollWidth") <= size["width"]
