@@ -85,6 +85,7 @@ def written_down(page: Page) -> None:
     page.locator(".leaf-row", has_text="Revision 2").wait_for()
     page.locator("input[name=why]").fill("")
     page.locator("input[name=why]").evaluate("element => element.blur()")
+    page.locator(".said").evaluate("element => element.remove()")  # it tells a folder of this computer
     page.locator(".changes li").first.wait_for()
     page.wait_for_timeout(400)
 

@@ -86,7 +86,9 @@ class Past:
         """What changed between any two; at first between the one that is looked at and the one before it."""
         history = self._kept.history
         after = max(self._kept.revision.number, history[1].number)
-        self._pair = [after - 1, after]
+        there = [each.number for each in history if not each.removed]
+        taken_out = self._kept.revision.removed and len(there) > 1
+        self._pair = there[-2:] if taken_out else [after - 1, after]
         options = [(str(each.number), say("web-revision", number=each.number)) for each in history]
         Words("h3", say("web-changes"))
         with html.div().classes("pair"):
