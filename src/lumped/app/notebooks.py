@@ -15,7 +15,7 @@ from lumped.app.given import Given, along, plain_name, references
 from lumped.app.settings import Settings, load_settings
 from lumped.documents import read_document
 from lumped.errors import InputError
-from lumped.notebook import Body, Kind, Notebook, Place, Reference, Revision, Taken
+from lumped.notebook import DERIVED, Body, Kind, Notebook, Place, Reference, Revision, Taken
 from lumped.notebook import open_notebook as opened
 
 __all__ = [
@@ -332,7 +332,7 @@ class Outcome:
     made_by, when : str
         Who noted it, and when (UTC).
     sculpture_number : int
-        Revision of the sculpture that it was.
+        Number of the newest revision of the sculpture that says the same, with the same recipes.
     """
 
     document: str
@@ -374,18 +374,24 @@ def note_outcome(
         part=part["part"], part_kind=part["kind"], predicted=part["states"], said=part["headline"],
         happened=happened, effort=effort, version=__version__,
     )  # fmt: skip
-    return notebook.save("outcome", body, links={OF: sculpture.reference})
+    return notebook.save("outcome", body, links=_recipes_of(sculpture) | {OF: sculpture.reference})
+
+
+def _recipes_of(revision: Revision) -> dict[str, Reference]:
+    """Give the links to recipes: two revisions of a sculpture may say the same and mean other revisions of them."""
+    return {name: target for name, target in revision.links.items() if name not in (OF, DERIVED)}
 
 
 def outcomes_of(notebook: Notebook, document: str) -> tuple[Outcome, ...]:
     """Give what was noted of all revisions of a sculpture, the newest first; what was taken back is left out."""
-    numbers = {each.hash: each.number for each in notebook.history(document)}
+    states = [(each.hash, _recipes_of(each)) for each in notebook.history(document)]
+    numbers = range(len(states), 0, -1)
     found = []
     for revision in notebook.linking_to(document, kind="outcome"):
-        body = notebook.body(revision)
+        body, judged = notebook.body(revision), (revision.links[OF].hash, _recipes_of(revision))
         found.append(Outcome(
             document=revision.document, part=body["part"], happened=body["happened"], said=body["said"],
             came_true=body["came_true"], made_by=revision.made_by, when=revision.when,
-            sculpture_number=numbers.get(revision.links[OF].hash, 0),
+            sculpture_number=next((each for each in numbers if states[each - 1] == judged), 0),
         ))  # fmt: skip
     return tuple(found)
