@@ -25,6 +25,8 @@ LUMPS = [{"name": "west quay", "length_mm": 60}, {"name": "east quay", "length_m
          ["lumps › “west quay” › length: 60 mm → 75 mm"]),
         ({"rows": [{"a": 1}, {"a": 2}]}, {"rows": [{"a": 0}, {"a": 1}, {"a": 2}]}, ["rows › no. 1: new, a 0"]),
         ({"a": "x" * 200}, {"a": "y"}, ["a: " + "x" * 79 + "… → y"]),
+        ({"a": "x" * 200 + "one"}, {"a": "x" * 200 + "two"}, ["a: …" + "x" * 20 + "one → …" + "x" * 20 + "two"]),
+        ({"a": 0.3}, {"a": 0.1 + 0.2}, ["a: 0.3 → 0.30000000000000004"]),
     ],
 )  # fmt: skip
 def test_a_difference_reads_as_a_person_would_say_it(before, after, lines):

@@ -7,6 +7,7 @@ and order; so an entry that was put in between doesn't make all after it look ch
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from difflib import SequenceMatcher
+from itertools import takewhile
 from typing import Any
 
 from lumped.notebook.canonical import Body, canonical_text
@@ -16,6 +17,7 @@ from lumped.texts import say
 __all__ = ["Difference", "differences"]
 
 _SHOWN = 80  # characters of a value
+_LEAD = 20  # of them before the first difference
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,15 +48,12 @@ class Difference:
         >>> Difference(where=("salt", "amount"), before=48, after=60, unit="g").text
         'salt › amount: 48 g → 60 g'
         """
-        where = " › ".join(self.where)
+        where, (before, after) = " › ".join(self.where), _from_difference(self.before, self.after)
         if self.before is None:
             return say("difference-new", where=where, after=_shown(self.after, self.unit))
         if self.after is None:
             return say("difference-gone", where=where, before=_shown(self.before, self.unit))
-        return say(
-            "difference-changed",
-            where=where, before=_shown(self.before, self.unit), after=_shown(self.after, self.unit),
-        )  # fmt: skip
+        return say("difference-changed", where=where, before=_shown(before, self.unit), after=_shown(after, self.unit))
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
@@ -160,6 +159,15 @@ def _word_and_unit(key: str) -> tuple[str, str]:
 _WRITTEN = {"ohm": "Ω", "ohm_m": "Ω·m", "deg": "°"}
 
 
+def _from_difference(before: Any, after: Any) -> tuple[Any, Any]:
+    """Give two long texts from shortly before their first difference on, so that it is seen in what is shown."""
+    if not isinstance(before, str) or not isinstance(after, str) or max(len(before), len(after)) <= _SHOWN:
+        return before, after
+    alike = takewhile(lambda pair: pair[0] == pair[1], zip(before, after, strict=False))
+    start = len([*alike]) - _LEAD
+    return (before, after) if start <= 0 else ("…" + before[start:], "…" + after[start:])
+
+
 def _shown(value: Any, unit: str) -> str:
     if isinstance(value, Mapping):
         told = ((*_word_and_unit(key), each) for key, each in value.items())
@@ -170,6 +178,12 @@ def _shown(value: Any, unit: str) -> str:
         text = say("difference-yes") if value else say("difference-no")
     else:
         number = isinstance(value, int | float)
-        text = f"{value:.15g}" if number else " ".join(str(value).split()) or say("difference-empty")
+        text = _digits(value) if number else " ".join(str(value).split()) or say("difference-empty")
         text += f" {unit}" if number and unit else ""
     return text if len(text) <= _SHOWN else text[: _SHOWN - 1] + "…"
+
+
+def _digits(value: float) -> str:
+    """Write a number in the fewest digits that tell it from every other."""
+    text = f"{value:.15g}"
+    return text if float(text) == value else repr(value)
