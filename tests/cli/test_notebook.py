@@ -98,6 +98,11 @@ def test_an_empty_notebook_says_what_to_do_next(lumped, place):
     assert "no series of readings here" in lumped("list", "--series")
 
 
+def test_importing_what_is_not_there_begins_no_notebook(lumped, place):
+    assert lumped("import", "mistyped.zip", "--json", ends=1)["error"]["code"] == "document-missing"
+    assert not place.exists()
+
+
 def test_where_counts_what_is_in_it(lumped, written, place):
     found = lumped("where", "--json")
     counts = {name: found[name] for name in ("documents", "removed", "revisions", "series")}
@@ -259,6 +264,7 @@ def test_readings_of_a_time_count_in_local_time(lumped, measured, monkeypatch):
 def test_a_series_is_named_by_what_is_measured_or_its_id(lumped, measured, place):
     (series,) = lumped("list", "--series", "--json")["series"]
     assert lumped("readings", series["id"][:13], "--json")["series"] == series
+    assert "Try fewer words" in lumped("list", "--series", "walrus")
     assert "no series “Roll no. 5”" in lumped("readings", "Roll no. 5", ends=1)
     with open_notebook(place) as notebook:
         notebook.begin_series(measured, unit="Ω", instrument="meter", method="two pins")

@@ -6,6 +6,7 @@ from typing import Any
 
 from lumped.cli.notebook_opening import add_verb, opened
 from lumped.cli.show import print_json, print_line, print_notes
+from lumped.errors import InputError
 from lumped.texts import say
 
 __all__ = ["add_to"]
@@ -64,6 +65,7 @@ def run_import(said: argparse.Namespace) -> int:
     """Take in what was exported; what is here stays."""
     from lumped.app import notebooks
 
+    _refuse_nothing(said.source)
     with opened(said, begin=True) as notebook:
         taken = notebooks.bring_in(notebook, said.source)
     if said.json:
@@ -72,3 +74,13 @@ def run_import(said: argparse.Namespace) -> int:
         counts = {name: getattr(taken, name) for name in ("documents", "revisions", "series", "readings", "already")}
         print_line(say("notebook-taken", **counts))
     return 0
+
+
+def _refuse_nothing(source: Path) -> None:
+    """A name that was mistyped begins no notebook; what is there and can't be seen is told when it is read."""
+    try:
+        source.lstat()
+    except (FileNotFoundError, ValueError):
+        raise InputError("document-missing", file=str(source)) from None
+    except OSError:
+        return

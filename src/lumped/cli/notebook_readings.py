@@ -41,7 +41,7 @@ def list_series(said: argparse.Namespace) -> int:
         print_json({"kind": "series", "schema": 1, "series": [_as_json(each) for each in found]})
         return 0
     if not found:
-        print_line(say("notebook-no-series"))
+        print_line(say("notebook-list-none-found" if said.words else "notebook-no-series"))
         return 0
     ids = shortened([each.id for each in found])
     headings = [say(f"column-{key}") for key in ("measured", "unit", "instrument", "begun", "id")]
