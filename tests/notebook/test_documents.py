@@ -4,7 +4,6 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 from sqlalchemy import text
-from sqlalchemy.exc import DBAPIError
 
 from lumped.errors import InputError, NotebookError
 from lumped.notebook import Kind, Reference, open_notebook
@@ -176,9 +175,8 @@ def test_the_store_itself_refuses_to_change_or_take_away(notebook, table):
     column = {"documents": "kind", "links": "name", "notebook": "id"}.get(table, "seal")
     column = "value" if table == "readings" else column
     for order in (f"DELETE FROM {table}", f"UPDATE {table} SET {column} = NULL"):
-        with pytest.raises((DBAPIError, NotebookError)) as refused, notebook._store.writing() as connection:
+        with pytest.raises(NotebookError, match="a notebook only grows"), notebook._store.writing() as connection:
             connection.execute(text(order))
-        assert "a notebook only grows" in f"{refused.value} {refused.value.__cause__}"
     assert notebook.verify().sound
 
 

@@ -207,6 +207,13 @@ def test_an_old_notebook_that_can_only_be_read_says_what_to_do(old: Path, monkey
     assert not (old.parent / "backups").exists()
 
 
+def test_an_empty_file_that_can_only_be_read_is_not_called_old(tmp_path: Path, monkeypatch) -> None:
+    monkeypatch.setattr("lumped.notebook.store._can_write", lambda path: False)
+    (tmp_path / "notebook.sqlite").touch()
+    with pytest.raises(NotebookError, match=r"can be read, not written"):
+        open_notebook(tmp_path)
+
+
 def test_the_list_of_layouts_is_that_of_the_steps() -> None:
     steps = ScriptDirectory(str(Path(lumped.notebook.__file__).with_name("migrations")))
     assert tuple(step.revision for step in reversed([*steps.walk_revisions()])) == LAYOUTS
@@ -219,24 +226,6 @@ def test_the_steps_make_the_tables_that_the_program_uses(place) -> None:
     with open_notebook(place) as notebook, notebook._store.reading() as connection:
         context = MigrationContext.configure(connection, opts={"compare_type": True, "include_object": counts})
         assert compare_metadata(context, metadata) == []
-
-
-def test_no_row_of_the_record_can_be_changed_or_taken_away_by_any_program(place) -> None:
-    with open_notebook(place) as notebook:
-        notebook.save("note", {"title": "Salt"})
-        series = notebook.begin_series("a", unit="V", instrument="b", method="c")
-        notebook.append(series.id, [1.0])
-        for table in ("notebook", "documents", "revisions", "series", "readings", "batches"):
-            for change in (
-                f"DELETE FROM {table}",
-                f"UPDATE {table} SET {'seal' if table in ('revisions', 'series', 'batches') else 'at' if table in ('notebook', 'readings') else 'kind'} = '0'",
-            ):
-                with (
-                    pytest.raises(NotebookError, match=r"a notebook only grows"),
-                    notebook._store.writing() as connection,
-                ):
-                    connection.exec_driver_sql(change)
-        assert notebook.verify().sound
 
 
 def test_the_file_of_a_notebook_that_was_just_begun_is_one_without_its_log(tmp_path: Path) -> None:

@@ -81,6 +81,7 @@ def test_moments_may_be_numpy_or_numbers_and_need_not_be_in_order(notebook, seri
         ([np.nan], {}, "no. 1 has no value. Say why"),
         ([1.0], {"at": [START, START]}, "1 values and 2 moments"),
         ([1.0], {"at": [2**62]}, "no moment"),
+        ([1.0, 2.0], {"at": [-(2**62), 0]}, "-4611686018427387904.* is no moment"),
     ],
 )
 def test_readings_that_say_nothing_are_refused(notebook, series, values, options, words):

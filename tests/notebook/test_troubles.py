@@ -494,7 +494,9 @@ def test_a_wrong_password_a_wrong_name_and_a_wrong_database_are_told(server, ser
 
 def test_a_user_who_may_only_read_is_told(server, server_address: str) -> None:
     database = server_address.removeprefix("postgresql:///").partition("?")[0]
-    with pytest.raises(NotebookError, match=r"can be read, not written"):
+    with pytest.raises(
+        NotebookError, match=r"does not give you the right to write there. Nothing was written. Ask whoever"
+    ):
         open_notebook(server.address(database, user="guarded", password="salt"))
 
 

@@ -15,8 +15,8 @@ from lumped.notebook.tables import documents, links, revisions, search
 from lumped.notebook.words import folded, words_of
 
 __all__ = [
-    "add_revision", "entries", "every_history", "find_documents", "history_of", "linking_to", "newest_of",
-    "refuse_dead_links", "revision_of", "revision_with",
+    "add_revision", "entries", "every_history", "find_documents", "history_of", "linking_to", "lock_document",
+    "newest_of", "refuse_dead_links", "revision_of", "revision_with",
 ]  # fmt: skip
 
 

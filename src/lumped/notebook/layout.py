@@ -58,7 +58,7 @@ def bring_up_to_date(store: Store, moment: datetime, *, begin: bool = True) -> P
     if found is None and not begin:
         raise NotebookError("notebook-not-there", place=store.place.shown)
     if store.read_only:
-        raise NotebookError("notebook-read-only-old", place=store.place.shown)
+        raise NotebookError("notebook-read-only-old" if found else "notebook-read-only", place=store.place.shown)
     with store.writing() as connection:
         if store.on_server:
             connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK})

@@ -1,4 +1,4 @@
-"""Lines of text that a notebook takes: titles, names, units, notes. Nothing in them can't be seen or moves letters.
+"""Lines of text that a notebook takes: titles, names, units, notes. Nothing in them moves letters or steers a screen.
 
 A body may hold any text. A line is shown in lists, terminals and file names, so it is refused if it holds control
 characters (an escape can repaint a terminal) or marks that turn the order of letters round (what is read would not be

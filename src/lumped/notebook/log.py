@@ -83,7 +83,8 @@ class Log(Keeper):
         Raises
         ------
         InputError
-            If there are none, lengths differ, a value is infinite, or one is missing without a remark.
+            If there are none, lengths differ, a value is infinite, one is missing without a remark, or there is no
+            such series.
         NotebookError
             If they can't be written; then none is.
         """
@@ -92,7 +93,13 @@ class Log(Keeper):
             return measured.add_readings(connection, series, readings)
 
     def record(self, series: str) -> Recorder:
-        """Take readings as they come, and commit them together every quarter of a second."""
+        """Take readings as they come, and commit them together every quarter of a second.
+
+        Raises
+        ------
+        InputError
+            If there is no such series.
+        """
         with self._store.reading() as connection:
             done = measured.end_of(connection, series)
 
@@ -125,7 +132,12 @@ class Log(Keeper):
         start, end : datetime, optional
             Only from this moment on, and before that one.
         most : int, optional
-            Give no more than this many, chosen so that no extreme is lost.
+            Give no more than this many (at least 4), chosen so that no extreme is lost.
+
+        Raises
+        ------
+        InputError
+            If there is no such series.
         """
         limits = [None if each is None else as_microseconds(each) for each in (start, end)]
         with self._store.reading() as connection:
@@ -138,8 +150,9 @@ def _as_readings(values: ArrayLike, at: object, remarks: dict[int, str], moment:
     if not len(read):
         raise InputError("readings-none")
     moments = np.full(len(read), moment, dtype=np.int64) if at is None else _as_moments(at)
-    if len(moments) and not FIRST_MOMENT <= moments.min() <= moments.max() <= LAST_MOMENT:
-        raise InputError("moment-unreadable", text=str(moments.max()))
+    outside = moments[(moments < FIRST_MOMENT) | (moments > LAST_MOMENT)]
+    if len(outside):
+        raise InputError("moment-unreadable", text=str(outside[0]))
     if len(moments) != len(read):
         raise InputError("readings-lengths", values=len(read), moments=len(moments))
     said = {k + 1: plain_line(text.strip(), NOTE_LIMIT) for k, text in remarks.items() if 0 <= k < len(read) and text}

@@ -9,7 +9,7 @@ from lumped.notebook.canonical import Body, hash_of
 from lumped.notebook.comparing import Difference, differences
 from lumped.notebook.identity import new_id
 from lumped.notebook.keeper import Keeper
-from lumped.notebook.lines import NOTE_LIMIT
+from lumped.notebook.lines import NOTE_LIMIT, TITLE_LIMIT
 from lumped.notebook.records import DERIVED, Entry, Revision
 from lumped.notebook.reference import Reference
 
@@ -74,7 +74,7 @@ class Shelf(Keeper):
             raise InputError("body-reserved", key=reserved[0])
         known = self._kinds[kind]
         form = known.schema if schema is None else schema
-        titled = self._line(known.title(body) if title is None else title)
+        titled = self._line(known.title(body) if title is None else title, TITLE_LIMIT)
         if form == known.schema:
             known.check(body, titled)
         hash_ = hash_of(body)
@@ -91,7 +91,15 @@ class Shelf(Keeper):
         )  # fmt: skip
 
     def remove(self, document: str, *, note: str = "") -> Revision:
-        """Remove a document: that is a revision too, and `restore` brings back any before it."""
+        """Remove a document: that is a revision too, and `restore` brings back any before it.
+
+        Raises
+        ------
+        InputError
+            If there is no such document.
+        NotebookError
+            If it can't be written.
+        """
         newest = self.revision(document)
         return self._add(replace(
             newest, body=None, hash="", made_by=self.who, at=self._moment(), note=self._line(note, NOTE_LIMIT),
@@ -99,7 +107,15 @@ class Shelf(Keeper):
         ))  # fmt: skip
 
     def restore(self, document: str, number: int, *, note: str = "") -> Revision:
-        """Bring back a revision: it is saved again as the newest."""
+        """Bring back a revision: it is saved again as the newest.
+
+        Raises
+        ------
+        InputError
+            If there is no such document or revision, or it is a removal.
+        NotebookError
+            If it can't be written.
+        """
         old = self.revision(document, number)
         if old.removed:
             raise InputError("restore-removal", title=old.title, number=number)

@@ -72,8 +72,8 @@ def _of_disk(file: Path, name: str) -> str:
 
 _BY_STATE = (
     # beginning of PostgreSQL's SQLSTATE (its Appendix A), and the sentence
-    ("25006", "notebook-read-only"),
-    ("42501", "notebook-read-only"),
+    ("25006", "notebook-no-rights"),  # a server that only repeats what another one writes
+    ("42501", "notebook-no-rights"),
     ("53100", "notebook-full"),
     ("55P03", "notebook-busy"),
     ("40", "notebook-busy"),

@@ -144,7 +144,10 @@ def _of_readings(connection: Connection, id: str, title: str, seal: str) -> Iter
     ).one()
     told = batches[-1].first + batches[-1].count - 1 if batches else 0
     gaps = any(a.first + a.count != b.first for a, b in pairwise(batches)) or (batches and batches[0].first != 1)
-    if there[0] != told or (there[1] or 0) != told or gaps:
+    if gaps:
+        yield say("unsound-batches", title=title, id=id)
+        return
+    if there[0] != told or (there[1] or 0) != told:
         yield say("unsound-count", title=title, id=id, there=there[0], told=told)
         return
     before, chunk = seal, Readings.none()

@@ -16,21 +16,15 @@ from lumped.errors import InputError
 from lumped.notebook.lines import shown
 from lumped.texts import say
 
-__all__ = ["read_toml", "toml_of"]
+__all__ = ["SIZE_LIMIT", "read_toml", "toml_of"]
 
 SIZE_LIMIT = 8_000_000  # bytes
 MARK_LIMIT = 200_000  # of = , [ { and .
 DOT_LIMIT = 60  # in one line: a key of a body has at most 32 parts
 DEPTH_LIMIT = 40
 
-_TEXT = re.compile(
-    r'"""(?:[^"\\]++|\\.|"(?!""))*+"{3,5}+'  # up to two quotation marks may stand before the three that close
-    r"|'''(?:[^']++|'(?!''))*+'{3,5}+"
-    r'|"(?:[^"\\\n]++|\\.)*+"'
-    r"|'[^'\n]*+'"
-    r"|\#[^\n]*+",
-    re.DOTALL,
-)
+_OPENS = re.compile("\"\"\"|'''|[\"'#]")
+_LINE_OF_TEXT = re.compile(r'[^"\\\n]*+(?:\\.[^"\\\n]*+)*+')
 
 
 def toml_of(table: Mapping[str, Any]) -> bytes | None:
@@ -83,9 +77,54 @@ def read_toml(text: bytes, name: str) -> dict[str, Any]:
 def _refuse_heavy(text: str, name: str) -> None:
     if len(text) > SIZE_LIMIT:
         raise InputError("plain-toml-heavy", file=shown(name))
-    bare = _TEXT.sub('""', text)
+    bare = _bare(text)
     if sum(map(bare.count, "=,[{.")) > MARK_LIMIT or any(line.count(".") >= DOT_LIMIT for line in bare.split("\n")):
         raise InputError("plain-toml-heavy", file=shown(name))
+
+
+def _bare(text: str) -> str:
+    """Give a text without what stands in quotation marks and remarks; an open end reaches to the end of its line.
+
+    A walk and no regular expression: no text keeps it busy for longer than its length allows.
+    """
+    kept, at = list[str](), 0
+    while opening := _OPENS.search(text, at):
+        kept.append(text[at : opening.start()])
+        at = _end_of(text, opening[0], opening.end())
+    return "".join([*kept, text[at:]])
+
+
+def _end_of(text: str, opening: str, start: int) -> int:
+    """Give where a text or a remark ends that was opened just before `start`."""
+    if opening == "#":
+        return _found(text, "\n", start)
+    if opening == "'":
+        end = _found(text, "'", start)
+        return min(_found(text, "\n", start, end), end + 1)
+    if opening == '"':
+        within = _LINE_OF_TEXT.match(text, start)
+        return min((within.end() if within else start) + 1, len(text))
+    end = text.find(opening, start)
+    while opening[0] == '"' and end >= 0 and _is_escaped(text, end):
+        end = text.find(opening, end + 1)
+    if end < 0:
+        return len(text)
+    end += 3
+    return end + len(text[end : end + 2]) - len(text[end : end + 2].lstrip(opening[0]))  # two more may belong to it
+
+
+def _found(text: str, mark: str, start: int, end: int | None = None) -> int:
+    """Give where a mark stands; the end of the text, if nowhere."""
+    at = text.find(mark, start, end)
+    return at if at >= 0 else len(text)
+
+
+def _is_escaped(text: str, at: int) -> bool:
+    """Whether an odd number of backslashes stands before."""
+    first = at
+    while text[first - 1 : first] == "\\":
+        first -= 1
+    return (at - first) % 2 == 1
 
 
 def _refuse_odd(table: dict[str, Any], name: str) -> None:

@@ -45,7 +45,7 @@ dough-in-ohm-cm = The same in ohm-centimetres
 ## lumped notebook
 
 cli-notebook = keep what you write and measure: save, look back, compare, restore, back up
-cli-notebook-about = The notebook keeps every state of every sculpture, recipe and note, and every reading. A save adds; nothing is overwritten.
+cli-notebook-about = The notebook keeps every state of every sculpture and recipe, what really happened, and every reading. A save adds; nothing is overwritten.
 cli-notebook-begin = Begin with: lumped notebook save demo/harbour-light.toml
 cli-notebook-json = print JSON: ids and hashes in full, moments in UTC
 cli-notebook-place = another notebook: a file, a folder, or an address that begins with postgresql:// (else LUMPED_NOTEBOOK, else the usual file)
@@ -82,7 +82,7 @@ cli-notebook-from = only from this moment on, such as 2026-05-09T14:30; local ti
 cli-notebook-until = only before this moment
 cli-notebook-backup-file = a file that is not there yet (else in the folder “backups” beside the notebook)
 cli-notebook-export-to = something that is not there yet: a folder, or a name that ends in .zip or .json
-cli-notebook-import-from = a folder, a .zip or a .json that was exported
+cli-notebook-import-from = a folder, a .zip or a .json that was exported, or the file of another notebook
 
 column-title = title
 column-kind = kind

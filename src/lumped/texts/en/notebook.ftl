@@ -3,7 +3,7 @@
 body-holds = A document can't hold { $value } ({ $where }). It holds tables, lists, text, true, false and numbers: no dates (write them as text), no empty values (leave the key out), whole numbers up to 9007199254740991.
 body-reserved = A body can't hold “{ $key }” at its top: that is told beside it. Take it out.
 body-too-large = A document may be { $limit } long; this one is longer. Split it.
-body-too-deep = A document may be nested { $limit } deep; this one is deeper.
+body-too-deep = A document may be nested { $limit } deep; this one is deeper. Put less inside one another.
 reference-unreadable = “{ $text }” is no reference. One has the form id@hash, as “lumped notebook history --json” tells it.
 moment-unreadable = “{ $text }” is no moment. Write it like 2026-05-09T14:30:00Z.
 notebook-address = A notebook can't lie at { $address }. Give a file, a folder, or an address that begins with postgresql://.
@@ -22,13 +22,14 @@ notebook-not-one = { $place } is no notebook of Lumped. It is left untouched; ch
 notebook-newer = The notebook { $place } was written by a newer Lumped (layout { $layout }; this one knows up to { $known }). It is left untouched. Open it with the newer Lumped.
 notebook-unreachable = The server of the notebook { $place } does not answer. Is it running, and is the address right?
 notebook-no-entry = The server of the notebook { $place } does not let you in. Check name and password.
+notebook-no-rights = The server of the notebook { $place } does not give you the right to write there. Nothing was written. Ask whoever keeps it.
 notebook-no-database = The server of the notebook { $place } has no such database. Ask whoever keeps it to make one.
 notebook-trouble = The notebook { $place } can't be used: { $problem }
 
 document-kindless = A document must say what kind it is, such as “recipe” or “note”.
 document-changes-kind = “{ $title }” is a { $found } in this notebook, and can't become a { $kind }. Save it as a document of its own.
 link-dead = “{ $name }” refers to { $reference }, which is not in this notebook. Save that first.
-series-unknown = There is no series { $series } in this notebook.
+series-unknown = There is no series { $series } in this notebook. “lumped notebook list --series” shows what there is.
 
 notebook-no-room = The notebook { $place } can't be begun: { $problem }. Choose another folder, or look at its permissions.
 document-unknown = There is no “{ $name }” in this notebook. “lumped notebook list” shows what there is.
@@ -62,6 +63,7 @@ unsound-seal = “{ $title }”, revision { $number } ({ $document }): who, when
 unsound-link = “{ $name }” refers to { $reference }, which is not here.
 unsound-series = Series “{ $title }” ({ $id }): its description is not what was saved; its seal differs.
 unsound-count = Series “{ $title }” ({ $id }): { $there } readings are there, { $told } were acknowledged.
+unsound-batches = Series “{ $title }” ({ $id }): the seal of some readings is missing.
 unsound-batch = Series “{ $title }” ({ $id }): readings { $first } to { $last } are not what was saved; their seal differs.
 take-in-apart = “{ $title }” has gone on differently here and there, from revision { $number } on. Nothing was taken in. Take it into a notebook of its own (--notebook other.sqlite), and save from there what you want.
 take-in-apart-series = The series “{ $title }” has gone on differently here and there. Nothing was taken in. Take it into a notebook of its own (--notebook other.sqlite).
