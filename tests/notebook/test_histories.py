@@ -57,12 +57,6 @@ def play(notebook, edits):
     return expected
 
 
-@pytest.fixture
-def notebook(place):
-    with open_notebook(place) as notebook:
-        yield notebook
-
-
 @settings(max_examples=40)
 @given(edits=EDITS)
 def test_a_history_of_edits_replays_to_the_same_hashes(place_of_module, edits):

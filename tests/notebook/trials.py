@@ -123,7 +123,7 @@ def _kill_backup(seed: int, after: float, folder: Path, file: Path, at: Ground) 
         for step in range(20):
             notebook.save("trial", body_of(seed, step), document=at.document)
         notebook.append(at.series, np.arange(20_000.0))
-        print_ = fingerprint(notebook)
+        expected = fingerprint(notebook)
     target = folder / "copy.sqlite"
     child = at.nursery.start(folder, "back_up", place=str(file), target=str(target))
     child.run_for(after)
@@ -134,7 +134,7 @@ def _kill_backup(seed: int, after: float, folder: Path, file: Path, at: Ground) 
     for each in (file, *([target] if target.exists() else [])):
         with open_notebook(each, begin=False) as notebook:
             problems += [f"{each.name}: {problem}" for problem in notebook.verify().problems]
-            if fingerprint(notebook) != print_:
+            if fingerprint(notebook) != expected:
                 problems.append(f"{each.name} holds something else")
     with open_notebook(file) as notebook:
         notebook.backup(folder / "again.sqlite")  # what the killed one left is in nobody's way

@@ -13,6 +13,9 @@ from importlib import import_module
 from pathlib import Path
 
 import pytest
+import tomli_w
+from hypothesis import given
+from hypothesis import strategies as st
 from tests.notebook.fuzzing import fuzz, members_of, repacked, seeds, small_notebook
 
 from lumped.errors import InputError
@@ -20,6 +23,7 @@ from lumped.notebook.files.archives import ArchiveSource
 from lumped.notebook.files.bundle import read_contents, write_contents
 from lumped.notebook.files.limits import MEMORY_LIMIT, Budget
 from lumped.notebook.files.reading_files import as_cell, read_cell
+from lumped.notebook.files.toml_text import _bare
 from lumped.notebook.files.trees import FILES_LIMIT
 from lumped.notebook.lines import NOTE_LIMIT, UNIT_LIMIT, plain_line
 
@@ -163,7 +167,9 @@ def test_a_table_of_contents_that_claims_much_is_refused(tmp_path):
         (FIRST, None, "plain-missing"),
         (FIRST, b"x = " + 100_000 * b"[", "bundle-too-deep"),
         (FIRST, b"x" + 1_000_000 * b".x" + b" = 1", "plain-toml-heavy"),
-        (FIRST, b'x = ["""",{' + 100_000 * b"a." + b'a=1,b="x"}]', "plain-toml-heavy"),
+        (FIRST, b'x = ["""",{' + 100_000 * b"a." + b'a=1,b="x"}]', "plain-toml"),
+        (FIRST, b"x = [," + 1_000_000 * b"'a'," + b"]", "plain-toml-heavy"),
+        (FIRST, b"x = " + 2_000_000 * b"'a'", "plain-toml"),
         (FIRST, b'x = ["""\n""",{"' + 100_000 * b'a"."' + b'a"=1,b="x"}]', "plain-toml-heavy"),
         (FIRST, b"".join(b"[a%d]\n" % k for k in range(300_000)), "plain-toml-heavy"),
         (FIRST, b"x = " + 5_000 * b"7", "plain-toml"),
@@ -188,6 +194,20 @@ def test_a_table_of_contents_that_claims_much_is_refused(tmp_path):
 )  # fmt: skip
 def test_a_plain_file_with_something_wrong_is_refused(tmp_path, name, content, code):
     assert refusal(tmp_path / "a.zip", archive_with(**{name: content})) == code
+
+
+QUOTED = st.text(st.sampled_from("\"'\\#\n=a.,"), max_size=12)
+
+
+@given(
+    tables=st.dictionaries(QUOTED, st.one_of(QUOTED, st.lists(QUOTED, max_size=3)), max_size=4), several=st.booleans()
+)
+def test_marks_in_text_are_not_counted_as_toml(tables, several):
+    text = tomli_w.dumps(tables, multiline_strings=several)
+    bare = _bare(text)
+    assert bare.count("=") == len(tables)
+    assert bare.count("[") == sum(isinstance(each, list) for each in tables.values())
+    assert bare.count(",") == sum(len(each) for each in tables.values() if isinstance(each, list))
 
 
 def test_a_line_without_end_is_not_read_to_its_end(tmp_path):
@@ -268,7 +288,6 @@ def test_a_bomb_is_refused_before_it_fills_the_memory(tmp_path, bomb):
     path.write_bytes(BOMBS[bomb]())
     done = subprocess.run([sys.executable, "-c", CHILD, path], capture_output=True, text=True, timeout=120, check=True)
     code, megabytes = done.stdout.split()
-    print(code, megabytes)
     assert code in {
         "plain-bomb",
         "plain-csv",
