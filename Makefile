@@ -19,7 +19,7 @@ run: $(VENV)/.ok  ## set up, check the demo sculpture, write out/, then serve th
 test: $(VENV)/.ok browser postgres  ## set up (a browser and a PostgreSQL too) and pass the test suite
 	$(BIN)/python -m pytest -n 2 -rs
 
-long: $(VENV)/.ok postgres  ## try for an hour or so that nothing is lost; goes on where it stopped (results: out/long)
+long: $(VENV)/.ok postgres  ## try for half an hour or so that nothing is lost; goes on where it stopped (results: out/long)
 	$(BIN)/python scripts/long.py
 
 bench: $(VENV)/.ok postgres  ## measure how fast readings are written and read back

@@ -9,7 +9,8 @@ import json
 import sys
 import tempfile
 import time
-from collections.abc import Callable, Iterator
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import asdict
 from pathlib import Path
 from random import Random
@@ -125,17 +126,24 @@ def _held(name: str, results: list[dict[str, Any]]) -> str:
     if name == "kill":
         return (
             f"{total('revisions'):,} revisions and {total('readings'):,} readings acknowledged before the kill; "
-            f"{total('beyond')} commits done and not yet acknowledged"
+            f"{total('beyond')} commits done and not yet acknowledged; {_counted(each['scene'] for each in results)}"
         )
     if name == "cut":
-        return f"{sum(not each.get('overwritten') for each in results)} cut, {total('overwritten')} overwritten"
+        length = max((each.get("of", 0) for each in results), default=0)
+        what = _counted("overwritten" if each.get("overwritten") else "cut" for each in results)
+        return f"{what}; a log of {length / 1e6:.1f} MB"
     if name == "bundle":
-        return f"{total('inputs'):,} damaged inputs"
+        same = sum(each.get("outcomes", {}).get("the same", 0) for each in results)
+        return f"{total('inputs'):,} damaged inputs, {same:,} of them read as the same notebook"
     return "; ".join(
         each.get("skipped") or f"2 × {each['writes_each']:,} writes in {each['seconds']:.0f} s"
         for each in results
         if "skipped" in each or "writes_each" in each
     )
+
+
+def _counted(words: Iterable[str]) -> str:
+    return ", ".join(f"{count:,} {word}" for word, count in Counter(words).most_common())
 
 
 def main() -> int:
