@@ -24,7 +24,7 @@ DEPTH_LIMIT = 40  # a body may have 32 levels, and lies in a revision
 CHUNK = 500_000  # bytes of a long list that are built at once
 KEY_LIMIT = 200  # bytes of a key in the bundle's own tables
 
-_STRING = rb'"(?:[^"\\]++|\\.)*+("?)'
+_STRING = rb'"[^"\\]*+(?:\\.[^"\\]*+)*+("?)'
 _BRACKETS = re.compile(_STRING + rb"|[\[\]{}]", re.DOTALL)
 _BRACKETS_AND_COMMAS = re.compile(_STRING + rb"|[\[\]{},]", re.DOTALL)
 _SCALAR = re.compile(rb"[^\s,\]}\[{\"]+")
