@@ -11,7 +11,7 @@ from hypothesis.extra.numpy import arrays
 
 from lumped.errors import InputError, NotebookError
 from lumped.notebook import open_notebook
-from lumped.notebook.recording import Recorder
+from lumped.notebook.recording import EVERY, Recorder
 from lumped.notebook.thinning import thinned
 
 START = datetime(2026, 5, 9, 14, 0, tzinfo=UTC)
@@ -118,6 +118,10 @@ def test_readings_that_come_quickly_share_a_commit(notebook, series):
         commits = connection.exec_driver_sql("SELECT count(*) FROM batches").scalar()
     assert commits < 20
     assert notebook.readings(series.id).value.tolist() == list(range(1000))
+
+
+def test_a_commit_begins_in_half_the_time_within_which_a_reading_is_promised_to_be_on_the_disk():
+    assert EVERY <= 0.5 / 2  # s; the other half is the disk's
 
 
 def test_what_could_not_be_written_waits_and_is_tried_again():

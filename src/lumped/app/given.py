@@ -1,4 +1,4 @@
-"""What a page asks about: the text of a sculpture file and of the recipes that came with it, never a path on disk."""
+"""What a page asks about: the text of a sculpture or recipe file, with recipes that came along, never a path on disk."""
 
 import hashlib
 import json
@@ -25,7 +25,7 @@ Effort = Literal["quick", "full"]
 
 @dataclass(frozen=True, kw_only=True)
 class Given:
-    """A sculpture as text.
+    """A sculpture, or a recipe, as text.
 
     Parameters
     ----------
