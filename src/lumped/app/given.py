@@ -1,4 +1,4 @@
-"""What a page asks about: the text of a sculpture or recipe file, with recipes that came along, never a path on disk."""
+"""What a page asks about: the text of a sculpture or recipe, with recipes that came along, never a path on disk."""
 
 import hashlib
 import json
