@@ -1,23 +1,21 @@
 """Sculptures go into the notebook with the very recipes they were judged with, and what happened is noted beside."""
 
+import sqlite3
 import tomllib
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 
 from lumped.app import notebooks
-from lumped.app.settings import Settings
+from lumped.app.outcomes import note_outcome
 from lumped.errors import InputError, RecipeError, SculptureError
 from lumped.notebook import open_notebook as open_plain
+from lumped.notebook.store import APPLICATION_ID
 
 DEMO = Path(__file__).parents[2] / "demo"
+OLD = Path(__file__).parents[1] / "notebook/old/layout-0001.sql"
 LIGHT, SALT = DEMO / "harbour-light.toml", DEMO / "recipes" / "ropewalk-salt.toml"
-
-
-@pytest.fixture
-def notebook(tmp_path):
-    with notebooks.open_notebook(settings=Settings(notebook=str(tmp_path / "lab.sqlite"), who="Ines")) as notebook:
-        yield notebook
 
 
 def test_the_settings_say_where_and_who(notebook, tmp_path):
@@ -91,39 +89,9 @@ def test_a_recipe_that_did_not_come_along_is_named(notebook, tmp_path):
 LAMP = {"part": "light", "kind": "lamp", "states": ["dim", "barely-lit", "dark"], "headline": "dim to dark"}
 
 
-def test_what_happened_is_noted_beside_what_was_predicted(notebook):
-    light = notebooks.save_file(notebook, LIGHT)
-    notebooks.note_outcome(notebook, light, LAMP, "dark", effort="full")
-    notebooks.note_outcome(notebook, light, LAMP, "bright", effort="quick")
-    bright, dark = notebooks.outcomes_of(notebook, light.document)
-    assert (dark.part, dark.happened, dark.said, dark.came_true) == ("light", "dark", "dim to dark", True)
-    assert (bright.happened, bright.came_true, bright.sculpture_number) == ("bright", False, 1)
-    notebook.remove(bright.document)
-    assert notebooks.outcomes_of(notebook, light.document) == (dark,)
-
-
-def test_what_happened_stays_beside_the_recipe_that_was_judged(notebook, tmp_path):
-    first = notebooks.save_file(notebook, LIGHT)
-    notebooks.note_outcome(notebook, first, LAMP, "dark", effort="full")
-    (tmp_path / "recipes").mkdir()
-    (tmp_path / LIGHT.name).write_text(LIGHT.read_text("utf-8"), "utf-8")
-    changed = SALT.read_text("utf-8").replace("temperature_degC = 20", "temperature_degC = 25")
-    (tmp_path / "recipes" / SALT.name).write_text(changed, "utf-8")
-    second = notebooks.save_file(notebook, tmp_path / LIGHT.name)
-    notebooks.note_outcome(notebook, second, LAMP, "bright", effort="full")
-    assert first.hash == second.hash
-    assert [each.sculpture_number for each in notebooks.outcomes_of(notebook, first.document)] == [2, 1]
-
-
-def test_a_lamp_cannot_be_seen_to_turn(notebook):
-    light = notebooks.save_file(notebook, LIGHT)
-    with pytest.raises(InputError, match="seen to be turning"):
-        notebooks.note_outcome(notebook, light, LAMP, "turning", effort="full")
-
-
 def test_export_and_bringing_in_keep_everything(notebook, tmp_path):
     light = notebooks.save_file(notebook, LIGHT)
-    notebooks.note_outcome(notebook, light, LAMP, "dark", effort="full")
+    note_outcome(notebook, light, LAMP, "dark", effort="full")
     for name in ("plain", "packed.zip", "bundle.json", "copy.sqlite"):
         if name.endswith(".sqlite"):
             notebook.backup(tmp_path / name)
@@ -146,3 +114,20 @@ def test_a_story_of_several_lines_stays_readable_in_the_file(notebook):
     assert tomllib.loads(text) == tomllib.loads(SALT.read_text("utf-8"))
     odd = notebook.save("note", {"title": "x", "text": "a\r\nb\n\r"})
     assert tomllib.loads(notebooks.file_text(notebook, odd))["text"] == "a\r\nb\n\r"
+
+
+def test_another_notebook_is_taken_in_and_left_as_it_was(notebook, tmp_path):
+    old = tmp_path / "theirs" / "old.sqlite"
+    old.parent.mkdir()
+    with closing(sqlite3.connect(old)) as connection:
+        connection.executescript(OLD.read_text("utf-8"))
+        connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+    before = {path.name: path.read_bytes() for path in old.parent.iterdir()}
+    assert notebooks.bring_in(notebook, old).revisions > 0
+    assert {path.name: path.read_bytes() for path in old.parent.iterdir() if path.suffix == ".sqlite"} == before
+
+
+def test_a_title_in_other_letters_is_the_same_document(notebook, tmp_path):
+    first = notebooks.save_file(notebook, SALT)
+    (tmp_path / "mine.toml").write_text(SALT.read_text("utf-8").replace("Ropewalk salt", "ROPEWALK salt"), "utf-8")
+    assert notebooks.save_file(notebook, tmp_path / "mine.toml").document == first.document

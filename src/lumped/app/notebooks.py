@@ -2,24 +2,24 @@
 
 import re
 import tomllib
-from collections.abc import Mapping
 from contextlib import suppress
-from dataclasses import dataclass
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
 
 import tomli_w
 
-from lumped import __version__
 from lumped.app.given import Given, along, plain_name, references
 from lumped.app.settings import Settings, load_settings
 from lumped.documents import read_document
 from lumped.errors import InputError
-from lumped.notebook import DERIVED, Body, Kind, Notebook, Place, Reference, Revision, Taken
+from lumped.notebook import Body, Kind, Notebook, Place, Reference, Revision, Taken
 from lumped.notebook import open_notebook as opened
+from lumped.notebook.backing_up import copied
+from lumped.notebook.store import PATIENCE
+from lumped.notebook.words import folded
 
 __all__ = [
-    "Outcome",
     "bring_in",
     "export",
     "file_text",
@@ -27,17 +27,12 @@ __all__ = [
     "given_of",
     "kind_of",
     "kinds",
-    "note_outcome",
     "open_notebook",
-    "outcomes_of",
     "place_of",
     "save_file",
     "save_given",
     "save_recipe",
 ]
-
-OF = "sculpture"
-"""Name of the link from an outcome to the sculpture that it is of."""
 
 
 def kinds() -> tuple[Kind, ...]:
@@ -49,7 +44,13 @@ def kinds() -> tuple[Kind, ...]:
     return (RECIPE, SCULPTURE, OUTCOME)
 
 
-def open_notebook(place: str | Path | None = None, *, settings: Settings | None = None, begin: bool = True) -> Notebook:
+def open_notebook(
+    place: str | Path | None = None,
+    *,
+    settings: Settings | None = None,
+    begin: bool = True,
+    patience: float = PATIENCE,
+) -> Notebook:
     """Open the notebook that the settings name, or another.
 
     Parameters
@@ -60,6 +61,8 @@ def open_notebook(place: str | Path | None = None, *, settings: Settings | None 
         The usual ones if left out.
     begin : bool
         Whether to begin one if there is none.
+    patience : float
+        How long to wait for another program that is writing. [s]
 
     Returns
     -------
@@ -78,7 +81,7 @@ def open_notebook(place: str | Path | None = None, *, settings: Settings | None 
     ()
     """
     said = settings or load_settings()
-    return opened(place or said.notebook or None, kinds=kinds(), who=said.who, begin=begin)
+    return opened(place or said.notebook or None, kinds=kinds(), who=said.who, begin=begin, patience=patience)
 
 
 def place_of(settings: Settings) -> Place:
@@ -127,8 +130,10 @@ def bring_in(notebook: Notebook, path: Path) -> Taken:
     from lumped.notebook.files import read_contents
 
     if _is_database(path):
-        with opened(path, begin=False) as other:
-            return notebook.take_in(other.contents())
+        with TemporaryDirectory(prefix="lumped-") as folder:  # theirs stays as it is, even if it is an older one
+            with opened(copied(path, Path(folder)), begin=False) as other:
+                contents = other.contents()
+            return notebook.take_in(contents)
     return notebook.take_in(read_contents(path))
 
 
@@ -285,7 +290,8 @@ def _recipe_as_it_is(notebook: Notebook, given: Given) -> Revision:
 
 def _titled(notebook: Notebook, kind: str, body: Body) -> str | None:
     """Give the id of the one document of a kind and title; None if there is none, or more than one."""
-    found = [each.document for each in notebook.entries(kind=kind) if each.title == body.get("title")]
+    title = str(body.get("title", ""))
+    found = [each.document for each in notebook.entries(kind=kind) if folded(each.title) == folded(title)]
     return found[0] if len(found) == 1 else None
 
 
@@ -302,7 +308,8 @@ def file_text(notebook: Notebook, revision: Revision) -> str:
     InputError
         If the revision is a removal.
     """
-    document = {"kind": revision.kind, "schema": notebook.form(revision), **notebook.body(revision)}
+    body = {key: each for key, each in notebook.body(revision).items() if key not in ("kind", "schema")}
+    document = {"kind": revision.kind, "schema": notebook.form(revision), **body}
     text = tomli_w.dumps(document, multiline_strings=True)
     return text if tomllib.loads(text) == document else tomli_w.dumps(document)  # some line ends need their escapes
 
@@ -315,83 +322,3 @@ def given_from(notebook: Notebook, revision: Revision) -> Given:
         if name in references(file_text(notebook, revision))
     }
     return Given(name=f"{plain_name(revision.title)}.toml", text=file_text(notebook, revision), recipes=recipes)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Outcome:
-    """What a part did, as it was noted.
-
-    Parameters
-    ----------
-    document : str
-        Id of the note, to take it back by.
-    part, happened, said : str
-        The part, what it was seen to do, and what was predicted.
-    came_true : bool
-        Whether that was predicted.
-    made_by, when : str
-        Who noted it, and when (UTC).
-    sculpture_number : int
-        Number of the newest revision of the sculpture that says the same, with the same recipes.
-    """
-
-    document: str
-    part: str
-    happened: str
-    said: str
-    came_true: bool
-    made_by: str
-    when: str
-    sculpture_number: int
-
-
-def note_outcome(
-    notebook: Notebook, sculpture: Revision, part: Mapping[str, Any], happened: str, *, effort: str
-) -> Revision:
-    """Note what a part really did, beside what was predicted.
-
-    Parameters
-    ----------
-    notebook : Notebook
-        Where to.
-    sculpture : Revision
-        The sculpture as it was judged.
-    part : mapping
-        The part as the verdict's JSON shows it.
-    happened : str
-        What it was seen to do: "bright", "dim", "dark"; "turning", "still".
-    effort : {"quick", "full"}
-        How finely it was computed.
-
-    Raises
-    ------
-    InputError
-        If such a part can't be seen to do that.
-    """
-    from lumped.verdict.outcomes import outcome_body
-
-    body = outcome_body(
-        part=part["part"], part_kind=part["kind"], predicted=part["states"], said=part["headline"],
-        happened=happened, effort=effort, version=__version__,
-    )  # fmt: skip
-    return notebook.save("outcome", body, links=_recipes_of(sculpture) | {OF: sculpture.reference})
-
-
-def _recipes_of(revision: Revision) -> dict[str, Reference]:
-    """Give the links to recipes: two revisions of a sculpture may say the same and mean other revisions of them."""
-    return {name: target for name, target in revision.links.items() if name not in (OF, DERIVED)}
-
-
-def outcomes_of(notebook: Notebook, document: str) -> tuple[Outcome, ...]:
-    """Give what was noted of all revisions of a sculpture, the newest first; what was taken back is left out."""
-    states = [(each.hash, _recipes_of(each)) for each in notebook.history(document)]
-    numbers = range(len(states), 0, -1)
-    found = []
-    for revision in notebook.linking_to(document, kind="outcome"):
-        body, judged = notebook.body(revision), (revision.links[OF].hash, _recipes_of(revision))
-        found.append(Outcome(
-            document=revision.document, part=body["part"], happened=body["happened"], said=body["said"],
-            came_true=body["came_true"], made_by=revision.made_by, when=revision.when,
-            sculpture_number=next((each for each in numbers if states[each - 1] == judged), 0),
-        ))  # fmt: skip
-    return tuple(found)

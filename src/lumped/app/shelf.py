@@ -13,20 +13,11 @@ from typing import Any
 import tomli_w
 
 from lumped.app.given import Given, along, plain_name, references
-from lumped.app.notebooks import (
-    Outcome,
-    file_text,
-    given_from,
-    kinds,
-    note_outcome,
-    outcomes_of,
-    place_of,
-    save_given,
-    save_recipe,
-)
+from lumped.app.notebooks import file_text, given_from, open_notebook, place_of, save_given, save_recipe
+from lumped.app.outcomes import Outcome, note_outcome, outcomes_of
 from lumped.app.settings import Settings
 from lumped.errors import LumpedError, NotebookError
-from lumped.notebook import DERIVED, Entry, Notebook, Reference, Revision, open_notebook
+from lumped.notebook import DERIVED, Entry, Notebook, Reference, Revision
 
 __all__ = ["Kept", "Leaf", "Related", "Shelf", "Where", "kind_in", "same_but_title", "title_in", "titled"]
 
@@ -151,10 +142,9 @@ class Shelf:
     def _open(self, begin: bool) -> Notebook:
         with self._lock:
             if self._notebook is None:
-                place = self._settings.notebook or None
                 try:
                     self._notebook = open_notebook(
-                        place, kinds=kinds(), who=self._settings.who, begin=begin and not self._seen, patience=PATIENCE
+                        settings=self._settings, begin=begin and not self._seen, patience=PATIENCE
                     )
                 except NotebookError as error:
                     if self._seen and error.code == "notebook-not-there":

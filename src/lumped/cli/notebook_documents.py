@@ -87,12 +87,12 @@ def run_history(said: argparse.Namespace) -> int:
         return 0
     newest = found[-1]
     print_title(say("notebook-document", title=newest.title, kind=newest.kind, id=newest.document))
-    headings = [say(f"column-{key}") for key in ("revision", "saved", "by", "hash", "what")]
+    headings = [say(f"column-{key}") for key in ("revision", "saved", "by", "what")]
     rows = [
-        (str(each.number), local_time(each.at), each.made_by, each.hash[:8], _what(each, before))
+        (str(each.number), local_time(each.at), each.made_by, _what(each, before))
         for before, each in zip((None, *found), found, strict=False)
     ]
-    print_table(headings, rows, numbers=(0,), whole=(0, 1, 3))
+    print_table(headings, rows, numbers=(0,), whole=(0, 1))
     return 0
 
 

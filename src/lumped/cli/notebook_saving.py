@@ -73,8 +73,6 @@ def run_remove(said: argparse.Namespace) -> int:
     with opened(said) as notebook:
         found = notebook.find(said.name)
         newest = notebook.revision(found.document)
-        if newest.removed:
-            raise InputError("notebook-removed-already", title=newest.title)
         if newest.number != found.number:
             raise InputError("notebook-remove-one", title=newest.title, number=found.number)
         saved = notebook.remove(found.document, note=said.note)

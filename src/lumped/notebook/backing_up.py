@@ -6,10 +6,11 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from lumped.errors import InputError, NotebookError
+from lumped.notebook.place import FILE_NAME, Place
 from lumped.notebook.placing import whole_file
 from lumped.notebook.store import Store
 
-__all__ = ["backup_name", "copy_file"]
+__all__ = ["backup_name", "copied", "copy_file"]
 
 _DAMAGE = ("SQLITE_CORRUPT", "SQLITE_NOTADB")
 
@@ -54,3 +55,19 @@ def copy_file(store: Store, target: Path) -> None:
             sound = False
         if not sound:
             raise NotebookError("notebook-damaged", place=store.place.shown)
+
+
+def copied(file: Path, folder: Path) -> Path:
+    """Copy a notebook's file into a folder, whoever else has it open; give the copy.
+
+    Raises
+    ------
+    NotebookError
+        If it can't be read.
+    """
+    store = Store(Place(file=file))
+    try:
+        copy_file(store, folder / FILE_NAME)
+    finally:
+        store.close()
+    return folder / FILE_NAME

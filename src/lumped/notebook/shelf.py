@@ -101,6 +101,8 @@ class Shelf(Keeper):
             If it can't be written.
         """
         newest = self.revision(document)
+        if newest.removed:
+            raise InputError("document-removed", title=newest.title)
         return self._add(replace(
             newest, body=None, hash="", made_by=self.who, at=self._moment(), note=self._line(note, NOTE_LIMIT),
             links={}, restored=None,

@@ -9,7 +9,7 @@ from nicegui import html, ui
 
 from lumped.app.answers import printed
 from lumped.app.given import Given, needed_recipes
-from lumped.app.notebooks import Outcome
+from lumped.app.outcomes import Outcome
 from lumped.app.shelf import Kept, title_in, titled
 from lumped.errors import LumpedError
 from lumped.notebook import Revision

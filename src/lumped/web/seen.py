@@ -6,7 +6,7 @@ from typing import Any
 
 from nicegui import html, ui
 
-from lumped.app.notebooks import Outcome
+from lumped.app.outcomes import Outcome
 from lumped.texts import say
 from lumped.web.looks import reveal
 from lumped.web.words import Words

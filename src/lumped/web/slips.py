@@ -10,7 +10,7 @@ from typing import Any
 from nicegui import html, ui
 from nicegui.element import Element
 
-from lumped.app.notebooks import Outcome
+from lumped.app.outcomes import Outcome
 from lumped.texts import say
 from lumped.web.looks import reveal
 from lumped.web.marks import mark
