@@ -7,6 +7,7 @@ from sqlalchemy import text
 
 from lumped.errors import InputError, NotebookError
 from lumped.notebook import Kind, Reference, open_notebook
+from lumped.notebook.tables import metadata
 
 RECIPE = {"title": "Ropewalk dough", "ingredients": [{"ingredient": "salt", "amount_g": 48}]}
 SALTIER = {"title": "Ropewalk dough", "ingredients": [{"ingredient": "salt", "amount_g": 60}]}
@@ -174,7 +175,12 @@ def test_the_store_itself_refuses_to_change_or_take_away(notebook, table):
     notebook.append(series.id, [1.0])
     column = {"documents": "kind", "links": "name", "notebook": "id"}.get(table, "seal")
     column = "value" if table == "readings" else column
-    for order in (f"DELETE FROM {table}", f"UPDATE {table} SET {column} = NULL"):
+    key = ", ".join(each.name for each in metadata.tables[table].primary_key)
+    again = f"INSERT INTO {table} SELECT * FROM {table} WHERE true ON CONFLICT ({key}) DO UPDATE SET {column} = NULL"
+    orders = [f"DELETE FROM {table}", f"UPDATE {table} SET {column} = NULL", again]
+    if notebook.place.file is not None:
+        orders.append(f"INSERT OR REPLACE INTO {table} SELECT * FROM {table}")
+    for order in orders:
         with pytest.raises(NotebookError, match="a notebook only grows"), notebook._store.writing() as connection:
             connection.execute(text(order))
     assert notebook.verify().sound

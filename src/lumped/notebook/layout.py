@@ -21,7 +21,7 @@ from lumped.notebook.tables import about, metadata
 
 __all__ = ["LAYOUTS", "VERSION_TABLE", "bring_up_to_date"]
 
-LAYOUTS = ("0001", "0002")
+LAYOUTS = ("0001", "0002", "0003")
 """All layouts there were, the newest last; each is a step in `migrations/versions`."""
 VERSION_TABLE = "layout"
 _LOCK = 0x4C554D50  # PostgreSQL's advisory lock for taking the steps
