@@ -89,7 +89,7 @@ def refuse_dead_links(connection: Connection, targets: Mapping[str, Reference]) 
         there = select(revisions.c.number).where(
             revisions.c.document == target.document, revisions.c.hash == target.hash
         )
-        if connection.execute(there).first() is None:
+        if not target.hash or connection.execute(there).first() is None:
             raise InputError("link-dead", name=name, reference=str(target))
 
 

@@ -10,7 +10,7 @@ from lumped.errors import InputError
 from lumped.notebook import series as measured
 from lumped.notebook.identity import new_id
 from lumped.notebook.keeper import Keeper
-from lumped.notebook.lines import NOTE_LIMIT, UNIT_LIMIT, plain_line
+from lumped.notebook.lines import NOTE_LIMIT, UNIT_LIMIT, plain_line, shown
 from lumped.notebook.moments import FIRST_MOMENT, LAST_MOMENT, as_microseconds
 from lumped.notebook.recording import Recorder, Waiting
 from lumped.notebook.records import Batch, Readings, Series
@@ -146,7 +146,7 @@ class Log(Keeper):
 
 
 def _as_readings(values: ArrayLike, at: object, remarks: dict[int, str], moment: int) -> Readings:
-    read = np.array(values, dtype=np.float64).reshape(-1) + 0.0  # minus zero is zero: not every database keeps it
+    read = _as_numbers(values)
     if not len(read):
         raise InputError("readings-none")
     moments = np.full(len(read), moment, dtype=np.int64) if at is None else _as_moments(at)
@@ -155,7 +155,7 @@ def _as_readings(values: ArrayLike, at: object, remarks: dict[int, str], moment:
         raise InputError("moment-unreadable", text=str(outside[0]))
     if len(moments) != len(read):
         raise InputError("readings-lengths", values=len(read), moments=len(moments))
-    said = {k + 1: plain_line(text.strip(), NOTE_LIMIT) for k, text in remarks.items() if 0 <= k < len(read) and text}
+    said = _as_remarks(remarks, len(read))
     if np.isinf(read).any():
         raise InputError("readings-infinite", number=int(np.flatnonzero(np.isinf(read))[0]) + 1)
     unsaid = [k + 1 for k in np.flatnonzero(np.isnan(read)).tolist() if k + 1 not in said]
@@ -165,10 +165,36 @@ def _as_readings(values: ArrayLike, at: object, remarks: dict[int, str], moment:
     return Readings(number=np.arange(1, len(read) + 1, dtype=np.int64), at=moments, value=read, remarks=said)
 
 
+def _as_numbers(values: ArrayLike) -> NDArray[np.float64]:
+    try:
+        given = np.ma.filled(np.ma.asarray(values, dtype=np.float64), np.nan)
+    except (TypeError, ValueError, OverflowError) as error:
+        raise InputError("readings-unreadable", problem=shown(error, 120)) from None
+    return np.array(given).reshape(-1) + 0.0  # minus zero is zero: not every database keeps it
+
+
+def _as_remarks(remarks: Mapping[int, str], count: int) -> dict[int, str]:
+    """Number remarks from 1; one that would be dropped, or break a seal later, is refused."""
+    said = {}
+    for place, text in remarks.items():
+        if not isinstance(place, int | np.integer) or isinstance(place, bool) or not 0 <= place < count:
+            raise InputError("readings-remark", place=repr(place)[:60], count=count)
+        said[int(place) + 1] = plain_line(text.strip(), NOTE_LIMIT)
+    return {number: text for number, text in said.items() if text}
+
+
 def _as_moments(at: object) -> NDArray[np.int64]:
-    if isinstance(at, list | tuple) and at and isinstance(at[0], datetime):
-        return np.array([as_microseconds(each) for each in at], dtype=np.int64)
-    given = np.asarray(at)
-    if given.dtype.kind == "M":
-        given = given.astype("datetime64[us]").astype(np.int64)
-    return given.astype(np.int64).reshape(-1)
+    """Count microseconds; whatever could be misread (seconds as floats, texts, spans) is refused."""
+    try:
+        given = np.asarray(at).reshape(-1)
+        if given.dtype.kind == "M":
+            return given.astype("datetime64[us]").astype(np.int64)
+        if given.dtype.kind == "O" and all(isinstance(each, datetime) for each in given):
+            return np.array([as_microseconds(each) for each in given], dtype=np.int64)
+        if given.dtype.kind not in "iu" and len(given):
+            raise TypeError(str(given[0]))
+        if given.dtype.kind == "u":
+            given = np.minimum(given, LAST_MOMENT + 1)  # beyond all moments, and so refused, but not turned round
+        return given.astype(np.int64)
+    except (TypeError, ValueError, OverflowError) as error:
+        raise InputError("readings-moments", problem=shown(error, 120)) from None

@@ -96,7 +96,7 @@ class Recorder:
         moment = as_microseconds(at or self._clock())
         read, said = self._checked(value, remark)
         with self._changed:
-            if self._closing:
+            if self._closing or not self._thread.is_alive():  # a fork has no threads
                 raise NotebookError("recorder-closed")
             if len(self._waiting) >= WAITING_LIMIT and self._trouble is not None:
                 raise self._trouble
@@ -138,7 +138,12 @@ class Recorder:
         with self._changed:
             attempts = self._attempts
             self._changed.wait_for(
-                lambda: self._committed >= place or self._ended or (self._attempts > attempts and self._trouble)
+                lambda: (
+                    self._committed >= place
+                    or self._ended
+                    or not self._thread.is_alive()
+                    or (self._attempts > attempts and self._trouble)
+                )
             )
             if self._committed < place:
                 raise self._trouble or NotebookError("recorder-closed")

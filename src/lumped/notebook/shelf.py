@@ -9,11 +9,13 @@ from lumped.notebook.canonical import Body, hash_of
 from lumped.notebook.comparing import Difference, differences
 from lumped.notebook.identity import new_id
 from lumped.notebook.keeper import Keeper
-from lumped.notebook.lines import NOTE_LIMIT, TITLE_LIMIT
+from lumped.notebook.lines import NOTE_LIMIT, TITLE_LIMIT, plain_line
 from lumped.notebook.records import DERIVED, Entry, Revision
 from lumped.notebook.reference import Reference
 
 __all__ = ["Shelf"]
+
+LARGEST_NUMBER = 2**31 - 1  # what both databases hold
 
 
 class Shelf(Keeper):
@@ -67,23 +69,26 @@ class Shelf(Keeper):
         NotebookError
             If it can't be written; then nothing was.
         """
-        if not kind.strip():
+        kind = self._line(kind)
+        if not kind:
             raise InputError("document-kindless")
+        hash_ = hash_of(body)
         reserved = sorted({"kind", "schema"} & set(body))
         if reserved:
             raise InputError("body-reserved", key=reserved[0])
         known = self._kinds[kind]
         form = known.schema if schema is None else schema
+        if type(form) is not int or not 1 <= form <= LARGEST_NUMBER:
+            raise InputError("document-form", form=repr(form)[:60])
         titled = self._line(known.title(body) if title is None else title, TITLE_LIMIT)
         if form == known.schema:
             known.check(body, titled)
-        hash_ = hash_of(body)
-        targets = {self._line(name): target for name, target in (links or {}).items()}
+        targets = {plain_line(name): target for name, target in (links or {}).items()}
         if derived_from is not None:
             targets[DERIVED] = derived_from
         return self._add(
             Revision(
-                document=document or new_id(), kind=self._line(kind), number=0, schema=form, title=titled,
+                document=document or new_id(), kind=kind, number=0, schema=form, title=titled,
                 body=body, hash=hash_, made_by=self.who, at=self._moment(), note=self._line(note, NOTE_LIMIT),
                 links=targets,
             ),
@@ -122,7 +127,7 @@ class Shelf(Keeper):
         if old.removed:
             raise InputError("restore-removal", title=old.title, number=number)
         return self._add(replace(
-            old, made_by=self.who, at=self._moment(), note=self._line(note, NOTE_LIMIT), restored=number,
+            old, made_by=self.who, at=self._moment(), note=self._line(note, NOTE_LIMIT), restored=old.number,
         ))  # fmt: skip
 
     def _add(self, revision: Revision, *, after: int | None = None, new: bool = False) -> Revision:
@@ -147,9 +152,9 @@ class Shelf(Keeper):
             if number is None:
                 found = stored.newest_of(connection, document)
             else:
-                found = stored.revision_of(connection, document, number)
+                found = stored.revision_of(connection, document, max(0, min(int(number), LARGEST_NUMBER)))
         if found is None and number is not None:
-            raise InputError("revision-unknown", name=self.revision(document).title, number=number)
+            raise InputError("revision-unknown", name=self.revision(document).title, number=str(number)[:20])
         if found is None:
             raise InputError("document-unknown", name=document)
         return found

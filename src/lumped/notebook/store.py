@@ -9,12 +9,14 @@ import os
 import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
+from dataclasses import replace
 from pathlib import Path
 from time import monotonic, sleep
 
 from sqlalchemy import Connection, Engine, NullPool, QueuePool, create_engine, event
 
 from lumped.errors import NotebookError
+from lumped.notebook.forking import refuse_inherited, watch_for_forks
 from lumped.notebook.place import Place
 from lumped.notebook.protected import ProtectedFile, file_uri, log_of
 from lumped.notebook.troubles import in_words
@@ -37,11 +39,14 @@ class Store:
     """
 
     def __init__(self, place: Place, *, patience: float = PATIENCE) -> None:
+        if place.file is not None:  # the log lies beside the file itself, and a program may change its folder
+            place = replace(place, file=Path(os.path.realpath(place.file)))
         self.place = place
         self._protected: ProtectedFile | None = None
         self._file_id = None
         if place.file is None:
             self._engine = _server_engine(place, patience)
+            watch_for_forks(self._engine, place, None)
             return
         _refuse_ruin(place, place.file)
         self._file_id = _file_id(place.file)
@@ -50,6 +55,7 @@ class Store:
         else:
             self._protected = ProtectedFile(place, patience=patience)
             self._engine = _protected_engine(self._protected)
+        watch_for_forks(self._engine, place, self._file_id)
 
     @property
     def read_only(self) -> bool:
@@ -123,6 +129,7 @@ class Store:
             self._protected.close()
 
     def _see_it_is_there(self, *, written: bool = False) -> None:
+        refuse_inherited(self._engine, self.place, self._file_id)
         file = self.place.file
         if file is None:
             return

@@ -1,7 +1,7 @@
 """Is everything still there as it was written? Hashes, seals, numbers, references, and the file itself."""
 
 import hashlib
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import asdict, dataclass
 from itertools import pairwise
 from typing import Any
@@ -11,10 +11,12 @@ from sqlalchemy import Connection, func, select
 from lumped.errors import LumpedError, NotebookError
 from lumped.notebook.canonical import canonical_text, read_canonical
 from lumped.notebook.documents import history_of
-from lumped.notebook.records import Readings, sealed, sealed_batch, sealed_series
+from lumped.notebook.lines import shown
+from lumped.notebook.records import Readings, Series, sealed, sealed_batch, sealed_series
 from lumped.notebook.series import all_series, batches_of, readings_between, series_number
 from lumped.notebook.store import Store
-from lumped.notebook.tables import documents, links, readings, revisions, series
+from lumped.notebook.tables import about, documents, links, readings, revisions, search, series
+from lumped.notebook.words import words_of
 from lumped.texts import say
 
 __all__ = ["Soundness", "verify"]
@@ -78,12 +80,20 @@ def _problems(connection: Connection, counts: dict[str, int]) -> Iterator[str]:
     for table in (documents, revisions, series, readings):
         counts[table.name] = connection.execute(select(func.count()).select_from(table)).scalar_one()
     for document in connection.execute(select(documents.c.id).order_by(documents.c.id)).scalars().all():
-        yield from _of_document(connection, document)
+        yield from _as_far_as_readable(_of_document(connection, document), document)
     yield from _of_links(connection)
     for each in all_series(connection):
-        if sealed_series(each).seal != each.seal:
-            yield say("unsound-series", title=each.title, id=each.id)
-        yield from _of_readings(connection, each.id, each.title, each.seal)
+        yield from _as_far_as_readable(_of_series(connection, each), each.id)
+    if (own := connection.execute(select(func.count()).select_from(about)).scalar_one()) != 1:
+        yield say("unsound-id", count=own)
+
+
+def _as_far_as_readable(problems: Iterable[str], where: object) -> Iterator[str]:
+    """Go on to the next thing where something is not even of the type that it should be."""
+    try:
+        yield from problems
+    except (TypeError, ValueError, AttributeError, OverflowError) as error:
+        yield say("unsound-unreadable", where=shown(where), problem=shown(error, 120))
 
 
 def _of_the_file(connection: Connection) -> Iterator[str]:
@@ -109,6 +119,10 @@ def _of_document(connection: Connection, document: str) -> Iterator[str]:
     for before, revision in zip(("", *(each.seal for each in history)), history, strict=False):
         if sealed(revision, before).seal != revision.seal:
             yield say("unsound-seal", title=revision.title, number=revision.number, document=document)
+    if history:
+        told = connection.execute(select(search.c.words).where(search.c.document == document)).scalar()
+        if told != words_of(history[-1].title, rows[-1].body):
+            yield say("unsound-search", document=document)
 
 
 def _is_sound(body: str | None, hash: str) -> bool:
@@ -135,6 +149,12 @@ def _of_links(connection: Connection) -> Iterator[str]:
         )
         for word, to, what in connection.execute(dead).all():
             yield say("unsound-link", name=word, reference=f"{to}@{what}")
+
+
+def _of_series(connection: Connection, its: Series) -> Iterator[str]:
+    if sealed_series(its).seal != its.seal:
+        yield say("unsound-series", title=its.title, id=its.id)
+    yield from _of_readings(connection, its.id, its.title, its.seal)
 
 
 def _of_readings(connection: Connection, id: str, title: str, seal: str) -> Iterator[str]:

@@ -1,6 +1,7 @@
 ### The notebook: what was written and measured.
 
 body-holds = A document can't hold { $value } ({ $where }). It holds tables, lists, text, true, false and numbers: no dates (write them as text), no empty values (leave the key out), whole numbers up to 9007199254740991.
+document-form = The form of a document is a whole number from 1 on, not { $form }.
 body-reserved = A body can't hold “{ $key }” at its top: that is told beside it. Take it out.
 body-too-large = A document may be { $limit } long; this one is longer. Split it.
 body-too-deep = A document may be nested { $limit } deep; this one is deeper. Put less inside one another.
@@ -15,6 +16,7 @@ notebook-read-only = The notebook { $place } can be read, not written: its disk 
 notebook-read-only-old = The notebook { $place } was written by an older Lumped and has to be brought up to date, but its disk or folder is write-protected. Copy it to a folder where you may write, and open it there.
 notebook-full = The disk that holds the notebook { $place } is full. What was acknowledged is safe; this was not written. Make room and try again.
 notebook-gone = The notebook is no longer at { $place }: the file or its folder was removed, renamed, replaced or unplugged. Nothing more is written. Bring it back, or open another.
+notebook-forked = The notebook { $place } was in use when this program was forked from another, so it can't be used here without harm. Open it in the new program only, or fork before anything is written.
 notebook-closed = The notebook { $place } can't be read: its file or folder does not let you. Look at its permissions.
 notebook-disk = The disk that holds the notebook { $place } failed ({ $problem }). Nothing is acknowledged that is not on it. Look at the disk, then try again.
 notebook-damaged = The notebook { $place } is damaged. Keep the file as it is, and go back to the newest one in the folder “backups”; “lumped notebook verify” tells what is wrong.
@@ -44,6 +46,9 @@ readings-none = There are no readings here. Give at least one.
 readings-lengths = { $values } values and { $moments } moments were given. Give one moment for each value.
 readings-infinite = Reading no. { $number } is infinite. Leave its value out, and say why in a remark (“over range”).
 readings-unsaid = Reading no. { $number } has no value. Say why in a remark (“over range”, “fell off”).
+readings-unreadable = These are not all numbers: { $problem }. Give a row of numbers, and not a number (nan) where there is none.
+readings-remark = The remark at { $place } belongs to none of the { $count } readings. Remarks are placed by whole numbers from 0 on.
+readings-moments = These can't be taken for moments: { $problem }. Give datetimes, or whole microseconds since 1970 (UTC).
 recorder-closed = This recorder was closed and takes no more readings. Begin another one.
 readings-waiting = { $count } readings could not be written and are still in memory. { $problem }
 
@@ -58,6 +63,9 @@ difference-no = no
 
 unsound-file = The file itself is damaged: { $problem }
 unsound-numbers = Document { $document }: a revision is missing.
+unsound-unreadable = What is written in { $where } can't be read: { $problem }
+unsound-search = Document { $document }: the search does not know its words. Nothing of it is lost; saved or restored again it will be found.
+unsound-id = The notebook has { $count } ids of its own; it should have one.
 unsound-hash = Document { $document }, revision { $number }: what it holds is not what was saved; its hash differs.
 unsound-seal = “{ $title }”, revision { $number } ({ $document }): who, when, title or links are not what was saved; its seal differs.
 unsound-link = “{ $name }” refers to { $reference }, which is not here.
