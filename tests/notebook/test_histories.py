@@ -3,6 +3,7 @@
 import shutil
 import tempfile
 from contextlib import contextmanager
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -39,6 +40,9 @@ def play(notebook, edits):
         elif what == "save":
             notebook.save("note", details[1], title="x", document=document)
             expected[document].append(details[1])
+        elif what == "remove" and expected[document][-1] is None:
+            with pytest.raises(InputError, match="is removed already"):
+                notebook.remove(document)
         elif what == "remove":
             notebook.remove(document)
             expected[document].append(None)
@@ -177,3 +181,10 @@ def test_a_backup_is_the_same_notebook_while_somebody_goes_on_writing(place, tmp
         ]
         with pytest.raises(InputError, match="is there already, and nothing is overwritten"):
             notebook.backup(copy)
+
+
+def test_two_backups_in_one_second_are_two_files(tmp_path):
+    with open_notebook(tmp_path / "lab.sqlite", clock=lambda: datetime(2026, 5, 9, 14, tzinfo=UTC)) as notebook:
+        names = {notebook.backup().name for _ in range(3)}
+    stem = "lab-20260509T140000Z"
+    assert names == {f"{stem}.sqlite", f"{stem}-2.sqlite", f"{stem}-3.sqlite"}

@@ -3,6 +3,7 @@
 import sqlite3
 from contextlib import closing
 from datetime import UTC, datetime
+from itertools import count
 from pathlib import Path
 
 from lumped.errors import InputError, NotebookError
@@ -10,7 +11,7 @@ from lumped.notebook.place import FILE_NAME, Place
 from lumped.notebook.placing import whole_file
 from lumped.notebook.store import Store
 
-__all__ = ["backup_name", "copied", "copy_file"]
+__all__ = ["backup_name", "copied", "copy_file", "free_name"]
 
 _DAMAGE = ("SQLITE_CORRUPT", "SQLITE_NOTADB")
 
@@ -25,6 +26,12 @@ def backup_name(file: Path, moment: datetime, word: str = "") -> Path:
     """
     stamp = f"{moment.astimezone(UTC):%Y%m%dT%H%M%SZ}"
     return file.parent / "backups" / f"{'-'.join(filter(None, (file.stem, stamp, word)))}.sqlite"
+
+
+def free_name(file: Path, moment: datetime, word: str = "") -> Path:
+    """Give the usual name of a backup, or one after it if there is one of that name: nothing is overwritten."""
+    words = (word if n == 1 else f"{word}-{n}".lstrip("-") for n in count(1))
+    return next(name for name in (backup_name(file, moment, each) for each in words) if not name.exists())
 
 
 def copy_file(store: Store, target: Path) -> None:
@@ -58,14 +65,14 @@ def copy_file(store: Store, target: Path) -> None:
 
 
 def copied(file: Path, folder: Path) -> Path:
-    """Copy a notebook's file into a folder, whoever else has it open; give the copy.
+    """Copy a notebook's file into a folder, and leave the file as it is; give the copy.
 
     Raises
     ------
     NotebookError
         If it can't be read.
     """
-    store = Store(Place(file=file))
+    store = Store(Place(file=file), look_only=True)
     try:
         copy_file(store, folder / FILE_NAME)
     finally:

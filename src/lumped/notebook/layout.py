@@ -12,7 +12,7 @@ from threading import Lock
 from sqlalchemy import Connection, inspect, text
 
 from lumped.errors import NotebookError
-from lumped.notebook.backing_up import backup_name, copy_file
+from lumped.notebook.backing_up import copy_file, free_name
 from lumped.notebook.identity import new_id
 from lumped.notebook.moments import as_microseconds
 from lumped.notebook.place import Place
@@ -111,9 +111,7 @@ def _begin(connection: Connection, store: Store, moment: datetime) -> None:
 def _back_up(connection: Connection, store: Store, layout: str, moment: datetime) -> Path | str:
     """Back up to a new name: an attempt that was cut off, in the same second, may have left a backup behind."""
     if store.place.file is not None:
-        words = (f"layout-{layout}" if n == 1 else f"layout-{layout}-{n}" for n in count(1))
-        names = (backup_name(store.place.file, moment, word) for word in words)
-        target = next(each for each in names if not each.exists())
+        target = free_name(store.place.file, moment, f"layout-{layout}")
         copy_file(store, target)
         return target
     there = set(inspect(connection).get_schema_names())

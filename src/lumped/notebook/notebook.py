@@ -5,7 +5,7 @@ from datetime import datetime
 from pathlib import Path
 from types import TracebackType
 
-from lumped.notebook.backing_up import backup_name, copy_file
+from lumped.notebook.backing_up import copy_file, free_name
 from lumped.notebook.copying import copy_contents
 from lumped.notebook.frames import Frames
 from lumped.notebook.kinds import Kinds
@@ -76,7 +76,7 @@ class Notebook(Shelf, Log):
         NotebookError
             If it can't be read or written; then no file is left.
         """
-        to = target or backup_name(self._beside(), self._clock())
+        to = target or free_name(self._beside(), self._clock())
         if self.place.file is not None:
             copy_file(self._store, to)
         else:

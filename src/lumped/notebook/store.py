@@ -36,9 +36,11 @@ class Store:
         Where it lies; the file is there already.
     patience : float
         How long to wait for another program that is writing. [s]
+    look_only : bool
+        Leave a file as it is even if it could be written.
     """
 
-    def __init__(self, place: Place, *, patience: float = PATIENCE) -> None:
+    def __init__(self, place: Place, *, patience: float = PATIENCE, look_only: bool = False) -> None:
         if place.file is not None:  # the log lies beside the file itself, and a program may change its folder
             place = replace(place, file=Path(os.path.realpath(place.file)))
         self.place = place
@@ -50,7 +52,7 @@ class Store:
             return
         _refuse_ruin(place, place.file)
         self._file_id = _file_id(place.file)
-        if _can_write(place.file):
+        if _can_write(place.file) and not look_only:
             self._engine = _file_engine(place.file, patience)
         else:
             self._protected = ProtectedFile(place, patience=patience)

@@ -86,9 +86,9 @@ def take_in(connection: Connection, contents: Contents) -> Taken:
         documents=len(new), revisions=len(added),
         already=sum(map(len, contents.documents.values())) - len(added),
     )  # fmt: skip
-    here = {each.id for each in all_series(connection)}
+    here = {each.id: each.seal for each in all_series(connection)}
     for series, readings, its_batches in contents.series.values():
-        taken += _take_series(connection, series, readings, its_batches, new=series.id not in here)
+        taken += _take_series(connection, series, readings, its_batches, seal=here.get(series.id))
     return taken
 
 
@@ -129,13 +129,13 @@ def _add_revisions(connection: Connection, added: Sequence[Revision]) -> None:
 
 
 def _take_series(
-    connection: Connection, series: Series, readings: Readings, theirs: Sequence[Batch], *, new: bool
+    connection: Connection, series: Series, readings: Readings, theirs: Sequence[Batch], *, seal: str | None
 ) -> Taken:
-    if new:
+    """Add what follows the readings that are here; `seal` is that of the series here, if it is."""
+    if seal is None:
         insert_series(connection, series)
     number, ours = series_number(connection, series.id, lock=True), batches_of(connection, series.id)
-    seal = next(each.seal for each in all_series(connection) if each.id == series.id)
-    if seal != series.seal or any(a.seal != b.seal for a, b in zip(ours, theirs, strict=False)):
+    if seal not in (None, series.seal) or any(a.seal != b.seal for a, b in zip(ours, theirs, strict=False)):
         raise InputError("take-in-apart-series", title=series.title)
     added = theirs[len(ours) :]
     if added:
@@ -145,4 +145,4 @@ def _take_series(
             batches.insert(),
             [{"series": number, "first": each.first, "size": each.count, "seal": each.seal} for each in added],
         )
-    return Taken(series=int(new), readings=sum(each.count for each in added))
+    return Taken(series=int(seal is None), readings=sum(each.count for each in added))

@@ -39,6 +39,7 @@ document-ambiguous = “{ $name }” could be { $count } documents: { $ids }. Na
 document-moved-on = “{ $title }” has gone on meanwhile: { $who } saved revision { $number }. Look at it, then save again.
 revision-unknown = “{ $name }” has no revision { $number }. “lumped notebook history” shows which there are.
 revision-removed = Revision { $number } of “{ $title }” is its removal: there is nothing in it. Restore an earlier one.
+document-removed = “{ $title }” is removed already. Restore brings any of its revisions back.
 restore-removal = Revision { $number } of “{ $title }” is its removal and can't be brought back. Choose an earlier one.
 compare-kinds = A { $one } and a { $other } can't be compared. Choose two of one kind.
 series-unsaid = A series must say its { $what }: what is measured, with what, and how.
