@@ -129,5 +129,5 @@ def test_another_notebook_is_taken_in_and_left_as_it_was(notebook, tmp_path):
 
 def test_a_title_in_other_letters_is_the_same_document(notebook, tmp_path):
     first = notebooks.save_file(notebook, SALT)
-    (tmp_path / "mine.toml").write_text(SALT.read_text("utf-8").replace("Ropewalk salt", "ROPEWALK salt"), "utf-8")
+    (tmp_path / "mine.toml").write_text(SALT.read_text("utf-8").replace("Ropewalk salt", "  ROPEWALK salt"), "utf-8")
     assert notebooks.save_file(notebook, tmp_path / "mine.toml").document == first.document

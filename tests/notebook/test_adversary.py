@@ -263,3 +263,21 @@ def test_rubbish_of_any_type_is_found_and_the_rest_is_looked_at(file, order):  #
         connection.commit()
     with open_notebook(file) as notebook:
         assert not notebook.verify().sound
+
+
+# odd words
+
+
+ODD = ["a\0b", "half \ud800", 60_000 * "x", 2_000 * "many ", "x@" + 5_000 * "1"]
+
+
+@pytest.mark.parametrize("words", ODD, ids=["nul", "half", "long", "many", "number"])
+def test_words_that_stand_nowhere_are_looked_for_and_not_found(place, words):
+    with open_notebook(place) as notebook:
+        saved = notebook.save("note", {"title": "Salt"})
+        for look in (notebook.find, notebook.revision, notebook.history):
+            with pytest.raises(InputError) as told:
+                look(words)
+            assert 20 < len(str(told.value)) < 300
+        assert notebook.entries(words=words) == ()
+        assert notebook.find(saved.document) == saved

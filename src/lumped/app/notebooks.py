@@ -290,7 +290,7 @@ def _recipe_as_it_is(notebook: Notebook, given: Given) -> Revision:
 
 def _titled(notebook: Notebook, kind: str, body: Body) -> str | None:
     """Give the id of the one document of a kind and title; None if there is none, or more than one."""
-    title = str(body.get("title", ""))
+    title = str(body.get("title", "")).strip()  # as the notebook keeps it
     found = [each.document for each in notebook.entries(kind=kind) if folded(each.title) == folded(title)]
     return found[0] if len(found) == 1 else None
 

@@ -216,8 +216,9 @@ def entries(
         wanted = wanted.where(documents.c.kind == kind)
     if words.split():
         wanted = wanted.join(search, search.c.document == r.document)
-        for word in words.split():
-            wanted = wanted.where(search.c.words.contains(folded(word), autoescape=True))
+        place_of = func.instr if connection.dialect.name == "sqlite" else func.strpos  # no pattern, so of any length
+        for word in dict.fromkeys(words.encode(errors="replace").decode().split()):
+            wanted = wanted.where(place_of(search.c.words, folded(word)) > 0)
     return tuple(Entry(**row._mapping) for row in connection.execute(wanted))
 
 

@@ -9,7 +9,7 @@ from lumped.notebook.canonical import Body, hash_of
 from lumped.notebook.comparing import Difference, differences
 from lumped.notebook.identity import new_id
 from lumped.notebook.keeper import Keeper
-from lumped.notebook.lines import NOTE_LIMIT, TITLE_LIMIT, plain_line
+from lumped.notebook.lines import NOTE_LIMIT, TITLE_LIMIT, plain_line, shown
 from lumped.notebook.records import DERIVED, Entry, Revision
 from lumped.notebook.reference import Reference
 
@@ -148,6 +148,7 @@ class Shelf(Keeper):
         InputError
             If there is no such document or revision.
         """
+        _refuse_what_names_nothing(document)
         with self._store.reading() as connection:
             if number is None:
                 found = stored.newest_of(connection, document)
@@ -210,6 +211,7 @@ class Shelf(Keeper):
         InputError
             If there is no such document.
         """
+        _refuse_what_names_nothing(document)
         with self._store.reading() as connection:
             found = stored.history_of(connection, document)
         if not found:
@@ -244,6 +246,7 @@ class Shelf(Keeper):
         ...     notebook.find("salt@1") == notebook.find(saved.document)
         True
         """
+        _refuse_what_names_nothing(name)
         with self._store.reading() as connection:
             found, which = stored.find_documents(connection, name), None
             if not found and "@" in name:
@@ -276,3 +279,9 @@ class Shelf(Keeper):
             raise InputError("compare-kinds", one=before.kind, other=after.kind)
         bodies = [{} if each.removed else self.body(each) for each in (before, after)]
         return differences(bodies[0], bodies[1], keyed_by=self._kinds[after.kind].keyed_by)
+
+
+def _refuse_what_names_nothing(name: str) -> None:
+    """Refuse what no database can look for, and what is longer than a title with a hash."""
+    if len(name) > TITLE_LIMIT + 65 or "\0" in name or any("\ud800" <= letter <= "\udfff" for letter in name):
+        raise InputError("document-unknown", name=shown(name))
