@@ -30,7 +30,7 @@ class Commits:
     ends : tuple of int
         Length of the log after each commit; the first is that with no commit. [bytes]
     seals : tuple of frozenset of str
-        The seals of all revisions, series and batches after each.
+        The seals of all revisions, series and stretches after each.
     log : bytes
         The whole log.
     """
@@ -141,7 +141,7 @@ def half_moved(commits: Commits, folder: Path, chance: Random) -> list[str]:
 
 def seals_in(file: Path) -> frozenset[str]:
     """Give the seals of all that is in a file: each vouches for the content of its record and of those before."""
-    tables = ("revisions", "series", "batches")
+    tables = ("revisions", "series", "stretches")
     with closing(sqlite3.connect(file)) as connection:
         connection.execute("PRAGMA wal_autocheckpoint = 0")
         return frozenset(seal for table in tables for (seal,) in connection.execute(f"SELECT seal FROM {table}"))

@@ -18,7 +18,7 @@ import numpy as np
 from lumped.errors import InputError
 from lumped.notebook.canonical import hash_of
 from lumped.notebook.files.bundle import read_contents, write_contents
-from lumped.notebook.records import Contents, Readings, Revision, Series, sealed, sealed_batch, sealed_series
+from lumped.notebook.records import Contents, Readings, Revision, Series, sealed, sealed_series, sealed_stretch
 from lumped.notebook.reference import Reference
 
 HARM = [
@@ -64,8 +64,8 @@ def small_notebook() -> Contents:
     readings = Readings(
         number=np.arange(1, 6), at=np.arange(5) * 10**14, value=np.array([1.5, np.nan, -3e-9, 1e22, 7]), remarks={2: "'=wet", 4: "-"},
     )  # fmt: skip
-    early = sealed_batch(readings.chosen(slice(0, 3)), series.seal)
-    late = sealed_batch(readings.chosen(slice(3, 5)), early.seal)
+    early = sealed_stretch(readings.chosen(slice(0, 3)), series.seal)
+    late = sealed_stretch(readings.chosen(slice(3, 5)), early.seal)
     return Contents(
         id=two, documents={one: (first, second), two: (other,)}, series={three: (series, readings, (early, late))}
     )

@@ -7,9 +7,9 @@ import numpy as np
 from tests.notebook.nursery import body_of, recorded_value, values_of
 
 from lumped.notebook import Notebook
-from lumped.notebook.series import batches_of
+from lumped.notebook.series import stretches_of
 
-__all__ = ["batches", "every", "fingerprint", "look"]
+__all__ = ["every", "fingerprint", "look", "stretches"]
 
 
 def look(
@@ -65,10 +65,10 @@ def _look_at_readings(said: list[list[Any]], notebook: Notebook) -> tuple[dict[s
     for each in notebook.series():
         if each.title != "shared":
             continue
-        readings, there = notebook.readings(each.id), batches(notebook, each.id)
+        readings, there = notebook.readings(each.id), stretches(notebook, each.id)
         if readings.number.tolist() != list(range(1, len(readings) + 1)):
             problems.append("gaps in the numbers of readings")
-        beyond += len({batch.first for batch in there} - {first for series, first in promised if series == each.id})
+        beyond += len({stretch.first for stretch in there} - {first for series, first in promised if series == each.id})
         for (series, first), name in promised.items():
             expected = values_of(*name)
             if series == each.id:
@@ -103,9 +103,9 @@ def every(notebook: Notebook) -> list[str]:
     return [each.document for gone in (False, True) for each in notebook.entries(removed=gone)]
 
 
-def batches(notebook: Notebook, series: str) -> Sequence[Any]:
+def stretches(notebook: Notebook, series: str) -> Sequence[Any]:
     with notebook._store.reading() as connection:
-        return batches_of(connection, series)
+        return stretches_of(connection, series)
 
 
 def fingerprint(notebook: Notebook) -> str:

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from lumped.notebook.canonical import LARGEST_INTEGER, Body, canonical_text, hash_of
 from lumped.notebook.lines import _TURNING, _UNSEEN
 from lumped.notebook.moments import FIRST_MOMENT, LAST_MOMENT
-from lumped.notebook.records import Batch, Contents, Readings, Revision, Series, sealed, sealed_batch, sealed_series
+from lumped.notebook.records import Contents, Readings, Revision, Series, Stretch, sealed, sealed_series, sealed_stretch
 from lumped.notebook.reference import Reference
 
 AWKWARD = [
@@ -82,8 +82,8 @@ def histories(draw, document: str, targets: list[Reference]) -> tuple[Revision, 
 
 
 @st.composite
-def measured(draw, id: str, targets: list[Reference]) -> tuple[Series, Readings, tuple[Batch, ...]]:
-    """A series with readings in batches."""
+def measured(draw, id: str, targets: list[Reference]) -> tuple[Series, Readings, tuple[Stretch, ...]]:
+    """A series with readings in stretches."""
     series = sealed_series(Series(
         id=id, title=draw(lines), unit=draw(lines), instrument=draw(lines), method=draw(lines), made_by=draw(lines),
         at=draw(moments), about=draw(st.sampled_from(targets)) if targets and draw(st.booleans()) else None,
@@ -97,12 +97,12 @@ def measured(draw, id: str, targets: list[Reference]) -> tuple[Series, Readings,
         at=np.array(draw(st.lists(moments, min_size=count, max_size=count)), dtype=np.int64),
         remarks=remarks,
     )  # fmt: skip
-    batches, before, first = [], series.seal, 0
+    stretches, before, first = [], series.seal, 0
     while first < count:
         size = draw(st.integers(1, count - first))
-        batches.append(sealed_batch(readings.chosen(slice(first, first + size)), before))
-        before, first = batches[-1].seal, first + size
-    return series, readings, tuple(batches)
+        stretches.append(sealed_stretch(readings.chosen(slice(first, first + size)), before))
+        before, first = stretches[-1].seal, first + size
+    return series, readings, tuple(stretches)
 
 
 @st.composite

@@ -61,8 +61,8 @@ def work(place: str, seed: int, document: str, series: str, acknowledge: Acknowl
                     saved = notebook.save("trial", body_of(seed, step), document=to)
                     acknowledge("save", seed, step, saved.document, saved.number)
                 elif draw < 0.85:
-                    batch = notebook.append(series, values_of(seed, step))
-                    acknowledge("append", seed, step, series, batch.first)
+                    stretch = notebook.append(series, values_of(seed, step))
+                    acknowledge("append", seed, step, series, stretch.first)
                 else:
                     for _ in range(20):
                         last = recorder.add(recorded_value(seed, (recorded := recorded + 1)), remark="")

@@ -167,7 +167,7 @@ def test_a_body_nested_too_deep_is_refused(notebook):
         notebook.save("note", deep)
 
 
-@pytest.mark.parametrize("table", ["documents", "revisions", "links", "series", "readings", "batches", "notebook"])
+@pytest.mark.parametrize("table", ["documents", "revisions", "links", "series", "readings", "stretches", "notebook"])
 def test_the_store_itself_refuses_to_change_or_take_away(notebook, table):
     first = notebook.save("note", {"title": "x"})
     notebook.save("note", {"title": "y"}, derived_from=first.reference)

@@ -25,7 +25,10 @@ from lumped.notebook import Notebook, open_notebook
 from lumped.notebook.layout import LAYOUTS, VERSION_TABLE
 from lumped.notebook.tables import metadata
 
-FROZEN = "fb0e7290299ecc51dd4567cf0e44322c7a0d91b1f089f6004e944878d25265d4"
+FROZEN = {
+    "0001": "fb0e7290299ecc51dd4567cf0e44322c7a0d91b1f089f6004e944878d25265d4",
+    "0003": "1d691ede2dc6a716d41f1130defc5ab5eb4a30c97fe2ecacf0e2aef8a1ef5b30",
+}
 OLD_TITLES = {"Salt": "note", "Crème": "note", "Quay dough": "pot", "Pier dough": "pot"}
 
 
@@ -42,12 +45,12 @@ def old(tmp_path: Path) -> Path:
     return thaw(tmp_path / "notebook.sqlite")
 
 
-def frozen_is_there(notebook: Notebook) -> None:
+def frozen_is_there(notebook: Notebook, layout: str = "0001") -> None:
     """All that was frozen is there, sound, and found."""
     assert {entry.title: entry.kind for entry in notebook.entries()} == OLD_TITLES
     assert [entry.title for entry in notebook.entries(removed=True)] == ["Lost page"]
     assert notebook.verify().problems == ()
-    assert fingerprint(notebook) == FROZEN
+    assert fingerprint(notebook) == FROZEN[layout]
     assert [entry.title for entry in notebook.entries(words="creme POT")] == ["Crème"]
     assert [entry.title for entry in notebook.entries(words="invented twice")] == ["Salt"]
     pot = notebook.find("Quay dough")
@@ -60,22 +63,31 @@ def frozen_is_there(notebook: Notebook) -> None:
     assert dict(readings.remarks) == {3: "over range", 5: "pressed"}
 
 
-def test_an_old_notebook_is_backed_up_then_brought_up_to_date_and_all_is_there(old: Path) -> None:
+@pytest.mark.parametrize("layout", FROZEN)
+def test_an_old_notebook_is_backed_up_then_brought_up_to_date_and_all_is_there(layout: str, tmp_path: Path) -> None:
+    old = thaw(tmp_path / "notebook.sqlite", layout)
     seals = old_seals(old)
     clock = iter([datetime(2026, 5, 9, 14, 30, tzinfo=UTC)] * 9)
     with open_notebook(old, clock=lambda: next(clock)) as notebook:
-        assert notebook.migrated_from == old.parent / "backups" / "notebook-20260509T143000Z-layout-0001.sqlite"
-        frozen_is_there(notebook)
+        assert notebook.migrated_from == old.parent / "backups" / f"notebook-20260509T143000Z-layout-{layout}.sqlite"
+        frozen_is_there(notebook, layout)
         assert old_seals(old) == seals == old_seals(notebook.migrated_from)
         assert layout_of(old) == LAYOUTS[-1]
-        assert layout_of(notebook.migrated_from) == "0001"
+        assert layout_of(notebook.migrated_from) == layout
         notebook.save("note", {"title": "and on"})
         backup = notebook.migrated_from
     with open_notebook(old) as notebook:
         assert notebook.migrated_from is None
     shutil.copyfile(backup, old.with_name("again.sqlite"))
     with open_notebook(old.with_name("again.sqlite")) as notebook:
-        frozen_is_there(notebook)
+        frozen_is_there(notebook, layout)
+
+
+def test_a_notebook_that_lost_its_layout_is_called_damaged_not_newer(old: Path) -> None:
+    with closing(sqlite3.connect(old)) as connection, connection:
+        connection.execute(f"DELETE FROM {VERSION_TABLE}")
+    with pytest.raises(NotebookError, match=r"is damaged. Keep the file as it is"):
+        open_notebook(old)
 
 
 def layout_of(file: Path) -> str:
@@ -106,9 +118,11 @@ def test_on_a_server_the_backup_is_a_schema(server_address: str) -> None:
         frozen_is_there(notebook)
         schema = str(notebook.migrated_from)
         with notebook._store.reading() as connection:
-            for table in ("revisions", "links", "readings", "batches", VERSION_TABLE):
+            for table in ("revisions", "links", "readings", "stretches", VERSION_TABLE):
+                was = "batches" if table == "stretches" else table  # its name before layout 0004
                 ours, kept = (
-                    connection.exec_driver_sql(f"SELECT * FROM {where}.{table}").all() for where in ("public", schema)
+                    connection.exec_driver_sql(f"SELECT * FROM {where}").all()
+                    for where in (f"public.{table}", f"{schema}.{was}")
                 )
                 assert set(kept) == set(ours) or table == VERSION_TABLE
                 assert kept

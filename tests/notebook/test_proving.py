@@ -9,7 +9,7 @@ from tests.notebook.fuzzing import small_notebook
 from lumped.errors import InputError
 from lumped.notebook.canonical import hash_of
 from lumped.notebook.proving import prove
-from lumped.notebook.records import Contents, Readings, Revision, sealed, sealed_batch, sealed_series
+from lumped.notebook.records import Contents, Readings, Revision, sealed, sealed_series, sealed_stretch
 from lumped.notebook.reference import Reference
 
 NOWHERE = Reference("01890a5d-ac96-774b-bcce-b302099a80ff", 64 * "0")
@@ -35,8 +35,8 @@ def measured(**change: object) -> Contents:
     series = sealed_series(replace(series, **{"about": None, **of_series}))
     columns = {"number": np.arange(1, 4), "at": np.arange(3), "value": np.array([1.0, 2.0, 3.0]), "remarks": {}}
     readings = Readings(**{key: change.get(key, each) for key, each in columns.items()})
-    batch = sealed_batch(readings, series.seal)
-    return Contents(id=small_notebook().id, documents={}, series={series.id: (series, readings, (batch,))})
+    stretch = sealed_stretch(readings, series.seal)
+    return Contents(id=small_notebook().id, documents={}, series={series.id: (series, readings, (stretch,))})
 
 
 def test_a_sound_notebook_is_proven():
@@ -121,8 +121,8 @@ def test_any_change_of_a_revision_is_noticed(change):
 @pytest.mark.parametrize("column", ["at", "value", "number"])
 def test_any_change_of_a_reading_is_noticed(column):
     before = small_notebook()
-    ((id, (series, readings, batches)),) = before.series.items()
+    ((id, (series, readings, stretches)),) = before.series.items()
     changed = getattr(readings, column).copy()
     changed[4] += 1
     with pytest.raises(InputError):
-        prove(replace(before, series={id: (series, replace(readings, **{column: changed}), batches)}))
+        prove(replace(before, series={id: (series, replace(readings, **{column: changed}), stretches)}))

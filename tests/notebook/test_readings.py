@@ -54,7 +54,7 @@ def test_minus_zero_is_zero_on_every_database(notebook, series):
     assert not np.signbit(notebook.readings(series.id).value).any()
 
 
-def test_batches_follow_each_other_without_a_gap(notebook, series):
+def test_stretches_follow_each_other_without_a_gap(notebook, series):
     for count in (3, 1, 5):
         notebook.append(series.id, np.arange(count))
     assert notebook.readings(series.id).number.tolist() == list(range(1, 10))
@@ -115,7 +115,7 @@ def test_readings_that_come_quickly_share_a_commit(notebook, series):
         recorder.wait(place)
         assert recorder.committed == 1000
     with notebook._store.reading() as connection:
-        commits = connection.exec_driver_sql("SELECT count(*) FROM batches").scalar()
+        commits = connection.exec_driver_sql("SELECT count(*) FROM stretches").scalar()
     assert commits < 20
     assert notebook.readings(series.id).value.tolist() == list(range(1000))
 

@@ -12,7 +12,7 @@ from lumped.errors import InputError
 from lumped.notebook import open_notebook
 from lumped.notebook.documents import add_revision
 
-WRITES = (500, 500)  # revisions and batches of each writer, on a file; `make long` lets each write 10,000 times
+WRITES = (500, 500)  # revisions and stretches of each writer, on a file; `make long` lets each write 10,000 times
 ON_SERVER = (150, 150)
 
 

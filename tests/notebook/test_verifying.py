@@ -51,7 +51,7 @@ def test_a_sound_notebook_is_said_to_be_sound_and_is_counted(file):
         ("UPDATE readings SET at = at + 1 WHERE number = 30", "readings 21 to 30 are not what was saved"),
         ("UPDATE readings SET remark = 'x' WHERE number = 1", "readings 1 to 10 are not what was saved"),
         ("DELETE FROM readings WHERE number = 5", "29 readings are there, 30 were acknowledged"),
-        ("DELETE FROM batches WHERE first = 11", "the seal of some readings is missing"),
+        ("DELETE FROM stretches WHERE first = 11", "the seal of some readings is missing"),
         ("INSERT INTO readings SELECT series, 31, at, value, remark FROM readings WHERE number = 1", "31 readings are"),
         (
             "UPDATE revisions SET document = 'elsewhere' WHERE number = 2",

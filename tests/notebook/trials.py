@@ -14,7 +14,7 @@ from random import Random
 
 import numpy as np
 from tests.notebook.children import Nursery
-from tests.notebook.looking import batches, every, fingerprint, look
+from tests.notebook.looking import every, fingerprint, look, stretches
 from tests.notebook.nursery import body_of, shared, written_value
 from tests.notebook.old.making import thaw
 
@@ -70,7 +70,9 @@ def ground(folder: Path) -> Iterator[Ground]:
 def old_seals(file: Path) -> frozenset[str]:
     """Give the seals of all revisions and readings of a file, by SQL alone."""
     with closing(sqlite3.connect(file)) as connection:
-        rows = connection.execute("SELECT seal FROM revisions UNION ALL SELECT seal FROM batches")
+        tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
+        seals = "stretches" if "stretches" in tables else "batches"  # its name before layout 0004
+        rows = connection.execute(f"SELECT seal FROM revisions UNION ALL SELECT seal FROM {seals}")
         return frozenset(seal for (seal,) in rows)
 
 
@@ -112,7 +114,7 @@ def kill_once(seed: int, folder: Path, at: Ground) -> Outcome:
         found, problems_found = look([each.acknowledged for each in children], notebook, killed=1)
         if scene == "migrating":
             kept = {each.seal for entry in every(notebook) for each in notebook.history(entry)}
-            kept |= {batch.seal for each in notebook.series() for batch in batches(notebook, each.id)}
+            kept |= {stretch.seal for each in notebook.series() for stretch in stretches(notebook, each.id)}
             problems += [f"lost from the old notebook: {seal}" for seal in sorted(at.old_seals - kept)]
         notebook.save("trial", body_of(10**6, 0))  # and it goes on
     return Outcome(scene=scene, seed=seed, after_s=after, problems=(*problems, *problems_found), **found)

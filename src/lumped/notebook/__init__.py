@@ -11,14 +11,13 @@ from lumped.notebook.kinds import Kind
 from lumped.notebook.notebook import Notebook
 from lumped.notebook.place import Place, usual_place
 from lumped.notebook.recording import Recorder
-from lumped.notebook.records import DERIVED, Batch, Contents, Entry, Readings, Revision, Series
+from lumped.notebook.records import DERIVED, Contents, Entry, Readings, Revision, Series, Stretch
 from lumped.notebook.reference import Reference
 from lumped.notebook.taking import Taken
 from lumped.notebook.verifying import Soundness
 
 __all__ = [
     "DERIVED",
-    "Batch",
     "Body",
     "Contents",
     "Difference",
@@ -32,6 +31,7 @@ __all__ = [
     "Revision",
     "Series",
     "Soundness",
+    "Stretch",
     "Taken",
     "canonical_text",
     "differences",

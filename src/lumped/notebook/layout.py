@@ -21,7 +21,7 @@ from lumped.notebook.tables import about, metadata
 
 __all__ = ["LAYOUTS", "VERSION_TABLE", "bring_up_to_date"]
 
-LAYOUTS = ("0001", "0002", "0003")
+LAYOUTS = ("0001", "0002", "0003", "0004")
 """All layouts there were, the newest last; each is a step in `migrations/versions`."""
 VERSION_TABLE = "layout"
 _LOCK = 0x4C554D50  # PostgreSQL's advisory lock for taking the steps
@@ -85,6 +85,8 @@ def _layout_of(connection: Connection, place: Place) -> str | None:
             raise NotebookError("notebook-not-one", place=place.shown)
         return None
     found = connection.execute(text(f"SELECT version_num FROM {VERSION_TABLE}")).scalar()
+    if not found:
+        raise NotebookError("notebook-damaged", place=place.shown)
     if found not in LAYOUTS:
         raise NotebookError("notebook-newer", place=place.shown, layout=str(found), known=LAYOUTS[-1])
     return str(found)

@@ -13,7 +13,7 @@ from lumped.notebook.keeper import Keeper
 from lumped.notebook.lines import NOTE_LIMIT, UNIT_LIMIT, plain_line, shown
 from lumped.notebook.moments import FIRST_MOMENT, LAST_MOMENT, as_microseconds
 from lumped.notebook.recording import Recorder, Waiting
-from lumped.notebook.records import Batch, Readings, Series
+from lumped.notebook.records import Readings, Series, Stretch
 from lumped.notebook.reference import Reference
 from lumped.notebook.thinning import thinned
 
@@ -66,7 +66,7 @@ class Log(Keeper):
         *,
         at: Sequence[datetime] | ArrayLike | None = None,
         remarks: Mapping[int, str] | None = None,
-    ) -> Batch:
+    ) -> Stretch:
         """Add readings to a series; when this returns, all of them are on the disk.
 
         Parameters
@@ -109,9 +109,9 @@ class Log(Keeper):
             said = {k: text for k, text in enumerate(remarks) if text}
             new = _as_readings([np.nan if each is None else each for each in values], moments, said, 0)
             with self._store.writing() as connection:
-                batch = measured.written_since(connection, series, new, done) if again else None
-                batch = batch or measured.add_readings(connection, series, new)
-            done = batch.first + batch.count
+                stretch = measured.written_since(connection, series, new, done) if again else None
+                stretch = stretch or measured.add_readings(connection, series, new)
+            done = stretch.first + stretch.count
 
         return Recorder(write, clock=self._clock)
 

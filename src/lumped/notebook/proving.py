@@ -13,7 +13,7 @@ from lumped.errors import InputError
 from lumped.notebook.canonical import hash_of
 from lumped.notebook.lines import LINE_LIMIT, NOTE_LIMIT, TITLE_LIMIT, UNIT_LIMIT, plain_line, shown
 from lumped.notebook.moments import FIRST_MOMENT, LAST_MOMENT
-from lumped.notebook.records import Batch, Contents, Readings, Revision, Series, sealed, sealed_batch, sealed_series
+from lumped.notebook.records import Contents, Readings, Revision, Series, Stretch, sealed, sealed_series, sealed_stretch
 from lumped.notebook.reference import Reference, is_id
 
 __all__ = ["prove"]
@@ -37,14 +37,14 @@ def prove(contents: Contents) -> None:
     for document, history in contents.documents.items():
         _refuse_no_id(document, "document")
         _prove_history(document, history, states)
-    for id, (series, readings, batches) in contents.series.items():
+    for id, (series, readings, stretches) in contents.series.items():
         _refuse_no_id(id, "series")
         where = f"series {id}"
         if id in contents.documents or series.id != id:
             raise InputError("proof-id-twice", id=id)
         _prove_series(series, where, states)
         _prove_readings(readings, where)
-        _prove_batches(series.seal, readings, batches, where)
+        _prove_stretches(series.seal, readings, stretches, where)
 
 
 _States = set[tuple[str, str]]
@@ -126,20 +126,20 @@ def _prove_readings(readings: Readings, where: str) -> None:
         plain_line(text, NOTE_LIMIT)
 
 
-def _prove_batches(before: str, readings: Readings, batches: Sequence[Batch], where: str) -> None:
+def _prove_stretches(before: str, readings: Readings, stretches: Sequence[Stretch], where: str) -> None:
     remarked, done = sorted(readings.remarks), 0
-    for each in batches:
+    for each in stretches:
         if each.first != done + 1 or each.count < 1 or each.count > len(readings) - done:
-            raise InputError("proof-batches", where=where, first=str(each.first), expected=str(done + 1))
-        if sealed_batch(_cut(readings, remarked, done, each.count), before).seal != each.seal:
+            raise InputError("proof-stretches", where=where, first=str(each.first), expected=str(done + 1))
+        if sealed_stretch(_cut(readings, remarked, done, each.count), before).seal != each.seal:
             raise InputError("proof-seal", where=f"{where}, readings {each.first} to {done + each.count}")
         before, done = each.seal, done + each.count
     if done != len(readings):
-        raise InputError("proof-batches", where=where, first="–", expected=str(done + 1))
+        raise InputError("proof-stretches", where=where, first="–", expected=str(done + 1))
 
 
 def _cut(readings: Readings, remarked: Sequence[int], first: int, count: int) -> Readings:
-    """Give some readings; only their remarks are looked at, for there can be many batches."""
+    """Give some readings; only their remarks are looked at, for there can be many stretches."""
     cut = slice(first, first + count)
     numbers = remarked[bisect_left(remarked, first + 1) : bisect_left(remarked, first + count + 1)]
     remarks: Mapping[int, str] = {number: readings.remarks[number] for number in numbers}

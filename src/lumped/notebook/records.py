@@ -20,15 +20,15 @@ from lumped.notebook.reference import Reference
 
 __all__ = [
     "DERIVED",
-    "Batch",
     "Contents",
     "Entry",
     "Readings",
     "Revision",
     "Series",
+    "Stretch",
     "sealed",
-    "sealed_batch",
     "sealed_series",
+    "sealed_stretch",
 ]
 
 DERIVED = "derived from"
@@ -242,7 +242,7 @@ class Readings:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Batch:
+class Stretch:
     """Readings of a series that were committed together.
 
     Parameters
@@ -260,14 +260,14 @@ class Batch:
     seal: str
 
 
-def sealed_batch(readings: Readings, before: str) -> Batch:
-    """Seal readings that are committed together; `before` is the seal of the batch before, or that of the series."""
+def sealed_stretch(readings: Readings, before: str) -> Stretch:
+    """Seal readings that are committed together; `before` is the seal of the stretch before, or that of the series."""
     digest = hashlib.sha256(before.encode())
     value = np.where(np.isnan(readings.value), np.nan, readings.value + 0.0)  # one pattern of bits for none, and for 0
     for column, form in ((readings.number, "<i8"), (readings.at, "<i8"), (value, "<f8")):
         digest.update(np.ascontiguousarray(column, dtype=form).tobytes())
     digest.update(json.dumps(sorted(readings.remarks.items()), ensure_ascii=True).encode())
-    return Batch(first=int(readings.number[0]), count=len(readings), seal=digest.hexdigest())
+    return Stretch(first=int(readings.number[0]), count=len(readings), seal=digest.hexdigest())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -280,19 +280,21 @@ class Contents:
         Id of the notebook.
     documents : mapping of str to tuple of Revision
         Revisions in order, by document.
-    series : mapping of str to (Series, Readings, tuple of Batch)
+    series : mapping of str to (Series, Readings, tuple of Stretch)
         Series with their readings, by id.
     """
 
     id: str
     documents: Mapping[str, tuple[Revision, ...]]
-    series: Mapping[str, tuple[Series, Readings, tuple[Batch, ...]]]
+    series: Mapping[str, tuple[Series, Readings, tuple[Stretch, ...]]]
 
     @property
     def fingerprint(self) -> str:
         """Hash over the newest seals: equal when all that was written and measured is."""
         newest = {document: revisions[-1].seal for document, revisions in self.documents.items()}
-        last = {key: (batches[-1].seal if batches else each.seal) for key, (each, _, batches) in self.series.items()}
+        last = {
+            key: (stretches[-1].seal if stretches else each.seal) for key, (each, _, stretches) in self.series.items()
+        }
         return _digest({"documents": newest, "series": last})
 
 

@@ -1,4 +1,4 @@
-"""Series in the store, and the readings in them: added in batches, never changed."""
+"""Series in the store, and the readings in them: added in stretches, never changed."""
 
 from collections.abc import Sequence
 from typing import Any
@@ -8,13 +8,22 @@ from sqlalchemy import ColumnElement, Connection, Row, func, select
 
 from lumped.errors import InputError
 from lumped.notebook.documents import refuse_dead_links
-from lumped.notebook.records import Batch, Readings, Series, sealed_batch, sealed_series
+from lumped.notebook.records import Readings, Series, Stretch, sealed_series, sealed_stretch
 from lumped.notebook.reference import Reference
-from lumped.notebook.tables import batches, readings, series
+from lumped.notebook.tables import readings, series, stretches
 
 __all__ = [
-    "add_readings", "add_series", "all_series", "batches_of", "end_of", "insert_series", "readings_between",
-    "readings_of", "series_number", "write_readings", "written_since",
+    "add_readings",
+    "add_series",
+    "all_series",
+    "end_of",
+    "insert_series",
+    "readings_between",
+    "readings_of",
+    "series_number",
+    "stretches_of",
+    "write_readings",
+    "written_since",
 ]  # fmt: skip
 
 
@@ -42,8 +51,8 @@ def insert_series(connection: Connection, saved: Series) -> None:
     ))  # fmt: skip
 
 
-def add_readings(connection: Connection, to: str, new: Readings) -> Batch:
-    """Add readings at the end of a series, as one batch.
+def add_readings(connection: Connection, to: str, new: Readings) -> Stretch:
+    """Add readings at the end of a series, as one stretch.
 
     Parameters
     ----------
@@ -56,11 +65,11 @@ def add_readings(connection: Connection, to: str, new: Readings) -> Batch:
 
     Returns
     -------
-    Batch
+    Stretch
         What was added.
     """
     number = series_number(connection, to, lock=True)
-    newest = _newest_batch(connection, number)
+    newest = _newest_stretch(connection, number)
     if newest is None:
         first = 1
         before = connection.execute(select(series.c.seal).where(series.c.number == number)).scalar_one()
@@ -70,26 +79,28 @@ def add_readings(connection: Connection, to: str, new: Readings) -> Batch:
         number=np.arange(first, first + len(new), dtype=np.int64), at=new.at, value=new.value,
         remarks={first - 1 + k: text for k, text in new.remarks.items()},
     )  # fmt: skip
-    batch = sealed_batch(numbered, before)
+    stretch = sealed_stretch(numbered, before)
     write_readings(connection, number, numbered)
-    connection.execute(batches.insert().values(series=number, first=batch.first, size=batch.count, seal=batch.seal))
-    return batch
+    connection.execute(
+        stretches.insert().values(series=number, first=stretch.first, size=stretch.count, seal=stretch.seal)
+    )
+    return stretch
 
 
-def _newest_batch(connection: Connection, number: int) -> Row[Any] | None:
+def _newest_stretch(connection: Connection, number: int) -> Row[Any] | None:
     return connection.execute(
-        select(batches).where(batches.c.series == number).order_by(batches.c.first.desc()).limit(1)
+        select(stretches).where(stretches.c.series == number).order_by(stretches.c.first.desc()).limit(1)
     ).first()
 
 
 def end_of(connection: Connection, id: str) -> int:
     """Give the number that the next reading of a series will have."""
-    newest = _newest_batch(connection, series_number(connection, id))
+    newest = _newest_stretch(connection, series_number(connection, id))
     return newest.first + newest.size if newest else 1
 
 
-def written_since(connection: Connection, to: str, new: Readings, since: int) -> Batch | None:
-    """Give the batch that holds just these readings, if it is there; an attempt may have failed at its very end.
+def written_since(connection: Connection, to: str, new: Readings, since: int) -> Stretch | None:
+    """Give the stretch that holds just these readings, if it is there; an attempt may have failed at its very end.
 
     Parameters
     ----------
@@ -103,12 +114,12 @@ def written_since(connection: Connection, to: str, new: Readings, since: int) ->
         Number from which on they must be.
     """
     series_number(connection, to, lock=True)  # waits for the end of an attempt that a server still works on
-    for batch in batches_of(connection, to, since=since):
-        there = readings_between(connection, to, batch.first, batch.first + batch.count - 1)
-        remarks = {batch.first - 1 + k: text for k, text in new.remarks.items()}
+    for stretch in stretches_of(connection, to, since=since):
+        there = readings_between(connection, to, stretch.first, stretch.first + stretch.count - 1)
+        remarks = {stretch.first - 1 + k: text for k, text in new.remarks.items()}
         same = np.array_equal(there.at, new.at) and np.array_equal(there.value, new.value, equal_nan=True)
         if same and dict(there.remarks) == remarks:
-            return batch
+            return stretch
     return None
 
 
@@ -204,8 +215,8 @@ def readings_between(connection: Connection, id: str, first: int, last: int) -> 
     return _selected(connection, [readings.c.series == number, readings.c.number >= first, readings.c.number <= last])
 
 
-def batches_of(connection: Connection, id: str, *, since: int = 1) -> tuple[Batch, ...]:
-    """Give the batches of a series in order; `since` is the least number of a first reading."""
-    within = (batches.c.series == series_number(connection, id), batches.c.first >= since)
-    wanted = select(batches).where(*within).order_by(batches.c.first)
-    return tuple(Batch(first=row.first, count=row.size, seal=row.seal) for row in connection.execute(wanted))
+def stretches_of(connection: Connection, id: str, *, since: int = 1) -> tuple[Stretch, ...]:
+    """Give the stretches of a series in order; `since` is the least number of a first reading."""
+    within = (stretches.c.series == series_number(connection, id), stretches.c.first >= since)
+    wanted = select(stretches).where(*within).order_by(stretches.c.first)
+    return tuple(Stretch(first=row.first, count=row.size, seal=row.seal) for row in connection.execute(wanted))

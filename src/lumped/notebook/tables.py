@@ -19,7 +19,6 @@ from sqlalchemy import (
 
 __all__ = [
     "about",
-    "batches",
     "documents",
     "links",
     "metadata",
@@ -27,6 +26,7 @@ __all__ = [
     "revisions",
     "search",
     "series",
+    "stretches",
 ]
 
 metadata = MetaData(
@@ -99,8 +99,8 @@ readings = Table(
     sqlite_with_rowid=False,
 )  # fmt: skip
 
-batches = Table(
-    "batches", metadata,
+stretches = Table(
+    "stretches", metadata,
     Column("series", ForeignKey("series.number"), primary_key=True),
     Column("first", BigInteger().with_variant(Integer, "sqlite"), primary_key=True, autoincrement=False),
     Column("size", Integer, nullable=False),

@@ -13,9 +13,9 @@ from sqlalchemy import Connection, select
 from lumped.errors import InputError
 from lumped.notebook.canonical import canonical_text
 from lumped.notebook.documents import every_history, history_of
-from lumped.notebook.records import Batch, Contents, Readings, Revision, Series
-from lumped.notebook.series import all_series, batches_of, insert_series, readings_of, series_number, write_readings
-from lumped.notebook.tables import about, batches, documents, links, revisions, search
+from lumped.notebook.records import Contents, Readings, Revision, Series, Stretch
+from lumped.notebook.series import all_series, insert_series, readings_of, series_number, stretches_of, write_readings
+from lumped.notebook.tables import about, documents, links, revisions, search, stretches
 from lumped.notebook.words import words_of
 
 __all__ = ["Taken", "contents_of", "take_in"]
@@ -54,7 +54,7 @@ def contents_of(connection: Connection) -> Contents:
         id=connection.execute(select(about.c.id)).scalar_one(),
         documents={revisions[0].document: revisions for revisions in every_history(connection)},
         series={
-            each.id: (each, readings_of(connection, each.id), batches_of(connection, each.id))
+            each.id: (each, readings_of(connection, each.id), stretches_of(connection, each.id))
             for each in sorted(all_series(connection), key=lambda each: each.id)
         },
     )
@@ -87,8 +87,8 @@ def take_in(connection: Connection, contents: Contents) -> Taken:
         already=sum(map(len, contents.documents.values())) - len(added),
     )  # fmt: skip
     here = {each.id: each.seal for each in all_series(connection)}
-    for series, readings, its_batches in contents.series.values():
-        taken += _take_series(connection, series, readings, its_batches, seal=here.get(series.id))
+    for series, readings, its_stretches in contents.series.values():
+        taken += _take_series(connection, series, readings, its_stretches, seal=here.get(series.id))
     return taken
 
 
@@ -129,12 +129,12 @@ def _add_revisions(connection: Connection, added: Sequence[Revision]) -> None:
 
 
 def _take_series(
-    connection: Connection, series: Series, readings: Readings, theirs: Sequence[Batch], *, seal: str | None
+    connection: Connection, series: Series, readings: Readings, theirs: Sequence[Stretch], *, seal: str | None
 ) -> Taken:
     """Add what follows the readings that are here; `seal` is that of the series here, if it is."""
     if seal is None:
         insert_series(connection, series)
-    number, ours = series_number(connection, series.id, lock=True), batches_of(connection, series.id)
+    number, ours = series_number(connection, series.id, lock=True), stretches_of(connection, series.id)
     if seal not in (None, series.seal) or any(a.seal != b.seal for a, b in zip(ours, theirs, strict=False)):
         raise InputError("take-in-apart-series", title=series.title)
     added = theirs[len(ours) :]
@@ -142,7 +142,7 @@ def _take_series(
         fresh = readings.chosen(slice(added[0].first - 1, None))
         write_readings(connection, number, fresh)
         connection.execute(
-            batches.insert(),
+            stretches.insert(),
             [{"series": number, "first": each.first, "size": each.count, "seal": each.seal} for each in added],
         )
     return Taken(series=int(seal is None), readings=sum(each.count for each in added))

@@ -12,8 +12,8 @@ from lumped.errors import LumpedError, NotebookError
 from lumped.notebook.canonical import canonical_text, read_canonical
 from lumped.notebook.documents import history_of
 from lumped.notebook.lines import shown
-from lumped.notebook.records import Readings, Series, sealed, sealed_batch, sealed_series
-from lumped.notebook.series import all_series, batches_of, readings_between, series_number
+from lumped.notebook.records import Readings, Series, sealed, sealed_series, sealed_stretch
+from lumped.notebook.series import all_series, readings_between, series_number, stretches_of
 from lumped.notebook.store import Store
 from lumped.notebook.tables import about, documents, links, readings, revisions, search, series
 from lumped.notebook.words import words_of
@@ -158,23 +158,25 @@ def _of_series(connection: Connection, its: Series) -> Iterator[str]:
 
 
 def _of_readings(connection: Connection, id: str, title: str, seal: str) -> Iterator[str]:
-    number, batches = series_number(connection, id), batches_of(connection, id)
+    number, stretches = series_number(connection, id), stretches_of(connection, id)
     there = connection.execute(
         select(func.count(), func.max(readings.c.number)).where(readings.c.series == number)
     ).one()
-    told = batches[-1].first + batches[-1].count - 1 if batches else 0
-    gaps = any(a.first + a.count != b.first for a, b in pairwise(batches)) or (batches and batches[0].first != 1)
+    told = stretches[-1].first + stretches[-1].count - 1 if stretches else 0
+    gaps = any(a.first + a.count != b.first for a, b in pairwise(stretches)) or (stretches and stretches[0].first != 1)
     if gaps:
-        yield say("unsound-batches", title=title, id=id)
+        yield say("unsound-stretches", title=title, id=id)
         return
     if there[0] != told or (there[1] or 0) != told:
         yield say("unsound-count", title=title, id=id, there=there[0], told=told)
         return
     before, chunk = seal, Readings.none()
-    for batch in batches:
-        if not len(chunk) or batch.first + batch.count - 1 > chunk.number[-1]:
-            chunk = readings_between(connection, id, batch.first, batch.first + max(batch.count, CHUNK) - 1)
-        start = int(batch.first - chunk.number[0])
-        if sealed_batch(chunk.chosen(slice(start, start + batch.count)), before).seal != batch.seal:
-            yield say("unsound-batch", title=title, id=id, first=batch.first, last=batch.first + batch.count - 1)
-        before = batch.seal
+    for stretch in stretches:
+        if not len(chunk) or stretch.first + stretch.count - 1 > chunk.number[-1]:
+            chunk = readings_between(connection, id, stretch.first, stretch.first + max(stretch.count, CHUNK) - 1)
+        start = int(stretch.first - chunk.number[0])
+        if sealed_stretch(chunk.chosen(slice(start, start + stretch.count)), before).seal != stretch.seal:
+            yield say(
+                "unsound-stretch", title=title, id=id, first=stretch.first, last=stretch.first + stretch.count - 1
+            )
+        before = stretch.seal

@@ -86,7 +86,7 @@ def test_the_fuzzer_can_be_resumed():
         (b'"number":2', b'"number":3', "proof-gap"),
         (b'"number":2', b'"number":true', "bundle-key"),
         (b'"body":null', b'"body":{}', "proof-body-in-removal"),
-        (b'"first":4', b'"first":5', "proof-batches"),
+        (b'"first":4', b'"first":5', "proof-stretches"),
         (b"derived from", b"derived\xfffrom", "bundle-json"),
         (b"derived from", b"derived\\u001bfrom", "line-character"),
         (b'"title":"Quay","hash"', b'"title":"Quay\\u202e","hash"', "bundle-key"),
@@ -189,7 +189,7 @@ def test_a_table_of_contents_that_claims_much_is_refused(tmp_path):
         (f"{SERIES}/readings.csv", b"number,at,value,remark\n1,1970-13-01T00:00:00.000000Z,1,\n", "plain-csv"),
         (f"{SERIES}/readings.csv", b"number,at,value,remark\n1,0000-01-01T00:00:00.000000Z,1,\n", "proof-moment"),
         (f"{SERIES}/readings.csv", b'number,at,value,remark\n1,1970-01-01T00:00:00.000000Z,1,"' + 9_000 * b"x\n" * 9, "plain-csv"),
-        (f"{SERIES}/batches.csv", b"first,count,seal\n", "proof-batches"),
+        (f"{SERIES}/stretches.csv", b"first,count,seal\n", "proof-stretches"),
     ],
 )  # fmt: skip
 def test_a_plain_file_with_something_wrong_is_refused(tmp_path, name, content, code):
@@ -246,7 +246,7 @@ BOMBS = {
     "many bodies": lambda: bundle_with(
         b'"documents":[', b'"documents":[' + b",".join(map(many_revisions, range(8))) + b","
     ),
-    "empty lists as batches": lambda: bundle_with(b'"batches":[', b'"batches":[' + 2_000_000 * b"{},"),
+    "empty lists as stretches": lambda: bundle_with(b'"stretches":[', b'"stretches":[' + 2_000_000 * b"{},"),
     "readings without end": lambda: bundle_with(b'"at_us":[\n', b'"at_us":[' + 10_000_000 * b"1,"),
 }
 

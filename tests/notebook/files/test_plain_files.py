@@ -42,8 +42,8 @@ def test_a_notebook_comes_back_identical(name, before):
     after = carried(before, name)
     assert (after.id, after.fingerprint) == (before.id, before.fingerprint)
     assert all_bodies(after) == all_bodies(before)
-    for key, (series, readings, batches) in before.series.items():
-        assert after.series[key][::2] == (series, batches)
+    for key, (series, readings, stretches) in before.series.items():
+        assert after.series[key][::2] == (series, stretches)
         assert after.series[key][1].remarks == readings.remarks
         np.testing.assert_array_equal(after.series[key][1].at, readings.at)
         np.testing.assert_array_equal(after.series[key][1].value, readings.value)

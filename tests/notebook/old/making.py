@@ -19,7 +19,8 @@ from lumped.notebook import open_notebook
 from lumped.notebook.store import APPLICATION_ID
 
 HERE = Path(__file__).parent
-TABLES = ("notebook", "documents", "revisions", "links", "series", "readings", "batches")  # in the order of references
+# in the order of references
+TABLES = ("notebook", "documents", "revisions", "links", "series", "readings", "batches")
 
 
 def thaw(file: Path, layout: str = "0001") -> Path:
@@ -88,8 +89,13 @@ def freeze(layout: str) -> str:
         engine.dispose()
         with closing(sqlite3.connect(old)) as connection:
             connection.execute("ATTACH ? AS new", (str(new),))
-            for table in TABLES if layout == "0001" else (*TABLES, "search"):
-                connection.execute(f"INSERT INTO main.{table} SELECT * FROM new.{table}")
+            theirs = {
+                name for (name,) in connection.execute("SELECT name FROM main.sqlite_master WHERE type = 'table'")
+            }
+            for table in (*TABLES, "stretches", "search"):
+                if table in theirs:
+                    source = "stretches" if table == "batches" else table  # its name since layout 0004
+                    connection.execute(f"INSERT INTO main.{table} SELECT * FROM new.{source}")
             connection.commit()
             return "\n".join(connection.iterdump()) + "\n"
 

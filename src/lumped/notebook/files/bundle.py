@@ -17,10 +17,10 @@ from lumped.errors import InputError
 from lumped.notebook.canonical import canonical_text
 from lumped.notebook.files.forms import (
     FORM,
-    BatchForm,
     BundleForm,
     SavedForm,
     SeriesForm,
+    StretchForm,
     as_revision,
     as_series,
     fitted,
@@ -35,7 +35,7 @@ from lumped.notebook.files.plain_files import read_files, write_files
 from lumped.notebook.lines import shown
 from lumped.notebook.placing import whole_file
 from lumped.notebook.proving import prove
-from lumped.notebook.records import Batch, Contents, Readings, Revision, Series
+from lumped.notebook.records import Contents, Readings, Revision, Series, Stretch
 from lumped.notebook.reference import is_id
 
 __all__ = ["bundle_schema", "read_bundle", "read_contents", "write_bundle", "write_contents"]
@@ -197,21 +197,21 @@ def _saved(pieces: Pieces, where: str) -> SavedForm:
     return fitted(SavedForm, pieces.value(where), where)
 
 
-def _all_series(pieces: Pieces) -> Iterator[tuple[str, tuple[Series, Readings, tuple[Batch, ...]]]]:
+def _all_series(pieces: Pieces) -> Iterator[tuple[str, tuple[Series, Readings, tuple[Stretch, ...]]]]:
     for place in pieces.items():
         where, table = f"series no. {place + 1}", dict[str, Any]()
         for key in pieces.members():
             if key == "readings":
                 table[key] = _readings(pieces, where)
-            elif key == "batches":
-                table[key] = tuple(_batches(pieces, where))
+            elif key == "stretches":
+                table[key] = tuple(_stretches(pieces, where))
             else:
                 table[key] = pieces.value(where)
-        readings, batches = table.pop("readings", None), table.pop("batches", None)
-        if readings is None or batches is None:
-            raise InputError("bundle-table", where=where, keys="readings, batches")
+        readings, stretches = table.pop("readings", None), table.pop("stretches", None)
+        if readings is None or stretches is None:
+            raise InputError("bundle-table", where=where, keys="readings, stretches")
         series = as_series(fitted(SeriesForm, table, where))
-        yield series.id, (series, readings, batches)
+        yield series.id, (series, readings, stretches)
 
 
 def _readings(pieces: Pieces, where: str) -> Readings:
@@ -240,10 +240,10 @@ def _remarks(table: Any, where: str) -> Mapping[int, str]:
     return {int(key): text for key, text in table.items()}
 
 
-def _batches(pieces: Pieces, where: str) -> Iterator[Batch]:
+def _stretches(pieces: Pieces, where: str) -> Iterator[Stretch]:
     for tables in pieces.chunks(where):
-        for form in map(partial(fitted, BatchForm, where=where), tables):
-            yield Batch(first=form.first, count=form.count, seal=form.seal)
+        for form in map(partial(fitted, StretchForm, where=where), tables):
+            yield Stretch(first=form.first, count=form.count, seal=form.seal)
 
 
 def _text_of(contents: Contents) -> Iterator[str]:
@@ -258,13 +258,13 @@ def _text_of(contents: Contents) -> Iterator[str]:
             yield ("," if each.number > 1 else "") + "\n" + _json(revision_table(each))[:-1] + f',"body":{body}}}'
         yield "]}"
     yield '],\n"series":['
-    for place, (series, readings, batches) in enumerate(contents.series.values()):
+    for place, (series, readings, stretches) in enumerate(contents.series.values()):
         yield ("," if place else "") + "\n"
-        yield from _series_text(series, readings, batches)
+        yield from _series_text(series, readings, stretches)
     yield "]}\n"
 
 
-def _series_text(series: Series, readings: Readings, batches: Sequence[Batch]) -> Iterator[str]:
+def _series_text(series: Series, readings: Readings, stretches: Sequence[Stretch]) -> Iterator[str]:
     if np.isinf(readings.value).any():
         raise InputError("proof-not-finite", where=f"series {series.id}")
     yield _json(series_table(series))[:-1] + ',"readings":{"at_us":['
@@ -272,8 +272,8 @@ def _series_text(series: Series, readings: Readings, batches: Sequence[Batch]) -
     yield '],\n"value":['
     yield from _rows([None if isnan(each) else each for each in readings.value.tolist()])
     yield '],\n"remarks":' + _json({str(number): text for number, text in sorted(readings.remarks.items())})
-    yield '},\n"batches":['
-    yield from _rows([{"first": each.first, "count": each.count, "seal": each.seal} for each in batches])
+    yield '},\n"stretches":['
+    yield from _rows([{"first": each.first, "count": each.count, "seal": each.seal} for each in stretches])
     yield "]}"
 
 

@@ -1,4 +1,4 @@
-"""The form of revisions, series and batches in files: which keys there are, and how a record becomes a table."""
+"""The form of revisions, series and stretches in files: which keys there are, and how a record becomes a table."""
 
 import re
 from collections.abc import Mapping
@@ -16,7 +16,6 @@ from lumped.notebook.reference import ID, Reference
 __all__ = [
     "FORM",
     "SEAL",
-    "BatchForm",
     "BundleForm",
     "DocumentForm",
     "HistoryForm",
@@ -24,6 +23,7 @@ __all__ = [
     "RevisionForm",
     "SavedForm",
     "SeriesForm",
+    "StretchForm",
     "TopForm",
     "as_revision",
     "as_series",
@@ -111,7 +111,7 @@ class ReadingsForm(_Form):
     remarks: dict[str, str] = {}
 
 
-class BatchForm(_Form):
+class StretchForm(_Form):
     """Readings that were committed together."""
 
     first: _Count
@@ -137,7 +137,7 @@ class MeasuredForm(SeriesForm):
     """A series with its readings."""
 
     readings: ReadingsForm
-    batches: list[BatchForm]
+    stretches: list[StretchForm]
 
 
 class BundleForm(_Form):

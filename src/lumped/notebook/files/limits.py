@@ -10,7 +10,7 @@ from typing import Any
 from lumped.errors import InputError
 from lumped.notebook.lines import shown
 
-__all__ = ["BATCH_BYTES", "MEMORY_LIMIT", "PIECE_LIMIT", "READING_BYTES", "Budget", "refuse_heavy"]
+__all__ = ["MEMORY_LIMIT", "PIECE_LIMIT", "READING_BYTES", "STRETCH_BYTES", "Budget", "refuse_heavy"]
 
 MEMORY_LIMIT = 500_000_000  # bytes; 10 million readings take 320 MB of it, 10,000 documents of 3 kB about 300 MB
 PIECE_LIMIT = 16_000_000  # bytes of text in one revision: a body of 2 MB, each of its letters escaped
@@ -20,7 +20,7 @@ PACKED_LIMIT = 200  # bytes out of an archive for each byte in it, beyond the fi
 PACKED_FREE = 64_000_000  # bytes, which do no harm
 
 READING_BYTES = 32  # three columns of eight bytes, and working space
-BATCH_BYTES = 256
+STRETCH_BYTES = 256
 
 
 @dataclass(slots=True, kw_only=True)

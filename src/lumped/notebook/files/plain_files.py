@@ -2,7 +2,7 @@
 
 notebook.toml
 documents/recipe/slipway-dough-0a1b2c3d/history.toml, 0001.toml, 0002.toml …
-readings/slipway-dough-at-noon-4e5f6a7b/series.toml, readings.csv, batches.csv
+readings/slipway-dough-at-noon-4e5f6a7b/series.toml, readings.csv, stretches.csv
 """
 
 from collections.abc import Iterator

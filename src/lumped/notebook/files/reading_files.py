@@ -1,4 +1,4 @@
-"""Series as plain files: a folder each, with `series.toml`, `readings.csv` and `batches.csv`.
+"""Series as plain files: a folder each, with `series.toml`, `readings.csv` and `stretches.csv`.
 
 A spreadsheet takes a cell that begins with = + - @ for a formula. So a remark that begins so, or with an apostrophe,
 or is empty, gets an apostrophe in front, which reading takes away again; a cell with nothing in it is no remark.
@@ -17,22 +17,22 @@ from numpy.typing import NDArray
 
 from lumped.errors import InputError
 from lumped.notebook.files.forms import SEAL, SeriesForm, as_series, fitted, series_table
-from lumped.notebook.files.limits import BATCH_BYTES, READING_BYTES
+from lumped.notebook.files.limits import READING_BYTES, STRETCH_BYTES
 from lumped.notebook.files.toml_text import SIZE_LIMIT, read_toml, toml_of
 from lumped.notebook.files.trees import Sink, Source, folder_name
 from lumped.notebook.lines import shown
-from lumped.notebook.records import Batch, Readings, Series
+from lumped.notebook.records import Readings, Series, Stretch
 from lumped.texts import say
 
 __all__ = ["as_cell", "read_all_series", "read_cell", "write_series"]
 
 READINGS = ("number", "at", "value", "remark")
-BATCHES = ("first", "count", "seal")
+STRETCHES = ("first", "count", "seal")
 ROWS = 20_000  # read and written at once
 FORMULA = "=+-@\t\r\n＝＋－＠'"  # what spreadsheets take for the beginning of a formula; some also the wide forms
 
 _MOMENT = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{6}Z", re.ASCII)
-_Whole = tuple[Series, Readings, tuple[Batch, ...]]
+_Whole = tuple[Series, Readings, tuple[Stretch, ...]]
 
 
 def as_cell(text: str | None) -> str:
@@ -70,12 +70,12 @@ def read_cell(cell: str) -> str | None:
     return cell
 
 
-def write_series(series: Series, readings: Readings, batches: Sequence[Batch], sink: Sink, taken: set[str]) -> None:
+def write_series(series: Series, readings: Readings, stretches: Sequence[Stretch], sink: Sink, taken: set[str]) -> None:
     """Write a series with all its readings.
 
     Parameters
     ----------
-    series, readings, batches : Series, Readings, sequence of Batch
+    series, readings, stretches : Series, Readings, sequence of Stretch
         What to write.
     sink : Sink
         Where to.
@@ -87,7 +87,9 @@ def write_series(series: Series, readings: Readings, batches: Sequence[Batch], s
     folder = f"readings/{folder_name(series.title, series.id, taken)}"
     sink.put(f"{folder}/series.toml", toml_of(series_table(series)) or b"")
     _write_table(sink, f"{folder}/readings.csv", READINGS, len(readings), lambda rows: _reading_rows(readings, rows))
-    _write_table(sink, f"{folder}/batches.csv", BATCHES, len(batches), lambda rows: _batch_rows(batches, rows))
+    _write_table(
+        sink, f"{folder}/stretches.csv", STRETCHES, len(stretches), lambda rows: _stretch_rows(stretches, rows)
+    )
 
 
 def _write_table(sink: Sink, name: str, columns: Sequence[str], length: int, rows: Any) -> None:
@@ -107,8 +109,8 @@ def _reading_rows(readings: Readings, rows: slice) -> Iterator[tuple[str, ...]]:
     return zip(map(str, numbers), (f"{each}Z" for each in at), values, remarks, strict=True)
 
 
-def _batch_rows(batches: Sequence[Batch], rows: slice) -> Iterator[tuple[str, ...]]:
-    return ((str(each.first), str(each.count), each.seal) for each in batches[rows])
+def _stretch_rows(stretches: Sequence[Stretch], rows: slice) -> Iterator[tuple[str, ...]]:
+    return ((str(each.first), str(each.count), each.seal) for each in stretches[rows])
 
 
 def read_all_series(source: Source) -> Iterator[tuple[str, _Whole, set[str]]]:
@@ -118,9 +120,9 @@ def read_all_series(source: Source) -> Iterator[tuple[str, _Whole, set[str]]]:
             folder = name.removesuffix("/series.toml")
             series = as_series(fitted(SeriesForm, read_toml(source.whole(name, SIZE_LIMIT), name), name))
             readings = _read_readings(source, f"{folder}/readings.csv")
-            batches = tuple(_read_batches(source, f"{folder}/batches.csv"))
-            used = {name, f"{folder}/readings.csv", f"{folder}/batches.csv"}
-            yield series.id, (series, readings, batches), used
+            stretches = tuple(_read_stretches(source, f"{folder}/stretches.csv"))
+            used = {name, f"{folder}/readings.csv", f"{folder}/stretches.csv"}
+            yield series.id, (series, readings, stretches), used
 
 
 def _read_readings(source: Source, name: str) -> Readings:
@@ -156,17 +158,17 @@ def _as_readings(numbers: Sequence[str], moments: Sequence[str], values: Sequenc
     return number, _moments(moments), _floats(values), said
 
 
-def _read_batches(source: Source, name: str) -> Iterator[Batch]:
-    for batches in _tables(source, name, BATCHES, _as_batches):
-        source.budget.take(BATCH_BYTES * len(batches))
-        yield from batches
+def _read_stretches(source: Source, name: str) -> Iterator[Stretch]:
+    for stretches in _tables(source, name, STRETCHES, _as_stretches):
+        source.budget.take(STRETCH_BYTES * len(stretches))
+        yield from stretches
 
 
-def _as_batches(firsts: Sequence[str], counts: Sequence[str], seals: Sequence[str]) -> list[Batch]:
+def _as_stretches(firsts: Sequence[str], counts: Sequence[str], seals: Sequence[str]) -> list[Stretch]:
     if not all(map(SEAL.fullmatch, seals)):
         raise ValueError(say("plain-csv-number"))
     rows = zip(_whole(firsts).tolist(), _whole(counts).tolist(), seals, strict=True)
-    return [Batch(first=first, count=count, seal=seal) for first, count, seal in rows]
+    return [Stretch(first=first, count=count, seal=seal) for first, count, seal in rows]
 
 
 def _tables(source: Source, name: str, columns: Sequence[str], read: Callable[..., Any]) -> Iterator[Any]:

@@ -25,7 +25,7 @@ IGNORED = frozenset({".DS_Store", "Thumbs.db", "desktop.ini"})  # that file mana
 _SLUG = "[a-z0-9][a-z0-9-]{0,119}"
 _LAYOUT = re.compile(
     rf"notebook\.toml|documents/{_SLUG}/{_SLUG}/(?:history\.toml|[0-9]{{4,9}}\.(?:toml|json))"
-    rf"|readings/{_SLUG}/(?:series\.toml|readings\.csv|batches\.csv)"
+    rf"|readings/{_SLUG}/(?:series\.toml|readings\.csv|stretches\.csv)"
 )
 
 

@@ -69,4 +69,4 @@ proof-not-finite = In { $where } a value is infinite. Leave the value out, and s
 proof-unsaid = In { $where } reading { $number } has no value, and no remark says why. Was the file changed?
 proof-columns = In { $where } the columns differ in length. Was the file changed?
 proof-remark-stray = In { $where } a remark belongs to reading { $found }, which is not there. Was the file changed?
-proof-batches = In { $where } the batches don't cover the readings: at reading { $expected } comes { $first }. Was the file changed?
+proof-stretches = In { $where } the stretches don't cover the readings: at reading { $expected } comes { $first }. Was the file changed?
