@@ -49,6 +49,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return 0
     try:
         result: int = said.run(said)
+        sys.stdout.flush()  # here and not at the end of the program, where nobody would catch it
     except LumpedError as error:
         if getattr(said, "json", False):
             print(json.dumps({"error": error.as_dict()}, default=str, allow_nan=False), file=sys.stderr)
