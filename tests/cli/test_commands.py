@@ -82,7 +82,7 @@ def test_a_sheet_never_overwrites_a_sculpture_and_an_impossible_place_is_named_b
 
 
 def test_a_reader_that_stops_early_meets_no_traceback():
-    command = f"{sys.executable} -m lumped schema sculpture | (exec 0<&-; sleep 0.1)"
+    command = f"unset PYTHONUNBUFFERED; {sys.executable} -m lumped schema recipe | (exec 0<&-; sleep 0.1)"
     run = subprocess.run(["bash", "-c", command], capture_output=True, text=True, check=True)
     assert run.stderr == ""
 
