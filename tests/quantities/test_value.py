@@ -19,7 +19,7 @@ def test_the_product_of_lognormal_values_is_lognormal_with_added_variances():
     b = Value(mean=3.0, low=1.0, high=9.0, unit="", spread="lognormal")
     product = combined(lambda a, b: a * b, {"a": a, "b": b}, unit="")
     width = math.exp(math.hypot(math.log(2), math.log(3)))  # exact: log-widths add in quadrature
-    assert product.mean == pytest.approx(6.0, rel=0.01)  # 4096 draws
+    assert product.mean == pytest.approx(6.0, rel=0.02)  # 4096 draws
     assert product.high == pytest.approx(6.0 * width, rel=0.05)
     assert product.low == pytest.approx(6.0 / width, rel=0.05)
 

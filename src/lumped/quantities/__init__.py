@@ -8,14 +8,16 @@ from memory or invented, and combining keeps the weakest.
 from lumped.quantities.provenance import Provenance, Status
 from lumped.quantities.rounding import rounded_text, significant
 from lumped.quantities.units import SUFFIXES, in_unit, parse_quantity, suffix_of
-from lumped.quantities.value import Value, combined, draws_of
+from lumped.quantities.value import Value, believed, combined, drawn, draws_of
 
 __all__ = [
     "SUFFIXES",
     "Provenance",
     "Status",
     "Value",
+    "believed",
     "combined",
+    "drawn",
     "draws_of",
     "in_unit",
     "parse_quantity",

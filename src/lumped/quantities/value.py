@@ -1,21 +1,25 @@
 """A value with its interval, and formulas on such values.
 
 Intervals go through a formula by Monte Carlo: each input is drawn at the same fixed, evenly spread set of quantiles
-(a Latin hypercube of fixed seed), so a result never changes from run to run, and a narrower input never gives a wider
-result by chance.
+(a Latin hypercube, shuffled by the input's name), so a result never changes from run to run, and a narrower input
+never gives a wider result by chance.
 """
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cache
+from statistics import NormalDist
 from typing import Any, Literal, get_args
+from zlib import crc32
 
 import numpy as np
-from numpy.typing import NDArray
+from numpy.typing import ArrayLike, NDArray
 
 from lumped.quantities.provenance import Provenance, Status
 
-__all__ = ["Value", "combined", "draws_of"]
+__all__ = ["Value", "believed", "combined", "drawn", "draws_of"]
+
+Array = NDArray[np.float64]
 
 Spread = Literal["normal", "lognormal", "uniform"]
 _COMPUTED = Provenance(status=Status.COMPUTED)
@@ -115,7 +119,7 @@ class Value:
         }  # fmt: skip
 
 
-def draws_of(value: Value, quantile: NDArray[np.float64]) -> NDArray[np.float64]:
+def draws_of(value: Value, quantile: Array) -> Array:
     """Draw a value at quantiles.
 
     A normal or lognormal belief that is not symmetrical gets its own width on each side of the mean.
@@ -131,25 +135,84 @@ def draws_of(value: Value, quantile: NDArray[np.float64]) -> NDArray[np.float64]
     -------
     (n,) float
         The draws. [unit of the value]
-    """
-    from scipy.special import ndtri
 
+    Examples
+    --------
+    >>> draws_of(Value(mean=0.2, low=0.1, high=0.4, unit="Ω·m", spread="lognormal"), np.array([0.025, 0.5])).round(3)
+    array([0.1, 0.2])
+    """
+    score = np.array([NormalDist().inv_cdf(each) for each in np.ravel(quantile)], float).reshape(np.shape(quantile))
+    return _placed(value, np.asarray(quantile, float), score)
+
+
+def _placed(value: Value, quantile: Array, score: Array) -> Array:
+    """Give a value at quantiles of which the normal scores are known."""
     if value.is_exact:
         return np.full_like(quantile, value.mean)
     if value.spread == "uniform":
         below = value.low + (value.mean - value.low) * quantile / 0.5
         above = value.mean + (value.high - value.mean) * (quantile - 0.5) / 0.5
         return np.where(quantile < 0.5, below, above)
-    score: NDArray[np.float64] = np.asarray(ndtri(quantile) / ndtri(0.5 + value.level / 2))
+    widths = score / NormalDist().inv_cdf(0.5 + value.level / 2)
     if value.spread == "lognormal":
         ratio = np.where(score < 0, value.mean / value.low, value.high / value.mean)
-        return np.asarray(value.mean * ratio**score)
-    width = np.where(score < 0, value.mean - value.low, value.high - value.mean)
-    return np.asarray(value.mean + score * width)
+        return np.asarray(value.mean * ratio**widths)
+    return np.asarray(value.mean + widths * np.where(score < 0, value.mean - value.low, value.high - value.mean))
+
+
+def drawn(inputs: Mapping[str, Value]) -> dict[str, Array]:
+    """Draw values, each from its own fixed, evenly spread set of quantiles.
+
+    An input is always drawn in the order that its name calls for: what two computations share moves both alike, so
+    that they can be compared draw by draw.
+
+    Parameters
+    ----------
+    inputs : mapping of str to Value
+        What is drawn; independent of each other.
+
+    Returns
+    -------
+    dict of str to (DRAWS,) float
+        The draws. [unit of each]
+
+    Examples
+    --------
+    >>> side = Value(mean=2.0, low=1.9, high=2.1, unit="m")
+    >>> bool((drawn({"side": side})["side"] == drawn({"side": side, "other": side})["side"]).all())
+    True
+    """
+    ladder, scores = _ladder()
+    return {name: _placed(value, ladder[order], scores[order]) for name, value in inputs.items()
+            for order in [_order(name)]}  # fmt: skip
+
+
+def believed(draws: ArrayLike, *, unit: str, provenance: Provenance = _COMPUTED, spread: Spread = "normal") -> Value:
+    """Give what draws say: their median, and the central interval of level 0.95.
+
+    Parameters
+    ----------
+    draws : (n,) float
+        Draws. [unit]
+    unit : str
+        Their unit.
+    provenance : Provenance
+        Where they come from.
+    spread : {"normal", "lognormal", "uniform"}
+        Shape of the belief.
+
+    Examples
+    --------
+    >>> believed([1.0, 2.0, 3.0], unit="m").mean
+    2.0
+    """
+    tail = (1 - LEVEL) / 2
+    low, mean, high = np.quantile(np.asarray(draws, float), [tail, 0.5, 1 - tail])
+    return Value(mean=float(mean), low=float(low), high=float(high), unit=unit, provenance=provenance, spread=spread)
 
 
 def combined(
-    formula: Callable[..., NDArray[np.float64]],
+    formula: Callable[..., Array],
     inputs: Mapping[str, Value],
     *,
     unit: str,
@@ -182,20 +245,19 @@ def combined(
     >>> combined(lambda side: side**2, {"side": side}, unit="m²").text()
     '4.00 m² (3.61 to 4.41)'
     """
-    names = sorted(inputs)
-    quantiles = _hypercube(len(names))
-    result = formula(**{name: draws_of(inputs[name], quantiles[k]) for k, name in enumerate(names)})
-    tail = (1 - LEVEL) / 2
-    low, mean, high = np.quantile(result, [tail, 0.5, 1 - tail])
     provenance = Provenance.of((value.provenance for value in inputs.values()), note)
-    return Value(mean=float(mean), low=float(low), high=float(high), unit=unit, provenance=provenance, spread=spread)
+    return believed(formula(**drawn(inputs)), unit=unit, provenance=provenance, spread=spread)
 
 
 @cache
-def _hypercube(dimensions: int) -> NDArray[np.float64]:
-    """Quantiles, shape (dimensions, DRAWS): each row a shuffled, even ladder; the seed is fixed by design."""
+def _ladder() -> tuple[Array, Array]:
+    """Quantiles from low to high, evenly spread, and their normal scores."""
     ladder = (np.arange(DRAWS) + 0.5) / DRAWS
-    rows = [
-        np.random.default_rng(np.random.SeedSequence(4, spawn_key=(k,))).permutation(ladder) for k in range(dimensions)
-    ]
-    return np.array(rows).reshape(dimensions, DRAWS)
+    half = np.array([NormalDist().inv_cdf(each) for each in ladder[: DRAWS // 2]])
+    return ladder, np.concatenate([half, -half[::-1]])
+
+
+@cache
+def _order(name: str) -> NDArray[np.int64]:
+    """How a name shuffles the ladder; fixed by design."""
+    return np.random.default_rng(np.random.SeedSequence(4, spawn_key=(crc32(name.encode()),))).permutation(DRAWS)
