@@ -19,7 +19,7 @@ _TABLE_UNITS: dict[str, tuple[float, str]] = {
     # unit as printed: (factor, SI unit)
     "nm": (1e-9, "m"), "µm": (1e-6, "m"), "in": (0.0254, "m"),
     "m²": (1.0, "m²"), "cm²": (1e-4, "m²"), "mm²": (1e-6, "m²"), "m²/s": (1.0, "m²/s"),
-    "cm³/g": (1e-3, "m³/kg"), "m/s": (1.0, "m/s"),
+    "cm³/g": (1e-3, "m³/kg"), "m/s": (1.0, "m/s"), "kJ/kg": (1e3, "J/kg"),
     "kg/m³": (1.0, "kg/m³"), "g/mL": (1e3, "kg/m³"), "g/cm³": (1e3, "kg/m³"), "g/L": (1.0, "kg/m³"),
     "mg/L": (1e-3, "kg/m³"), "mg/m³": (1e-6, "kg/m³"),
     "g/kg": (1e-3, ""), "mg/kg": (1e-6, ""), "ppm": (1e-6, ""), "g/100 g": (1e-2, ""), "mg/100 g": (1e-5, ""),
