@@ -7,12 +7,16 @@ CONDUCTING = {"plain-flour": 125, "tap-water": 237, "vegetable-oil": 13.6, "crea
 INSULATING = {"plain-flour": 150, "granulated-sugar": 100, "distilled-water": 70, "vegetable-oil": 41}
 
 
-def kneaded(grams, kind="conducting", cooked="pot", **more):
+def recipe_of(grams, kind="conducting", cooked="pot", **more):
     portions = tuple(
         Portion(ingredient=key, written=f"{amount} g", mass=Value.exact(amount / 1e3, "kg"))
         for key, amount in grams.items()
     )
-    return knead(Recipe(title="dough", kind=kind, portions=portions, cooked=cooked, **more))
+    return Recipe(title="dough", kind=kind, portions=portions, cooked=cooked, **more)
+
+
+def kneaded(grams, kind="conducting", cooked="pot", **more):
+    return knead(recipe_of(grams, kind, cooked, **more))
 
 
 def insulating(grams):

@@ -6,10 +6,6 @@ import pytest
 from lumped.quantities import Status
 from lumped.reference import handbook
 
-COMPONENTS = (
-    "water", "carbohydrate", "protein", "fat", "ash", "salt", "sucrose", "glycerol",
-    "bitartrate", "citric_acid", "acetic_acid", "bicarbonate",
-)  # fmt: skip
 BOOK = handbook()
 
 ENTRIES_ROWS_SUM = {
@@ -70,29 +66,3 @@ def test_a_curve_holds_what_it_held_and_rises_along_its_axis(key):
     assert np.all(np.diff(curve[curve.axes[0]]) > 0)
     steps = np.diff(curve[last])
     assert np.all(steps > 0) or np.all(steps < 0)
-
-
-@pytest.mark.parametrize("key", BOOK.keys("ingredients"))
-def test_the_composition_of_an_ingredient_sums_to_one(key):
-    rows = BOOK.entry("ingredients", key).rows
-    assert sum(rows[each].value.mean for each in COMPONENTS if each in rows) == pytest.approx(1, abs=2e-4)
-
-
-@pytest.mark.parametrize("key", BOOK.keys("ingredients"))
-def test_an_ingredient_has_a_weight_of_some_measure_and_names_only_listed_allergens(key):
-    entry = BOOK.entry("ingredients", key)
-    assert any(quantity.startswith("g_per_") for quantity in entry.rows)
-    assert set(entry.facts["allergens_eu"]) <= set(BOOK.entry("allergens", "eu").facts["names"])
-    assert set(entry.facts["allergens_us"]) <= set(BOOK.entry("allergens", "us").facts["names"])
-
-
-def test_the_ions_of_an_ingredient_weigh_no_more_than_its_ash_or_name_no_ash():
-    for key in BOOK.keys("ingredients"):
-        rows = BOOK.entry("ingredients", key).rows
-        ions = sum(rows[each].value.mean for each in ("sodium", "potassium", "magnesium", "calcium") if each in rows)
-        assert "ash" not in rows or ions < rows["ash"].value.mean
-
-
-def test_the_handbook_says_of_some_rows_that_nobody_looked_them_up():
-    rows = [row for key in BOOK.keys("doughs") for row in BOOK.entry("doughs", key).rows.values()]
-    assert {row.value.provenance.status for row in rows} == {Status.FROM_MEMORY, Status.COMPUTED}

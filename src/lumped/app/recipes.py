@@ -32,8 +32,7 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
         figure); `ingredients` (name and what is added by feel); `cautions`; `method`, `temperature_degC`, `story`.
     """
     from lumped.app.uses import dough as worked_out
-    from lumped.dough.reading import ingredient_key
-    from lumped.reference import handbook
+    from lumped.pantry import pantry
     from lumped.texts import say
 
     with laid_out(given) as path:
@@ -47,8 +46,7 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
         "resistivity_ohm_cm": dough.resistivity_ohm_cm.text(),
         "steps": [(each.words, each.value.text()) for each in dough.reasons],
         "ingredients": [
-            (handbook().name("ingredients", ingredient_key(each["ingredient"])), each.get("as_needed_g"))
-            for each in document["ingredients"]
+            (pantry().find(each["ingredient"]).name, each.get("as_needed_g")) for each in document["ingredients"]
         ],
         "cautions": [*dough.cautions, say("caution-rules")],
         "method": document.get("method", {}).get("cooked", "pot"),

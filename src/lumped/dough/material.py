@@ -1,9 +1,12 @@
 """What comes out: a dough, and the chain of reasons that led to it."""
 
 from dataclasses import dataclass, replace
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 from lumped.quantities import Value, parse_quantity
+
+if TYPE_CHECKING:
+    from lumped.dough.influence import Influence
 
 __all__ = ["CONDUCTS_BELOW", "Dough", "Kind", "Reason"]
 
@@ -56,6 +59,10 @@ class Dough:
         Where the resistivity comes from.
     reasons : tuple of Reason
         The chain between recipe and resistivity; empty for a measured dough.
+    facts : tuple of Reason
+        What else is known of it: hydration, water activity, pH, density; empty for a measured dough.
+    influences : tuple of Influence
+        What dominates the interval, and which measurement would settle it, the strongest first.
     notes : tuple of str
         Sentences that belong with the figure.
     cautions : tuple of str
@@ -75,6 +82,8 @@ class Dough:
     resistivity: Value
     how: Literal["recipe", "measured", "unknown"]
     reasons: tuple[Reason, ...] = ()
+    facts: tuple[Reason, ...] = ()
+    influences: tuple["Influence", ...] = ()
     notes: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     allergens: tuple[str, ...] = ()
@@ -96,7 +105,7 @@ class Dough:
 
     def reason(self, key: str) -> Reason:
         """Give one step of the chain by its key."""
-        return next(each for each in self.reasons if each.key == key)
+        return next(each for each in (*self.reasons, *self.facts) if each.key == key)
 
     def as_dict(self) -> dict[str, Any]:
         """Give the dough as JSON shows it, in SI."""
@@ -104,6 +113,7 @@ class Dough:
             "kind": "dough", "schema": 1, "name": self.name, "dough": self.kind, "how": self.how,
             "resistivity": self.resistivity.as_dict(), "temperature_K": self.temperature,
             "salt_fraction": self.salt_fraction, "allergens": list(self.allergens), "invented": self.invented,
-            "reasons": [each.as_dict() for each in self.reasons], "notes": list(self.notes),
+            "reasons": [each.as_dict() for each in self.reasons], "facts": [each.as_dict() for each in self.facts],
+            "influences": [each.as_dict() for each in self.influences], "notes": list(self.notes),
             "cautions": list(self.cautions),
         }  # fmt: skip

@@ -5,6 +5,7 @@ from collections.abc import Iterator, Mapping
 from lumped.chemistry import is_extrapolated
 from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.recipe import Recipe
+from lumped.pantry import Pantry
 from lumped.quantities import Value, rounded_text
 from lumped.reference import handbook
 from lumped.texts import say
@@ -14,7 +15,9 @@ __all__ = ["allergens_in", "cautions_on", "notes_on"]
 _SALTY = 0.001  # mass share of salt from which an insulating dough deserves a word
 
 
-def notes_on(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> tuple[str, ...]:
+def notes_on(
+    recipe: Recipe, found: Mapping[str, Value], salt_fraction: float, *, calibrated: bool = False
+) -> tuple[str, ...]:
     """Say what a person should know about a computed dough.
 
     Parameters
@@ -25,17 +28,20 @@ def notes_on(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -
         The steps of the chain.
     salt_fraction : float
         Mass of salt over mass of dough. [1]
+    calibrated : bool
+        Whether measured batches narrowed it.
 
     Returns
     -------
     tuple of str
     """
-    return tuple(_notes(recipe, found, salt_fraction))
+    return tuple(_notes(recipe, found, salt_fraction, calibrated))
 
 
-def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> Iterator[str]:
+def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float, calibrated: bool) -> Iterator[str]:
     resistivity = found["resistivity"]
-    yield say("dough-note-unmeasured", factor=rounded_text(resistivity.high / resistivity.low))
+    factor = rounded_text(resistivity.high / resistivity.low)
+    yield say("dough-note-calibrated" if calibrated else "dough-note-unmeasured", factor=factor)
     solid = found.get("salt_solid")
     if solid is not None and solid.high > 1 and "free_water" in found:
         yield say("dough-note-solid-salt", solid=f"{solid.high:.0f}", free=f"{found['free_water'].mean:.0f}")
@@ -51,7 +57,7 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float) -> 
         yield say("dough-note-invented")
 
 
-def cautions_on(recipe: Recipe, salt_fraction: float) -> tuple[str, ...]:
+def cautions_on(recipe: Recipe, salt_fraction: float, shop: Pantry) -> tuple[str, ...]:
     """Say what to mind with a dough's ingredients and with making it.
 
     Parameters
@@ -60,16 +66,18 @@ def cautions_on(recipe: Recipe, salt_fraction: float) -> tuple[str, ...]:
         What went in.
     salt_fraction : float
         Mass of salt over mass of dough. [1]
+    shop : Pantry
+        What the ingredients are.
 
     Returns
     -------
     tuple of str
     """
-    return tuple(_cautions(recipe, salt_fraction))
+    return tuple(_cautions(recipe, salt_fraction, shop))
 
 
-def _cautions(recipe: Recipe, salt_fraction: float) -> Iterator[str]:
-    allergens = allergens_in(recipe)
+def _cautions(recipe: Recipe, salt_fraction: float, shop: Pantry) -> Iterator[str]:
+    allergens = allergens_in(recipe, shop)
     if allergens:
         yield say("dough-caution-allergens", dough=recipe.title, allergens=", ".join(allergens))
     else:
@@ -86,23 +94,23 @@ def _cautions(recipe: Recipe, salt_fraction: float) -> Iterator[str]:
             child=f"{12 * child.printed / salt_fraction:.0f}",
             dog=f"{10 * dog.printed / salt_fraction:.0f}",
         )
-    facts = [handbook().entry("ingredients", portion.ingredient).facts for portion in recipe.portions]
-    named = dict.fromkeys(key for fact in facts for key in fact.get("cautions", ()))
+    named = dict.fromkeys(key for each in recipe.ingredients for key in shop[each].cautions)
     yield from (say(f"dough-caution-{key}") for key in named)
 
 
-def allergens_in(recipe: Recipe) -> tuple[str, ...]:
+def allergens_in(recipe: Recipe, shop: Pantry) -> tuple[str, ...]:
     """Name the allergens of the European and American lists among a recipe's ingredients.
 
     Parameters
     ----------
     recipe : Recipe
         What went in.
+    shop : Pantry
+        What the ingredients are.
 
     Returns
     -------
     tuple of str
     """
-    facts = [handbook().entry("ingredients", portion.ingredient).facts for portion in recipe.portions]
-    named = [name for fact in facts for name in (*fact.get("allergens_eu", ()), *fact.get("allergens_us", ()))]
+    named = [name for key in recipe.ingredients for name in (*shop[key].allergens_eu, *shop[key].allergens_us)]
     return tuple(dict.fromkeys(named))

@@ -1,6 +1,5 @@
 """The recipe file: what may stand in it, and how it is read."""
 
-from difflib import get_close_matches
 from pathlib import Path
 from typing import Annotated, Any, Literal
 
@@ -10,14 +9,15 @@ from lumped.documents import checked, read_document
 from lumped.dough.measures import mass_of, weighed
 from lumped.dough.recipe import Portion, Recipe
 from lumped.errors import RecipeError
+from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
-from lumped.reference import handbook
 
-__all__ = ["RecipeFile", "build_recipe", "ingredient_key", "read_recipe", "recipe_schema"]
+__all__ = ["RecipeFile", "build_recipe", "read_recipe", "recipe_schema"]
 
 Title = Annotated[str, StringConstraints(min_length=1, max_length=120, strip_whitespace=True)]
 Grams = Annotated[float, Field(gt=0, le=100_000, allow_inf_nan=False)]
 SomeGrams = Annotated[float, Field(ge=0, le=100_000, allow_inf_nan=False)]
+Step = Annotated[str, StringConstraints(min_length=1, max_length=400, strip_whitespace=True)]
 KILOGRAMS = 1e-3
 
 
@@ -72,17 +72,20 @@ class RecipeFile(_Table):
     temperature: Annotated[float, Field(ge=0, le=90, allow_inf_nan=False)] = Field(
         20.0, alias="temperature_degC", description="Temperature at which the dough is used. [°C]"
     )
+    steps: Annotated[list[Step], Field(max_length=20)] = Field([], description="What is done, step by step, in words.")
     method: MethodEntry = Field(default_factory=lambda: MethodEntry(cooked="pot", weighed_after_g=None))
     ingredients: Annotated[list[IngredientEntry], Field(min_length=1, max_length=60)]
 
 
-def read_recipe(path: Path) -> Recipe:
+def read_recipe(path: Path, shop: Pantry | None = None) -> Recipe:
     """Read a recipe file.
 
     Parameters
     ----------
     path : Path
         The TOML file.
+    shop : Pantry, optional
+        The ingredients that it may name; the handbook's.
 
     Returns
     -------
@@ -94,83 +97,43 @@ def read_recipe(path: Path) -> Recipe:
         If something can't be read or can't exist, with file, key, value and remedy.
     """
     document = read_document(path, "recipe", failure=RecipeError)
-    return build_recipe(checked(RecipeFile, document, path, failure=RecipeError), str(path))
+    return build_recipe(checked(RecipeFile, document, path, failure=RecipeError), str(path), shop)
 
 
-def build_recipe(file: RecipeFile, name: str) -> Recipe:
+def build_recipe(file: RecipeFile, name: str, shop: Pantry | None = None) -> Recipe:
     """Understand a recipe file's contents; `name` is the file, for messages."""
-    portions = tuple(_portion(entry, number, file, name) for number, entry in enumerate(file.ingredients, 1))
+    shop = shop or pantry()
+    portions = tuple(_portion(entry, number, file, name, shop) for number, entry in enumerate(file.ingredients, 1))
     after = file.method.weighed_after_g
-    _refuse_impossible_weight(portions, after, name)
+    _refuse_impossible_weight(portions, after, name, shop)
     return Recipe(
         title=file.title, kind=file.dough, portions=portions, cooked=file.method.cooked,
         weighed_after=after * KILOGRAMS if after else None, temperature=file.temperature + 273.15,
-        invented=file.invented,
+        steps=tuple(file.steps), measures=file.measures, invented=file.invented,
     )  # fmt: skip
 
 
-def _portion(entry: IngredientEntry, number: int, file: RecipeFile, name: str) -> Portion:
-    key = ingredient_key(entry.ingredient, f"{name}: ingredients › no. {number}")
+def _portion(entry: IngredientEntry, number: int, file: RecipeFile, name: str, shop: Pantry) -> Portion:
+    ingredient = shop.find(entry.ingredient, f"{name}: ingredients › no. {number}")
     needed = entry.as_needed_g and (entry.as_needed_g[0] * KILOGRAMS, entry.as_needed_g[1] * KILOGRAMS)
     if entry.amount_g is not None:
         written, mass = f"{entry.amount_g:g} g", weighed(entry.amount_g * KILOGRAMS)
     elif entry.amount is not None:
         try:
-            written, mass = entry.amount, mass_of(entry.amount, key, file.measures)
+            written, mass = entry.amount, mass_of(entry.amount, ingredient.key, file.measures)
         except RecipeError as problem:
             place = f"ingredients › no. {number} › amount"
             raise RecipeError("recipe-portion", file=name, key=place, problem=str(problem)) from None
     else:
         written, mass = "as needed", Value.exact(0.0, "kg")
-    return Portion(ingredient=key, written=written, mass=mass, as_needed=needed or None)
+    return Portion(ingredient=ingredient.key, written=written, mass=mass, as_needed=needed or None)
 
 
-def ingredient_key(word: str, where: str = "") -> str:
-    """Find an ingredient by key, name or another name.
-
-    Parameters
-    ----------
-    word : str
-        What the recipe calls it.
-    where : str
-        Place in the file, for the message.
-
-    Returns
-    -------
-    str
-        Its key in the handbook.
-
-    Raises
-    ------
-    RecipeError
-        If there is none; the sentence names those that look alike.
-
-    Examples
-    --------
-    >>> ingredient_key("Flour"), ingredient_key("table-salt")
-    ('plain-flour', 'table-salt')
-    """
-    book = handbook()
-    names: dict[str, str] = {}
-    for key in book.keys("ingredients"):
-        for each in (key, book.name("ingredients", key), *book.entry("ingredients", key).facts.get("also", ())):
-            names.setdefault(each.lower(), key)
-    if word.strip().lower() in names:
-        return names[word.strip().lower()]
-    near = get_close_matches(word.strip().lower(), names, n=3, cutoff=0.5) or list(book.keys("ingredients"))
-    shown = ", ".join(dict.fromkeys(names.get(each, each) for each in near))
-    raise RecipeError("recipe-no-ingredient", where=where or word, word=word, near=shown)
-
-
-def _refuse_impossible_weight(portions: tuple[Portion, ...], after_g: float | None, name: str) -> None:
+def _refuse_impossible_weight(portions: tuple[Portion, ...], after_g: float | None, name: str, shop: Pantry) -> None:
     if after_g is None:
         return
     most = sum(each.mass.high + (each.as_needed or (0, 0))[1] for each in portions) * 1e3
-    share = {each.ingredient: handbook().entry("ingredients", each.ingredient).rows.get("water") for each in portions}
-    dry = (
-        sum(each.mass.low * (1 - (row.value.high if (row := share[each.ingredient]) else 0.0)) for each in portions)
-        * 1e3
-    )
+    dry = sum(each.mass.low * (1 - shop[each.ingredient].moisture.high) for each in portions) * 1e3
     if after_g > most:
         raise RecipeError("recipe-too-heavy", file=name, after=f"{after_g:g}", most=f"{most:.0f}")
     if after_g < dry:

@@ -1,6 +1,6 @@
 """A recipe, read and understood: what goes in, and what is done with it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from lumped.dough.material import Kind
@@ -30,6 +30,14 @@ class Portion:
     mass: Value
     as_needed: tuple[float, float] | None = None
 
+    def scaled(self, factor: float) -> "Portion":
+        """Give `factor` times as much, as exactly as before."""
+        mass = replace(self.mass, **{end: factor * getattr(self.mass, end) for end in ("mean", "low", "high")})
+        needed = self.as_needed and (factor * self.as_needed[0], factor * self.as_needed[1])
+        return replace(
+            self, written=f"{1e3 * mass.mean:.4g} g" if mass.mean else self.written, mass=mass, as_needed=needed
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Recipe:
@@ -49,6 +57,10 @@ class Recipe:
         Mass of the dough after cooking, if weighed. [kg]
     temperature : float
         Temperature at which the dough is used. [K]
+    steps : tuple of str
+        What is done, in the recipe's own words; empty if it leaves that to the method.
+    measures : str
+        Whose cups and spoons it uses, by key in the handbook's table `measures`.
     invented : bool
         Whether the recipe is invented.
     """
@@ -59,4 +71,46 @@ class Recipe:
     cooked: Literal["pot", "kettle", "microwave", "not cooked"]
     weighed_after: float | None = None
     temperature: float = 293.15
+    steps: tuple[str, ...] = ()
+    measures: str = "us"
     invented: bool = False
+
+    @property
+    def ingredients(self) -> tuple[str, ...]:
+        """The keys of its ingredients, each once, in order."""
+        return tuple(dict.fromkeys(portion.ingredient for portion in self.portions))
+
+    def scaled(self, factor: float) -> "Recipe":
+        """Give the recipe for `factor` times as much."""
+        after = None if self.weighed_after is None else factor * self.weighed_after
+        return replace(self, portions=tuple(each.scaled(factor) for each in self.portions), weighed_after=after)
+
+    def without(self, ingredient: str) -> "Recipe":
+        """Give the recipe without an ingredient; a weight of the finished dough holds no longer."""
+        return replace(
+            self, portions=tuple(each for each in self.portions if each.ingredient != ingredient), weighed_after=None
+        )
+
+    def with_added(self, ingredient: str, mass: float) -> "Recipe":
+        """Give the recipe with more of an ingredient, known or new. [kg]"""
+        more = Portion(ingredient=ingredient, written=f"{1e3 * mass:g} g", mass=Value.exact(mass, "kg"))
+        return replace(self, portions=(*self.portions, more), weighed_after=None)
+
+    def with_instead(self, ingredient: str, other: str) -> "Recipe":
+        """Give the recipe with the same mass of another ingredient instead of one."""
+        portions = (
+            replace(each, ingredient=other) if each.ingredient == ingredient else each for each in self.portions
+        )
+        return replace(self, portions=tuple(portions), weighed_after=None)
+
+    def with_times(self, ingredient: str, factor: float) -> "Recipe":
+        """Give the recipe with `factor` times as much of one ingredient."""
+        portions = (each.scaled(factor) if each.ingredient == ingredient else each for each in self.portions)
+        return replace(self, portions=tuple(portions), weighed_after=None)
+
+    def mass_of(self, ingredient: str) -> float:
+        """Mass of an ingredient, what is added by feel at its middle. [kg]"""
+        return sum(
+            each.mass.mean + sum(each.as_needed or (0.0, 0.0)) / 2
+            for each in self.portions if each.ingredient == ingredient
+        )  # fmt: skip

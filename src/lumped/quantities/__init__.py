@@ -8,7 +8,7 @@ from memory or invented, and combining keeps the weakest.
 from lumped.quantities.provenance import Provenance, Status
 from lumped.quantities.rounding import rounded_text, significant
 from lumped.quantities.units import SUFFIXES, in_unit, parse_quantity, suffix_of
-from lumped.quantities.value import Value, believed, combined, drawn, draws_of
+from lumped.quantities.value import Value, believed, combined, drawn, draws_of, draws_order
 
 __all__ = [
     "SUFFIXES",
@@ -19,6 +19,7 @@ __all__ = [
     "combined",
     "drawn",
     "draws_of",
+    "draws_order",
     "in_unit",
     "parse_quantity",
     "rounded_text",

@@ -17,7 +17,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from lumped.quantities.provenance import Provenance, Status
 
-__all__ = ["Value", "believed", "combined", "drawn", "draws_of"]
+__all__ = ["Value", "believed", "combined", "drawn", "draws_of", "draws_order"]
 
 Array = NDArray[np.float64]
 
@@ -184,7 +184,7 @@ def drawn(inputs: Mapping[str, Value]) -> dict[str, Array]:
     """
     ladder, scores = _ladder()
     return {name: _placed(value, ladder[order], scores[order]) for name, value in inputs.items()
-            for order in [_order(name)]}  # fmt: skip
+            for order in [draws_order(name)]}  # fmt: skip
 
 
 def believed(draws: ArrayLike, *, unit: str, provenance: Provenance = _COMPUTED, spread: Spread = "normal") -> Value:
@@ -258,6 +258,12 @@ def _ladder() -> tuple[Array, Array]:
 
 
 @cache
-def _order(name: str) -> NDArray[np.int64]:
-    """How a name shuffles the ladder; fixed by design."""
+def draws_order(name: str) -> NDArray[np.int64]:
+    """Give the order in which an input of that name is drawn: how it shuffles the ladder; fixed by design.
+
+    Examples
+    --------
+    >>> sorted(draws_order("air").tolist()) == list(range(DRAWS))
+    True
+    """
     return np.random.default_rng(np.random.SeedSequence(4, spawn_key=(crc32(name.encode()),))).permutation(DRAWS)

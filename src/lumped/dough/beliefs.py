@@ -1,0 +1,165 @@
+"""What a recipe leaves open, as values with intervals, and as draws; a calibration narrows it."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.dough.chain import Unknowns
+from lumped.dough.recipe import Recipe
+from lumped.pantry import Pantry
+from lumped.quantities import Provenance, Status, Value, drawn
+from lumped.reference import handbook
+
+if TYPE_CHECKING:
+    from lumped.dough.calibrating import Calibration
+
+__all__ = ["Draws", "beliefs", "draws", "middle", "sorted_out"]
+
+Array = NDArray[np.float64]
+_MEMORY = Provenance(status=Status.FROM_MEMORY)
+_TABLES = Provenance(status=Status.COMPUTED, note="in half-widths of the interval that the tables of liquids give")
+_DOUGH = {
+    # field of Unknowns: row of the handbook's entry `unmeasured`
+    "bound_water": "bound_water", "archie_exponent": "archie_exponent", "walden_exponent": "walden_exponent",
+    "air": "air", "percolation": "percolation", "mobile_single": "mobile_potassium",
+    "mobile_double": "mobile_magnesium", "dry_conductivity": "dry_conductivity", "picture": "picture",
+    "activity_error": "activity_error", "scatter": "scatter",
+}  # fmt: skip
+_LIMITS = {"bound_water": (0.0, 2.0), "air": (0.0, 0.5), "mobile_double": (0.0, 1.0), "percolation": (0.0, 0.3)}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Draws:
+    """Draws of all that is open, as the chain takes them.
+
+    Parameters
+    ----------
+    masses : (I, n) float
+        Mass of each ingredient, in the order of `keys`. [kg]
+    lost_share, weighed_after : (n,) float
+        Share of water that leaves as steam, and the weight of the finished dough if it is known. [1], [kg]
+    moisture, minerals : mapping of int to (n,) float
+        Water and minerals of an ingredient, by its row. [1]
+    unknowns : Unknowns
+        The rest.
+    """
+
+    keys: tuple[str, ...]
+    masses: Array
+    lost_share: Array
+    weighed_after: Array | None
+    moisture: Mapping[int, Array]
+    minerals: Mapping[int, Array]
+    unknowns: Unknowns
+
+
+def beliefs(recipe: Recipe, pantry: Pantry) -> dict[str, Value]:
+    """Give all that is uncertain of a dough: amounts, steam, moisture and minerals, and what no recipe says.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in.
+    pantry : Pantry
+        What the ingredients are.
+
+    Returns
+    -------
+    dict of str to Value
+        By name: "mass N" and "needed N" for portion N (from 1), "moisture KEY", "minerals KEY", "water_lost",
+        "weighed_after", "brine_error", and the fields of `Unknowns`.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> from lumped.dough import Portion
+    >>> flour = Portion(ingredient="plain-flour", written="1 g", mass=Value.exact(1e-3, "kg"))
+    >>> found = beliefs(Recipe(title="", kind="insulating", portions=(flour,), cooked="not cooked"), pantry())
+    >>> found["moisture plain-flour"].text()
+    '0.119 (0.104 to 0.134)'
+    """
+    book = handbook()
+    found = {name: book.value("doughs", "unmeasured", row) for name, row in _DOUGH.items()}
+    found["brine_error"] = Value(mean=0.0, low=-1.0, high=1.0, unit="", provenance=_TABLES)
+    found["water_lost"] = book.value("doughs", recipe.cooked.replace(" ", "-"), "water_lost")
+    if recipe.weighed_after is not None:
+        after = recipe.weighed_after
+        half = max(0.01 * after, 1e-3)
+        found["weighed_after"] = Value(mean=after, low=after - half, high=after + half, unit="kg", provenance=_MEMORY)
+    for number, portion in enumerate(recipe.portions, 1):
+        found[f"mass {number}"] = portion.mass
+        if portion.as_needed is not None:
+            low, high = portion.as_needed
+            found[f"needed {number}"] = Value(
+                mean=(low + high) / 2, low=low, high=high, unit="kg", provenance=_MEMORY, spread="uniform"
+            )
+    for key in recipe.ingredients:
+        found[f"moisture {key}"], found[f"minerals {key}"] = pantry[key].moisture, pantry[key].minerals
+    return found
+
+
+def middle(recipe: Recipe, pantry: Pantry) -> Draws:
+    """Give the middle of what is believed, as one entry.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in.
+    pantry : Pantry
+        What the ingredients are.
+    """
+    values = beliefs(recipe, pantry)
+    return sorted_out(recipe, {name: np.array([value.mean]) for name, value in values.items()}, pantry, plain=True)
+
+
+def draws(recipe: Recipe, pantry: Pantry, calibration: "Calibration | None" = None) -> tuple[Draws, dict[str, Array]]:
+    """Draw all that is open.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in.
+    pantry : Pantry
+        What the ingredients are.
+    calibration : Calibration, optional
+        What a measured batch taught of the obstruction.
+
+    Returns
+    -------
+    Draws
+        As the chain takes them.
+    dict of str to (n,) float
+        The same by name, as `beliefs` names them.
+    """
+    values = beliefs(recipe, pantry)
+    named = drawn(values)
+    if calibration is not None:
+        named |= calibration.draws()
+    for name, (low, high) in _LIMITS.items():
+        named[name] = np.clip(named[name], low, high)
+    return sorted_out(recipe, named, pantry), named
+
+
+def sorted_out(recipe: Recipe, named: Mapping[str, Array], pantry: Pantry, *, plain: bool = False) -> Draws:
+    """Sort draws by name, as `beliefs` names them, into what the chain takes; `plain` keeps to the table."""
+    keys = recipe.ingredients
+    masses = np.zeros((len(keys), len(named["picture"])))
+    for number, portion in enumerate(recipe.portions, 1):
+        masses[keys.index(portion.ingredient)] += np.maximum(named[f"mass {number}"], 0.0)
+        if f"needed {number}" in named:
+            masses[keys.index(portion.ingredient)] += named[f"needed {number}"]
+    moisture, minerals = {}, {}
+    if not plain:
+        for row, key in enumerate(keys):
+            if not pantry[key].moisture.is_exact:
+                moisture[row] = np.clip(named[f"moisture {key}"], 0.0, 1.0)
+            if any(each.endswith(("phosphate", "-citrate", "-carbonate")) for each in pantry[key].composition):
+                minerals[row] = named[f"minerals {key}"]
+    return Draws(
+        keys=keys, masses=masses, lost_share=np.clip(named["water_lost"], 0.0, 0.95),
+        weighed_after=named.get("weighed_after"), moisture=moisture, minerals=minerals,
+        unknowns=Unknowns(brine_error=named["brine_error"], **{name: named[name] for name in _DOUGH}),
+    )  # fmt: skip

@@ -1,0 +1,316 @@
+"""The chain from what was weighed in to what the dough does, in one pass over arrays.
+
+`σ = σ(liquid) · mobility · obstruction(φ) + σ(dry)`. An entry of an array is one possible batch, or one recipe of a
+map: intervals, maps and searches all go through here.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache, cached_property
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.chemistry import dissociated, liquid_viscosity_ratio, mixture_conductivity, mobility_left
+from lumped.chemistry.activity import water_activity
+from lumped.chemistry.compounds import compounds
+from lumped.chemistry.density import liquid_volume
+from lumped.chemistry.solubility import parted, solubility
+from lumped.dough.bowl import INDEX, MINERALS, Bowl
+from lumped.dough.obstruction import archie, mackie_meares, obstruction_bound
+from lumped.reference import handbook
+
+__all__ = ["Chain", "Unknowns", "follow"]
+
+Array = NDArray[np.float64]
+_TINY = 1e-12
+_WIDTH = 0.05  # relative half-width of the conductivity of a liquid with several ions
+_SALT, _POTASH = INDEX["sodium-chloride"], INDEX["potassium-chloride"]
+_ALL = compounds()
+_DISSOLVING = [row for row, each in enumerate(_ALL) if each.dissolves]
+_HOLDING = [row for row, each in enumerate(_ALL) if each.holds_water]
+_PHOSPHATES = {1: [], 2: []}  # type: dict[int, list[int]]
+for _key in MINERALS:
+    if _key.endswith("phosphate"):
+        _PHOSPHATES[2 if _key.startswith(("magnesium", "calcium")) else 1].append(INDEX[_key])
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Unknowns:
+    """What no recipe says, each a number or one draw a batch; the defaults are the middle of what is believed.
+
+    Parameters
+    ----------
+    bound_water : (n,) float
+        Water held by a mass of dry starch, fibre and protein. [1]
+    archie_exponent : (n,) float
+        Exponent of a pack of grains. [1]
+    picture : (n,) float
+        Where on the way from a pack of grains (0) to a gel that ions enter (1) the dough lies. The share of the gel in
+        it is sin²(π/2 · picture): a dough is more likely near one of the two than halfway. [1]
+    walden_exponent : (n,) float
+        Power of viscosity with which ions slow down. [1]
+    air : (n,) float
+        Volume share of air. [1]
+    percolation : (n,) float
+        Volume share of liquid below which it forms no way through. [1]
+    mobile_single, mobile_double : (n,) float
+        Share of a flour's sodium and potassium, and of its magnesium and calcium, that is free to move. [1]
+    brine_error : (n,) float
+        How far the tables of conductivity are off, in their half-widths. [1]
+    dry_conductivity : (n,) float
+        Conductivity of flour and fat without free water. [S/m]
+    activity_error : (n,) float
+        How far water activity is off. [1]
+    scatter : (n,) float
+        How much better than its likes one batch conducts. [1]
+    """
+
+    bound_water: Array
+    archie_exponent: Array
+    picture: Array
+    walden_exponent: Array
+    air: Array
+    percolation: Array
+    mobile_single: Array
+    mobile_double: Array
+    brine_error: Array
+    dry_conductivity: Array
+    activity_error: Array
+    scatter: Array
+
+
+@dataclass(frozen=True, kw_only=True)
+class Chain:
+    """All that is known of a dough, each an array of (n,) entries in SI."""
+
+    went_in: Array
+    water_lost: Array
+    mass: Array
+    bound_water: Array
+    free_water: Array
+    liquid_water: Array
+    components: Array
+    """(C, n) Mass of each compound after cooking. [kg]"""
+    dissolved: Array
+    """(C, n) Mass of each compound that is dissolved. [kg]"""
+    volume: Array
+    liquid_share: Array
+    charges: Mapping[str, Array]
+    ph: Array
+    liquid_conductivity: Array
+    mobility_left: Array
+    obstruction: Array
+    bound: Array
+    conductivity: Array
+    dry_conductivity: Array
+    hydration: Array
+    temperature: float
+    activity_error: Array
+
+    @property
+    def resistivity(self) -> Array:
+        """[Ω·m]"""
+        return 1 / self.conductivity
+
+    @property
+    def best_possible(self) -> Array:
+        """Resistivity of the best dough of this liquid. [Ω·m]"""
+        return 1 / (self.liquid_conductivity * self.mobility_left * self.bound + self.dry_conductivity)
+
+    @property
+    def density(self) -> Array:
+        """[kg/m³]"""
+        return self.mass / np.maximum(self.volume, _TINY)
+
+    def of(self, key: str) -> Array:
+        """Mass of a compound in the dough. [kg]"""
+        return np.asarray(self.components[INDEX[key]])
+
+    def in_liquid(self, key: str) -> Array:
+        """Mass of a compound that is dissolved. [kg]"""
+        return np.asarray(self.dissolved[INDEX[key]])
+
+    def solid(self, key: str) -> Array:
+        """Mass of a compound that is not dissolved. [kg]"""
+        return np.asarray(self.components[INDEX[key]] - self.dissolved[INDEX[key]])
+
+    @property
+    def salt_in_liquid(self) -> Array:
+        """Mass of dissolved salt over mass of it and its water. [1]"""
+        salt = self.in_liquid("sodium-chloride")
+        return np.asarray(salt / np.maximum(salt + self.liquid_water, _TINY))
+
+    @cached_property
+    def water_activity(self) -> Array:
+        """Water activity: that of the liquid, times that of flour that wants its water. [1]"""
+        water = np.maximum(self.liquid_water, _TINY)
+        molal = {
+            each.key: self.dissolved[row] / each.molar_mass / water
+            for row, each in enumerate(_ALL)
+            if row in _DISSOLVING and each.molar_mass and np.any(self.dissolved[row] > 0)
+        }
+        liquid = water_activity(molal, self.temperature) if molal else np.ones_like(water)
+        whole = self.components[INDEX["water"]]
+        held = np.maximum(self.components[_HOLDING].sum(axis=0), _TINY)
+        return np.asarray(np.clip(liquid * _thirst(whole / held) * (1 + self.activity_error), 0.0, 1.0))
+
+
+def _thirst(water_per_dry: Array) -> Array:
+    """Water activity of starch and flour by Oswin's form: `X = A (a/(1 - a))^B`. [1]"""
+    book = handbook()
+    a, b = (book.value("doughs", "flour-isotherm", each).mean for each in ("factor", "power"))
+    return np.asarray(1 / (1 + (a / np.maximum(water_per_dry, 1e-6)) ** (1 / b)))
+
+
+def follow(
+    bowl: Bowl,
+    masses: Array,
+    *,
+    unknowns: Unknowns,
+    lost_share: Array,
+    temperature: float,
+    weighed_after: Array | None = None,
+    moisture: Mapping[int, Array] | None = None,
+    minerals: Mapping[int, Array] | None = None,
+) -> Chain:
+    """Follow recipes through to their doughs.
+
+    Parameters
+    ----------
+    bowl : Bowl
+        The ingredients.
+    masses : (I, n) float
+        Mass of each. [kg]
+    unknowns : Unknowns
+        What no recipe says.
+    lost_share : (n,) float
+        Share of all water that leaves as steam. [1]
+    temperature : float
+        Temperature of use. [K]
+    weighed_after : (n,) float, optional
+        Mass of the finished dough, if it was weighed; then it tells how much water left. [kg]
+    moisture, minerals : mapping of int to (n,) float, optional
+        What is drawn of an ingredient's water and minerals, by its row in the bowl. [1]
+
+    Returns
+    -------
+    Chain
+
+    Notes
+    -----
+    A dough lies between a pack of grains, whose bound water holds no ions and whose obstruction is φ^m, and a gel that
+    ions enter, with φ·(φ/(2 - φ))²; in between, the logarithm of the obstruction goes linearly from one to the other,
+    and so does the share of bound water that is open to ions. Crystal water counts as water. Table salt and potassium
+    chloride crowd each other out; every other salt saturates as if it were alone.
+    """
+    components = bowl.compounds(masses, moisture or {}, minerals or {})
+    went_in, water = masses.sum(axis=0), components[INDEX["water"]]
+    lost = lost_share * water if weighed_after is None else np.clip(went_in - weighed_after, 0.0, 0.95 * water)
+    water = components[INDEX["water"]] = water - lost
+    gel = np.sin(np.pi / 2 * unknowns.picture) ** 2
+    held = unknowns.bound_water * components[_HOLDING].sum(axis=0)
+    bound = np.minimum(held, water)
+    openness = np.minimum(np.maximum(water / np.maximum(held, _TINY) - 1, 0.0), 1.0)
+    liquid_water = water - bound * (1 - gel * openness)
+    dissolved = _dissolved(components, liquid_water, temperature, unknowns)
+    solved = {_ALL[row].key: dissolved[row] for row in _DISSOLVING if dissolved[row].any()}
+    liquid = liquid_volume(liquid_water, solved, temperature)
+    solid = components - dissolved
+    solid[INDEX["water"]] = water - liquid_water
+    rest = _specific_volumes() @ solid
+    share = (1 - unknowns.air) * liquid / np.maximum(liquid + rest, _TINY)
+    charges, ph = _ions(dissolved, liquid)
+    conductivity = mixture_conductivity(charges, temperature) if charges else np.zeros_like(liquid)
+    if charges and np.any(unknowns.brine_error):
+        conductivity = conductivity * np.exp(unknowns.brine_error * _WIDTH)
+    left = _mobility(dissolved, liquid_water, temperature, unknowns.walden_exponent)
+    limit = obstruction_bound(share)
+    kept = np.minimum(_kept(share, unknowns, gel) * unknowns.scatter, limit)
+    flour = np.maximum(masses[bowl.body].sum(axis=0), _TINY)
+    poured = (masses * bowl.water[:, None])[bowl.wet].sum(axis=0)
+    return Chain(
+        went_in=went_in, water_lost=lost, mass=components.sum(axis=0), bound_water=bound, free_water=water - bound,
+        liquid_water=liquid_water, components=components, dissolved=dissolved,
+        volume=(liquid + rest) / (1 - unknowns.air), liquid_share=share, charges=charges, ph=ph,
+        liquid_conductivity=conductivity, mobility_left=left, obstruction=kept, bound=limit,
+        conductivity=conductivity * left * kept + unknowns.dry_conductivity,
+        dry_conductivity=unknowns.dry_conductivity, hydration=poured / flour, temperature=temperature,
+        activity_error=unknowns.activity_error,
+    )  # fmt: skip
+
+
+def _dissolved(components: Array, water: Array, temperature: float, unknowns: Unknowns) -> Array:
+    """What dissolves of each compound: all of it, or as much as the water takes; part of flour's metals stays. [kg]"""
+    dissolved = np.zeros_like(components)
+    dissolved[_DISSOLVING] = np.minimum(components[_DISSOLVING], _limits(temperature) * water)
+    if components[_SALT].any() and components[_POTASH].any():
+        both = {_ALL[row].key: components[row] for row in (_SALT, _POTASH)}
+        held, _ = parted(both, water, temperature)
+        dissolved[_SALT], dissolved[_POTASH] = held["sodium-chloride"], held["potassium-chloride"]
+    for rows, free in ((_PHOSPHATES[1], unknowns.mobile_single), (_PHOSPHATES[2], unknowns.mobile_double)):
+        dissolved[rows] *= free
+    return dissolved
+
+
+@cache
+def _limits(temperature: float) -> Array:
+    """How much of each dissolving compound a mass of water takes, a column. [1]"""
+    limits = np.array([[float(solubility(_ALL[row].key, temperature))] for row in _DISSOLVING])
+    return np.minimum(limits, 1e6)  # what mixes in any proportion still needs some water
+
+
+@cache
+def _specific_volumes() -> Array:
+    return np.array([1 / each.density for each in _ALL])
+
+
+def _ions(dissolved: Array, volume: Array) -> tuple[dict[str, Array], Array]:
+    """Moles of charge of each ion in a cubic metre, and pH."""
+    strong, weak, valences = _stoichiometry()
+    there = [row for row in _DISSOLVING if dissolved[row].any()]
+    if not there:
+        return {}, np.full_like(volume, 7.0)
+    moles = dissolved[there] / (_molar_masses()[there, None] * np.maximum(volume, _TINY))
+    metals = {ion: counts[there] @ moles for ion, counts in strong.items() if counts[there].any()}
+    acids = {acid: counts[there] @ moles for acid, counts in weak.items() if counts[there].any()}
+    surplus = np.zeros_like(volume)
+    for ion, each in metals.items():
+        surplus = surplus + valences[ion] * each
+    found = dissociated(acids, surplus)
+    charges = dict(found.charges)
+    for ion, each in metals.items():
+        charges[ion] = charges.get(ion, 0.0) + abs(valences[ion]) * each
+    return charges, found.ph
+
+
+@cache
+def _stoichiometry() -> tuple[dict[str, Array], dict[str, Array], dict[str, float]]:
+    ions = sorted({ion for each in _ALL for ion in each.ions})
+    acids = sorted({acid for each in _ALL for acid in each.acids})
+    valences = {ion: handbook().value("ions", ion, "charge").mean for ion in ions}
+    strong = {ion: np.array([float(each.ions.get(ion, 0)) for each in _ALL]) for ion in ions}
+    return strong, {acid: np.array([float(each.acids.get(acid, 0)) for each in _ALL]) for acid in acids}, valences
+
+
+@cache
+def _molar_masses() -> Array:
+    return np.array([each.molar_mass or np.inf for each in _ALL])
+
+
+def _mobility(dissolved: Array, water: Array, temperature: float, exponent: Array) -> Array:
+    """Share of their mobility that ions keep in the dough's syrup. [1]"""
+    sugar = dissolved[[INDEX[key] for key in ("sucrose", "glucose", "fructose", "maltose")]].sum(axis=0)
+    glycerol = dissolved[INDEX["glycerol"]] + dissolved[INDEX["sorbitol"]]
+    if not (sugar.any() or glycerol.any()):
+        return np.ones_like(water)
+    liquid = np.maximum(water, _TINY)
+    ratio = liquid_viscosity_ratio(sugar / (sugar + liquid), glycerol / (glycerol + liquid), temperature)
+    return mobility_left(ratio, exponent)
+
+
+def _kept(share: Array, unknowns: Unknowns, gel: Array) -> Array:
+    """Share of the liquid's conductivity that the body keeps, before the bound. [1]"""
+    through = np.maximum(share - unknowns.percolation, _TINY) / (1 - unknowns.percolation)
+    grains = archie(through, unknowns.archie_exponent)
+    return np.asarray(grains ** (1 - gel) * mackie_meares(through) ** gel)

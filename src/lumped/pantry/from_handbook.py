@@ -1,0 +1,84 @@
+"""An ingredient of the handbook, understood: its printed rows become compounds."""
+
+from collections.abc import Mapping
+
+from lumped.chemistry.compounds import compounds
+from lumped.pantry.composing import METALS, composed
+from lumped.pantry.ingredient import Ingredient
+from lumped.quantities import Provenance, Status, Value
+from lumped.reference import handbook
+from lumped.reference.rows import Row
+
+__all__ = ["from_handbook"]
+
+MEASURES = ("cup", "tbsp", "tsp", "dash")
+_NUTRIENTS = ("carbohydrate", "sugars", "ash", *METALS)
+_MEMORY = Provenance(status=Status.FROM_MEMORY)
+
+
+def from_handbook(key: str) -> Ingredient:
+    """Understand one entry of the handbook's table `ingredients`.
+
+    Parameters
+    ----------
+    key : str
+        Its key.
+
+    Returns
+    -------
+    Ingredient
+
+    Examples
+    --------
+    >>> salt = from_handbook("table-salt")
+    >>> round(salt.composition["sodium-chloride"], 3), salt.weights["cup"]["levelled"].text()
+    (0.998, '0.292 kg (0.280 to 0.304)')
+    """
+    entry = handbook().entry("ingredients", key)
+    rows, facts = entry.rows, entry.facts
+    known = {*_NUTRIENTS, *(each.key for each in compounds())}
+    printed = {quantity: row.value.mean for quantity, row in rows.items() if quantity in known}
+    composition = composed(printed, anion=facts.get("anion", ""), where=entry.name)
+    usual = facts.get("measured", "levelled")
+    return Ingredient(
+        key=key, name=entry.name, composition=composition, moisture=_moisture(rows, composition),
+        minerals=_minerals(rows), weights=_weights(rows, usual), usual_method=usual,
+        density=rows["density"].value if "density" in rows else None,
+        grain=rows["grain"].value if "grain" in rows else None,
+        origins={quantity: row.value.provenance for quantity, row in rows.items()},
+        names=facts.get("names", {}),
+        **{name: tuple(facts.get(name, ())) for name in (
+            "roles", "allergens_eu", "allergens_us", "may_contain", "contains", "cautions", "notes", "also",
+        )},
+    )  # fmt: skip
+
+
+def _moisture(rows: Mapping[str, Row], composition: Mapping[str, float]) -> Value:
+    """Its water as far as the table knows it, around the share that the whole composition leaves. [1]"""
+    mean = composition.get("water", 0.0)
+    if "water" not in rows or mean == 0:
+        return Value.exact(mean, "", _MEMORY)
+    printed = rows["water"].value
+    below, above = printed.mean - printed.low, printed.high - printed.mean
+    return Value(
+        mean=mean, low=max(mean - below, 0.0), high=min(mean + above, 1.0), unit="", provenance=printed.provenance
+    )
+
+
+def _minerals(rows: Mapping[str, Row]) -> Value:
+    """How far its metals differ from the table: the widest of their intervals. [1]"""
+    spans = [rows[metal].value for metal in METALS if metal in rows and not rows[metal].value.is_exact]
+    low = min((each.low / each.mean for each in spans), default=0.8)
+    high = max((each.high / each.mean for each in spans), default=1.25)
+    return Value(mean=1.0, low=low, high=high, unit="", provenance=_MEMORY, spread="lognormal")
+
+
+def _weights(rows: Mapping[str, Row], usual: str) -> dict[str, dict[str, Value]]:
+    """What a measure weighs: `g_per_cup` by the usual method, `g_per_cup_scooped` by another. [kg]"""
+    weights: dict[str, dict[str, Value]] = {}
+    for quantity, row in rows.items():
+        if not quantity.startswith("g_per_"):
+            continue
+        measure, _, method = quantity.removeprefix("g_per_").partition("_")
+        weights.setdefault(measure, {})[method or usual] = row.value
+    return weights

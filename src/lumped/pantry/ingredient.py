@@ -1,0 +1,77 @@
+"""Something from a shop: what it is made of, what a spoon of it weighs, who may touch it."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from lumped.quantities import Provenance, Value
+
+__all__ = ["Ingredient"]
+
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ingredient:
+    """An ingredient.
+
+    Parameters
+    ----------
+    key, name : str
+        What programs and people call it.
+    composition : mapping of str to float
+        Mass share of each compound (`chemistry.compounds`), ions included; they sum to one. [1]
+    moisture : Value
+        Its share of water, as far as it is known; its mean is `composition["water"]`. [1]
+    minerals : Value
+        How much of its mineral salts there really is over what `composition` says. [1]
+    weights : mapping of str to mapping of str to Value
+        What a US measure of it weighs: by measure ("cup", "tbsp", "tsp", "dash") and by method ("spooned", "scooped",
+        "sifted", "poured", "levelled"). [kg]
+    usual_method : str
+        The method that is meant where a recipe says none.
+    density : Value or None
+        Density of a liquid. [kg/m³]
+    grain : Value or None
+        Diameter of its grains or crystals. [m]
+    roles : tuple of str
+        What it does in a dough: "body", "ions", "acid", "moisture keeper", "softener", "preservative", "liquid",
+        "sweetener", "colour".
+    allergens_eu, allergens_us : tuple of str
+        Allergens of the European and American lists that it contains.
+    may_contain : tuple of str
+        Allergens that often come with it as traces.
+    contains : tuple of str
+        What diets ask for beyond allergens: "gluten", "corn", "animal", "alcohol".
+    cautions : tuple of str
+        Keys of the cautions that go with it.
+    notes : tuple of str
+        Keys of remarks without a verdict, such as questions of religion.
+    also : tuple of str
+        Other names of it.
+    names : mapping of str to str
+        Its name by language: "en", "fr", "es", "ja".
+    origins : mapping of str to Provenance
+        Where each printed row comes from.
+    assumed : tuple of str
+        What its label did not say and was assumed, in sentences; empty for the handbook's own.
+    """
+
+    key: str
+    name: str
+    composition: Mapping[str, float]
+    moisture: Value
+    minerals: Value
+    weights: Mapping[str, Mapping[str, Value]] = field(default_factory=dict)
+    usual_method: str = "levelled"
+    density: Value | None = None
+    grain: Value | None = None
+    roles: tuple[str, ...] = ()
+    allergens_eu: tuple[str, ...] = ()
+    allergens_us: tuple[str, ...] = ()
+    may_contain: tuple[str, ...] = ()
+    contains: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+    also: tuple[str, ...] = ()
+    names: Mapping[str, str] = field(default_factory=dict)
+    origins: Mapping[str, Provenance] = field(default_factory=dict)
+    assumed: tuple[str, ...] = ()

@@ -1,0 +1,105 @@
+"""All ingredients that a recipe may name: the handbook's, and those that a user added."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from difflib import get_close_matches
+from functools import cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.chemistry.compounds import compounds
+from lumped.errors import RecipeError
+from lumped.pantry.from_handbook import from_handbook
+from lumped.pantry.ingredient import Ingredient
+from lumped.reference import handbook
+
+__all__ = ["Pantry", "pantry"]
+
+
+class Pantry(Mapping[str, Ingredient]):
+    """Ingredients by key.
+
+    Examples
+    --------
+    >>> pantry()["table-salt"].name
+    'table salt'
+    >>> "table-salt" in pantry(), len(pantry()) > 15
+    (True, True)
+    """
+
+    __slots__ = ("_ingredients", "_words")
+
+    def __init__(self, ingredients: Mapping[str, Ingredient]) -> None:
+        self._ingredients = dict(ingredients)
+        self._words: dict[str, str] = {}
+        for key, each in self._ingredients.items():
+            for word in (key, each.name, *each.also, *each.names.values()):
+                self._words.setdefault(word.strip().casefold(), key)
+
+    def __getitem__(self, key: str) -> Ingredient:
+        return self._ingredients[key]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._ingredients)
+
+    def __len__(self) -> int:
+        return len(self._ingredients)
+
+    def with_added(self, *added: Ingredient) -> "Pantry":
+        """Give a pantry with more ingredients; one of the same key takes the place of the old."""
+        return Pantry(self._ingredients | {each.key: each for each in added})
+
+    def find(self, word: str, where: str = "") -> Ingredient:
+        """Find an ingredient by key, name or another name of it, in any of the languages.
+
+        Parameters
+        ----------
+        word : str
+            What a recipe calls it.
+        where : str
+            Place in the recipe, for the message.
+
+        Raises
+        ------
+        RecipeError
+            If there is none; the sentence names those that look alike.
+
+        Examples
+        --------
+        >>> pantry().find("Flour").key
+        'plain-flour'
+        """
+        asked = word.strip().casefold()
+        if asked in self._words:
+            return self[self._words[asked]]
+        near = get_close_matches(asked, self._words, n=3, cutoff=0.5) or list(self)[:12]
+        shown = ", ".join(dict.fromkeys(self._words.get(each, each) for each in near))
+        raise RecipeError("recipe-no-ingredient", where=where or word, word=word, near=shown)
+
+    def matrix(self, keys: Sequence[str]) -> NDArray[np.float64]:
+        """Give what ingredients are made of.
+
+        Parameters
+        ----------
+        keys : sequence of str
+            The ingredients.
+
+        Returns
+        -------
+        (compounds, ingredients) float
+            Mass share of each compound, in the order of `chemistry.compounds.compounds()`. [1]
+        """
+        shares = [[self[key].composition.get(each.key, 0.0) for key in keys] for each in compounds()]
+        return np.array(shares, float).reshape(len(compounds()), len(keys))
+
+
+@cache
+def pantry() -> Pantry:
+    """Give the handbook's ingredients; the second call costs nothing.
+
+    Examples
+    --------
+    >>> pantry() is pantry()
+    True
+    """
+    return Pantry({key: from_handbook(key) for key in handbook().keys("ingredients")})

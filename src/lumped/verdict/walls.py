@@ -1,0 +1,151 @@
+"""Insulating enough for this? What a wall of insulating dough leaks beside a lamp, and what the lamp makes of it.
+
+A wall lies between two conducting lumps, a lamp bridges it, a pack feeds the lumps: the wall takes V/R of the current
+that the lamp could have, `V_pack - price = R·(I_lamp(V) + V/R_wall) + V`.
+"""
+
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.circuit.lamp import lamp
+from lumped.quantities import Value, believed, drawn
+from lumped.reference import handbook
+from lumped.texts import say
+
+__all__ = ["Wall", "WallVerdict", "judge_wall"]
+
+Array = NDArray[np.float64]
+_STEPS = ("barely_lit_current", "dim_current", "bright_current")
+_STATES = ("dark", "barely-lit", "dim", "bright")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wall:
+    """A wall of insulating dough between two lumps.
+
+    Parameters
+    ----------
+    thickness : float
+        From lump to lump. [m]
+    area : float
+        Where the lumps touch it. [m²]
+
+    Examples
+    --------
+    >>> round(Wall(thickness=3e-3, area=4e-4).resistance(118.0))
+    885
+    """
+
+    thickness: float
+    area: float
+
+    def resistance(self, resistivity: Any) -> Any:
+        """Resistance of the wall, the field at its edges left out, for a resistivity in Ω·m. [Ω]"""
+        return resistivity * self.thickness / self.area
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WallVerdict:
+    """Whether a wall insulates enough for a lamp.
+
+    Parameters
+    ----------
+    lamp : str
+        Key of the lamp.
+    leak : Value
+        Current through the wall. [A]
+    current, without : Value
+        Current through the lamp, with this wall and with a perfect one. [A]
+    states : tuple of str
+        What the lamp does at the poor end, the middle and the good end of the wall's interval.
+    enough : {"yes", "no", "perhaps"}
+        Whether it shines as brightly as with a perfect wall: at both ends, at neither, or at one.
+    words : str
+        The verdict in a sentence.
+    """
+
+    lamp: str
+    leak: Value
+    current: Value
+    without: Value
+    states: tuple[str, str, str]
+    enough: str
+    words: str
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "lamp": self.lamp, "leak": self.leak.as_dict(), "current": self.current.as_dict(),
+            "current_with_perfect_wall": self.without.as_dict(), "states": list(self.states), "enough": self.enough,
+            "words": self.words,
+        }  # fmt: skip
+
+
+def judge_wall(wall: Wall, resistivity: Value, lamp_key: str = "lamp-red") -> WallVerdict:
+    """Judge whether a wall insulates enough for a lamp that bridges it.
+
+    Parameters
+    ----------
+    wall : Wall
+        The wall.
+    resistivity : Value
+        Of its dough. [Ω·m]
+    lamp_key : str
+        Which lamp, by its key in the handbook.
+
+    Returns
+    -------
+    WallVerdict
+
+    Notes
+    -----
+    The pack, the price at the metal and the resistance of the lumps are those of the handbook's entry `wall-scene`.
+
+    Examples
+    --------
+    >>> judge_wall(Wall(thickness=3e-3, area=4e-4), Value.exact(400.0, "Ω·m")).enough
+    'yes'
+    >>> judge_wall(Wall(thickness=3e-3, area=4e-4), Value.exact(2.0, "Ω·m")).enough
+    'no'
+    """
+    rho = drawn({"wall": resistivity})["wall"]
+    resistance = wall.resistance(rho)
+    volts, through = _point(lamp_key, 1 / resistance)
+    _, alone = _point(lamp_key, np.zeros(1))
+    origin = resistivity.provenance
+    current = believed(through, unit="A", provenance=origin)
+    states = tuple(_state(lamp_key, each) for each in (current.low, current.mean, current.high))
+    best = _state(lamp_key, float(alone[0]))
+    enough = "yes" if states[0] == best else "no" if states[2] != best else "perhaps"
+    leak = believed(volts / resistance, unit="A", provenance=origin)
+    words = say(
+        f"wall-{enough}", lamp=handbook().name("lamps", lamp_key),
+        leak=f"{1e3 * leak.mean:.2g}", alone=f"{1e3 * float(alone[0]):.2g}", current=f"{1e3 * current.mean:.2g}",
+    )  # fmt: skip
+    return WallVerdict(
+        lamp=lamp_key, leak=leak, current=current, without=Value.exact(float(alone[0]), "A", origin),
+        states=(states[0], states[1], states[2]), enough=enough, words=words,
+    )  # fmt: skip
+
+
+def _point(lamp_key: str, conductance: Array) -> tuple[Array, Array]:
+    """Volts at the lamp and current through it, by halving: all laws rise with the volts. [V], [A]"""
+    book = handbook()
+    source = book.value("verdicts", "wall-scene", "voltage").mean
+    resistance = book.value("verdicts", "wall-scene", "resistance").mean
+    law = np.vectorize(lamp(lamp_key).current)
+    grid = np.linspace(0.0, source, 400)
+    passed = law(grid)
+    low, high = np.zeros_like(conductance), np.full_like(conductance, source)
+    for _ in range(40):
+        middle = (low + high) / 2
+        too_low = middle + resistance * (np.interp(middle, grid, passed) + middle * conductance) < source
+        low, high = np.where(too_low, middle, low), np.where(too_low, high, middle)
+    return low, np.interp(low, grid, passed)
+
+
+def _state(lamp_key: str, current: float) -> str:
+    return _STATES[sum(current >= handbook().value("lamps", lamp_key, step).mean for step in _STEPS)]

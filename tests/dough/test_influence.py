@@ -1,0 +1,46 @@
+"""What dominates the uncertainty, and what a measurement would shrink."""
+
+from dataclasses import replace
+
+import pytest
+from tests.bowls import CONDUCTING, INSULATING, recipe_of
+
+from lumped.dough import knead
+
+SALT = recipe_of({**CONDUCTING, "table-salt": 73})
+
+
+def shares(recipe):
+    return {each.measurement: each.share for each in knead(recipe).influences}
+
+
+def test_of_a_weighed_salt_dough_the_obstruction_dominates():
+    found = knead(SALT).influences
+    assert found[0].measurement == "resistivity"
+    assert found[0].share > 0.7
+    assert [each.share for each in found] == sorted((each.share for each in found), reverse=True)
+
+
+def test_of_a_sugar_dough_the_syrup_counts_too():
+    found = shares(recipe_of(INSULATING, "insulating", "not cooked"))
+    assert {"resistivity", "syrup"} <= set(found)
+
+
+def test_flour_by_feel_makes_the_scale_worth_while():
+    loose = replace(SALT.portions[0], as_needed=(0.0, 0.08))
+    assert shares(replace(SALT, portions=(loose, *SALT.portions[1:]))).get("scale", 0) > shares(SALT).get("scale", 0)
+
+
+def test_what_is_left_after_a_measurement_is_less_than_before():
+    dough = knead(SALT)
+    whole = dough.resistivity.high / dough.resistivity.low
+    assert all(1 <= each.factor_left <= whole * 1.001 for each in dough.influences)
+
+
+def test_weighing_the_finished_dough_takes_the_steam_out_of_the_ranking():
+    assert "finished" in shares(SALT)
+    assert "finished" not in shares(replace(SALT, weighed_after=0.42))
+
+
+def test_the_shares_of_groups_that_hardly_work_together_sum_to_about_one():
+    assert sum(shares(SALT).values()) == pytest.approx(1.0, abs=0.25)
