@@ -6,6 +6,7 @@ from typing import Literal
 import numpy as np
 
 from lumped.picture.arranging import Arrangement, arrange
+from lumped.picture.cloth import draw_cloth
 from lumped.picture.doughs import draw_lump
 from lumped.picture.glyphs import draw_body, draw_hidden, draw_wire
 from lumped.picture.labels import Box, Label
@@ -91,7 +92,7 @@ def drawn(
     levels = level_lines(seen.sculpture, seen.reading) if view == "potential" and seen.reading else {}
     layers = [
         element("title", words(say("picture-title", title=seen.sculpture.title))),
-        "" if theme.flat else _cloth(frame, theme, prefix),
+        "" if theme.flat else draw_cloth(frame, theme, prefix),
         *_lumps(seen.sculpture.lumps, arrangement, theme, levels, prefix),
         *(draw_hidden(wire, theme) for wire in arrangement.wires),
         *(_near(pair, theme) for pair in seen.near),
@@ -136,24 +137,6 @@ def _parts(arrangement: Arrangement, theme: Theme, prefix: str) -> list[str]:
                     data_part=part.name, data_kind=part.kind, data_state=state or None)
         )  # fmt: skip
     return groups
-
-
-def _cloth(frame: Box, theme: Theme, prefix: str) -> str:
-    """Linen with a stitched hem."""
-    left, top, width, height = frame.left, -frame.far, frame.right - frame.left, frame.far - frame.near
-    slubs = "M0.5 1.2h2.2M6 0.4h1.6M3.4 3h2.8M8.2 3.8h1.4M0.2 5h1.2M5 6.4h3M1.8 7.6h2.4M7.6 9h1.8M3 9.4h1.4"
-    threads = "M2 2.2v1.6M7 1.4v2M4.4 4.4v1.4M9 5.6v1.8M0.8 6v1.2M6.2 7.4v1.6"
-    weave = element(
-        "pattern", element("path", d=slubs + threads, stroke=theme.weave, stroke_width=0.28, fill="none"),
-        id=f"{prefix}weave", width=10, height=10, patternUnits="userSpaceOnUse",
-    )  # fmt: skip
-    whole = {"x": left, "y": top, "width": width, "height": height, "rx": 3.0}
-    hem = element("rect", x=left + 2, y=top + 2, width=width - 4, height=height - 4, rx=1.8, fill="none",
-                  stroke=theme.hem, stroke_width=0.5, stroke_dasharray="2.4 1.5", stroke_linecap="round",
-                  opacity=0.75)  # fmt: skip
-    return (
-        weave + element("rect", fill=theme.cloth, **whole) + element("rect", fill=f"url(#{prefix}weave)", **whole) + hem
-    )
 
 
 def _near(pair: Nearness, theme: Theme) -> str:

@@ -1,0 +1,306 @@
+"""More salt or less: a recipe followed through for a row of amounts of its salt, with all that is open drawn once.
+
+Salt carries current until the water is full of it; what stays solid stands in the way, so resistivity falls, turns
+and rises again. Every draw is one possible batch and goes along the whole row, so that the place of the turn has an
+interval of its own.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.chemistry.compounds import compounds
+from lumped.dough.beliefs import Draws, draws
+from lumped.dough.bowl import Bowl
+from lumped.dough.chain import Chain, Unknowns, follow
+from lumped.dough.kneading import Kneading, followed, kneading
+from lumped.dough.properties import PROPERTIES, salt_rows, solid_salt, spent
+from lumped.dough.recipe import Recipe
+from lumped.errors import RecipeError
+from lumped.pantry import Pantry, pantry
+from lumped.quantities import Value, believed, significant
+from lumped.reference import handbook
+
+__all__ = ["Mark", "Salting", "growth_marks", "main_salt", "salting"]
+
+Array = NDArray[np.float64]
+SHOWN = ("resistivity", "water_activity", "sodium", "cost")
+_AMOUNTS, _DRAWS = 61, 512
+_ENOUGH = 1.10  # resistivity over the best that still counts as as good
+_TRACE = 1e-4  # share of the dough from which solid salt counts
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mark:
+    """A water activity below which something no longer grows.
+
+    Parameters
+    ----------
+    key : str
+        What grows.
+    value : Value
+        The water activity. [1]
+    """
+
+    key: str
+    value: Value
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Salting:
+    """A recipe with all amounts of its salt.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        The recipe as written.
+    salt : str
+        Which of its ingredients is varied.
+    amounts : (n,) float
+        How much of it. [kg]
+    amount : float
+        How much of it the recipe takes. [kg]
+    bands : mapping of str to (3, n) float
+        Low end, median and high end of the 95 % interval of each property. [unit of the property]
+    point : mapping of str to Value
+        The recipe's own figures, each in the unit of the property.
+    share : (n,) float
+        Mass of it over mass of dough. [1]
+    best : Value
+        The amount with which the dough conducts best. [kg]
+    best_resistivity : Value
+        Its resistivity. [Ω·m]
+    enough : (float, float)
+        From where to where the median is within a tenth of its best. [kg]
+    solid_from : Value or None
+        The amount from which some stays solid; None if all dissolves as far as the row goes. [kg]
+    money : str
+        In what prices are given; "" without prices.
+    """
+
+    recipe: Recipe
+    salt: str
+    amounts: Array
+    amount: float
+    bands: Mapping[str, Array]
+    point: Mapping[str, Value]
+    share: Array
+    best: Value
+    best_resistivity: Value
+    enough: tuple[float, float]
+    solid_from: Value | None
+    money: str = ""
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give the row as JSON shows it, in SI."""
+        return {
+            "kind": "salting", "schema": 1, "title": self.recipe.title, "salt": self.salt, "amount_kg": self.amount,
+            "invented": self.recipe.invented, "money": self.money or None,
+            "point": {key: value.as_dict() for key, value in self.point.items()},
+            "best_kg": self.best.as_dict(), "best_resistivity": self.best_resistivity.as_dict(),
+            "enough_kg": list(self.enough),
+            "solid_from_kg": None if self.solid_from is None else self.solid_from.as_dict(),
+            "growth": {each.key: each.value.as_dict() for each in growth_marks()},
+            "row": [
+                {"amount_kg": float(amount), "share": float(self.share[k])}
+                | {key: dict(zip(("low", "mean", "high"), map(float, band[:, k]), strict=True))
+                   for key, band in self.bands.items()}
+                for k, amount in enumerate(self.amounts)
+            ],
+        }  # fmt: skip
+
+
+def salting(
+    recipe: Recipe,
+    shop: Pantry | None = None,
+    *,
+    salt: str | None = None,
+    prices: Mapping[str, float] | None = None,
+    money: str = "",
+    amounts: int = _AMOUNTS,
+    count: int = _DRAWS,
+) -> Salting:
+    """Follow a recipe through for a row of amounts of its salt.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in, and what is done with it.
+    shop : Pantry, optional
+        What the ingredients are; the handbook's.
+    salt : str, optional
+        Which ingredient is varied; by default the one that brings most ions.
+    prices : mapping of str to float, optional
+        Price of each ingredient. [money/kg]
+    money : str
+        In what they are given.
+    amounts, count : int
+        How many amounts, and how many draws of what is open.
+
+    Returns
+    -------
+    Salting
+        From no salt to twice the recipe's, or beyond what the water holds if that is more.
+
+    Raises
+    ------
+    RecipeError
+        If there is no salt in the recipe.
+
+    Notes
+    -----
+    A recipe that gives the weight of its finished dough tells how much water left; that share is kept for all amounts.
+
+    Examples
+    --------
+    >>> from lumped.dough import Portion
+    >>> grams = {"plain-flour": 125, "tap-water": 237, "table-salt": 73}
+    >>> portions = tuple(Portion(ingredient=k, written=f"{g} g", mass=Value.exact(g / 1e3, "kg"))
+    ...                  for k, g in grams.items())
+    >>> row = salting(Recipe(title="Plain", kind="conducting", portions=portions, cooked="pot"))
+    >>> row.enough[0] < 0.073 < row.enough[1] < 0.146
+    True
+    """
+    shop = shop or pantry()
+    chosen = salt or main_salt(recipe, shop)
+    done = kneading(recipe, shop)
+    given = _thinned(draws(recipe, shop)[0], count)
+    amount = recipe.mass_of(chosen)
+    row = np.linspace(0.0, _most(recipe, shop, chosen, amount), amounts)
+    chain, masses = _followed(recipe, given, shop, chosen, row)
+    cost = spent(given.keys, masses, prices)
+    bands = {key: _band(PROPERTIES[key].given(chain, cost), amounts)
+             for key in SHOWN if key != "cost" or cost is not None}  # fmt: skip
+    resistivity = chain.resistivity.reshape(amounts, -1)
+    turn = resistivity.argmin(axis=0)
+    good = row[bands["resistivity"][1] <= _ENOUGH * bands["resistivity"][1].min()]
+    weighed = chain.mass.reshape(amounts, -1)
+    return Salting(
+        recipe=recipe, salt=chosen, amounts=row, amount=amount, bands=bands, point=_point(done, prices),
+        share=np.median(row[:, None] / np.maximum(weighed, 1e-12), axis=1),
+        best=believed(row[turn], unit="kg", provenance=done.provenance),
+        best_resistivity=done.value(resistivity.min(axis=0), "Ω·m"),
+        enough=(float(good[0]), float(good[-1])),
+        solid_from=_solid_from(chain, row, done), money=money if cost is not None else "",
+    )  # fmt: skip
+
+
+def main_salt(recipe: Recipe, shop: Pantry) -> str:
+    """Find the ingredient that brings most ions, among those that are mostly salt.
+
+    Raises
+    ------
+    RecipeError
+        If none is.
+    """
+    brought = {key: recipe.mass_of(key) * _moles(shop, key) for key in recipe.ingredients}
+    if not any(brought.values()):
+        raise RecipeError("salting-no-salt", title=recipe.title)
+    return max(brought, key=lambda key: brought[key])
+
+
+def growth_marks() -> tuple[Mark, ...]:
+    """Give the water activities below which bacteria, yeasts, moulds, and all of them, no longer grow."""
+    book = handbook()
+    return tuple(
+        Mark(key=key, value=book.value("marks", f"growth-{key}", "water_activity"))
+        for key in ("bacteria", "yeasts", "moulds", "anything")
+    )
+
+
+def _moles(shop: Pantry, key: str) -> float:
+    """Moles of ions in a mass of an ingredient, if more than half of it is salt. [mol/kg]"""
+    parts = [(shop[key].composition.get(each.key, 0.0), each) for row in salt_rows() for each in (compounds()[row],)]
+    if sum(share for share, _ in parts) < 0.5:
+        return 0.0
+    return sum(share * sum(each.ions.values()) / (each.molar_mass or np.inf) for share, each in parts)
+
+
+def _most(recipe: Recipe, shop: Pantry, salt: str, amount: float) -> float:
+    """Where the row ends: twice the recipe's, or a fifth beyond what the water holds, at a round figure. [kg]"""
+    middle = _thinned(draws(recipe, shop)[0], 33)
+    flood = np.array([amount, 2 * amount + _mass(recipe)])
+    chain, _ = _followed(recipe, middle, shop, salt, flood)
+    solid = (solid_salt(chain) * chain.mass).reshape(2, -1)[1]
+    held = float(np.median(flood[1] - solid))
+    return significant(max(2 * amount, min(1.2 * held, 10 * amount)), 2)
+
+
+def _mass(recipe: Recipe) -> float:
+    """Mass of all that goes in, what is added by feel at its middle. [kg]"""
+    return sum(recipe.mass_of(key) for key in recipe.ingredients)
+
+
+def _followed(recipe: Recipe, given: Draws, shop: Pantry, salt: str, row: Array) -> tuple[Chain, Array]:
+    """Follow each draw through with each amount, all in one pass: entry = amount · draws + draw."""
+    bowl, count = Bowl.of(given.keys, shop), given.masses.shape[1]
+    lost = _lost_share(recipe, given, shop)
+    masses = np.tile(given.masses, (1, len(row)))
+    place = given.keys.index(salt)
+    scale = given.masses[place] / max(recipe.mass_of(salt), 1e-12)  # how far this batch was weighed off
+    masses[place] = (row[:, None] * scale).ravel()
+
+    def along(each: Array) -> Array:
+        return np.tile(np.broadcast_to(each, (count,)), len(row))
+
+    names = Unknowns.__dataclass_fields__
+    chain = follow(
+        bowl, masses, unknowns=Unknowns(**{name: along(getattr(given.unknowns, name)) for name in names}),
+        lost_share=along(lost), temperature=recipe.temperature,
+        moisture={k: along(each) for k, each in given.moisture.items()},
+        minerals={k: along(each) for k, each in given.minerals.items()},
+    )  # fmt: skip
+    return chain, masses
+
+
+def _lost_share(recipe: Recipe, given: Draws, shop: Pantry) -> Array:
+    """Share of water that leaves: the method's, or what a weighed dough says. [1]"""
+    if given.weighed_after is None:
+        return given.lost_share
+    chain = followed(recipe, given, shop)
+    water = chain.components[0] + chain.water_lost
+    return np.asarray(chain.water_lost / np.maximum(water, 1e-12))
+
+
+def _thinned(given: Draws, count: int) -> Draws:
+    """Give the first so many draws; their order is shuffled by design, so that they are spread like all."""
+    cut = {name: getattr(given.unknowns, name)[:count] for name in Unknowns.__dataclass_fields__}
+    after = given.weighed_after
+    return replace(
+        given, masses=given.masses[:, :count], lost_share=given.lost_share[:count], unknowns=Unknowns(**cut),
+        weighed_after=None if after is None else after[:count],
+        moisture={k: each[:count] for k, each in given.moisture.items()},
+        minerals={k: each[:count] for k, each in given.minerals.items()},
+    )  # fmt: skip
+
+
+def _band(found: Array, amounts: int) -> Array:
+    return np.quantile(found.reshape(amounts, -1), [0.025, 0.5, 0.975], axis=1)
+
+
+def _solid_from(chain: Chain, row: Array, done: Kneading) -> Value | None:
+    """Give the amount from which salt stays solid, draw by draw, between two amounts of the row. [kg]"""
+    solid = solid_salt(chain).reshape(len(row), -1)
+    if np.mean(solid[-1] > _TRACE) < 0.975:
+        return None
+    k = np.clip((solid > _TRACE).argmax(axis=0), 1, None)
+    draw = np.arange(solid.shape[1])
+    here, before = solid[k, draw], solid[k - 1, draw]
+    slope = np.diff(solid, axis=0)[np.minimum(k, len(row) - 2), draw]  # past the kink
+    step = np.where(slope > 0, (here - before) / np.maximum(slope, 1e-12), 1.0)
+    found = row[k] - np.clip(step, 0.0, 1.0) * (row[1] - row[0])
+    return believed(np.where(solid[-1] > _TRACE, found, row[-1]), unit="kg", provenance=done.provenance)
+
+
+def _point(done: Kneading, prices: Mapping[str, float] | None) -> dict[str, Value]:
+    """Give the recipe's own figures, from all draws, as `knead` does."""
+    recipe = done.recipe
+    means = np.array([[recipe.mass_of(key)] for key in recipe.ingredients])
+    cost = spent(recipe.ingredients, means, prices)
+    return {
+        key: done.value(PROPERTIES[key].given(done.chain, cost), PROPERTIES[key].unit)
+        for key in SHOWN if key != "cost" or cost is not None
+    }  # fmt: skip
