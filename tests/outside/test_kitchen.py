@@ -1,8 +1,7 @@
-"""Weights of measures, compositions and molar masses, against tables and each other.
+"""Weights of measures and molar masses, against tables and each other.
 
-Sources: USDA National Nutrient Database for Standard Reference (weights, composition); US customary measures;
-21 CFR 101.9(b)(5)(viii); standard atomic weights; Penniston 2008 (citric acid); Merck Index (cream of tartar);
-Regulation (EU) 1169/2011 Annex II and FALCPA/FASTER (allergens).
+Sources: USDA National Nutrient Database for Standard Reference (weights); US customary measures;
+21 CFR 101.9(b)(5)(viii); standard atomic weights.
 """
 
 import pytest
@@ -78,28 +77,3 @@ def test_an_australian_tablespoon_holds_a_third_more():
 def test_molar_masses_are_sums_of_atomic_weights(substance, formula):
     wanted = sum(count * ATOMS[atom] for atom, count in formula.items())
     assert BOOK.row("substances", substance, "molar_mass").printed == pytest.approx(wanted, abs=0.01)
-
-
-def test_the_sodium_of_usda_salt_and_soda_stands_for_nearly_pure_substances():
-    salt = 38.758 / (100 * ATOMS["Na"] / 58.443)
-    assert BOOK.row("ingredients", "table-salt", "salt").low / 100 == pytest.approx(salt, abs=1e-3)
-    assert 27.360 / (100 * ATOMS["Na"] / 84.007) == pytest.approx(0.9998, abs=3e-4)
-
-
-def test_the_potassium_of_usda_cream_of_tartar_stands_for_four_fifths_of_it():
-    row = BOOK.row("ingredients", "cream-of-tartar", "bitartrate")
-    assert row.low / 100 == pytest.approx(16.5 / (100 * ATOMS["K"] / 188.177), abs=2e-3)
-    assert row.low < row.printed <= row.high
-
-
-def test_lemon_juice_holds_the_citric_acid_that_was_measured():
-    row = BOOK.row("ingredients", "lemon-juice", "citric_acid")
-    assert row.printed / 100 * 1030 == pytest.approx(48.0, rel=0.01)  # g/L, Penniston 2008; 1.03 kg/L from memory
-
-
-def test_there_are_fourteen_european_and_nine_american_allergens_and_wheat_flour_names_both():
-    assert len(set(BOOK.entry("allergens", "eu").facts["names"])) == BOOK.row("allergens", "eu", "count").printed == 14
-    assert len(set(BOOK.entry("allergens", "us").facts["names"])) == BOOK.row("allergens", "us", "count").printed == 9
-    flour = BOOK.entry("ingredients", "plain-flour").facts
-    assert (flour["allergens_eu"], flour["allergens_us"]) == (["cereals containing gluten"], ["wheat"])
-    assert BOOK.entry("ingredients", "cornstarch").facts["allergens_eu"] == []

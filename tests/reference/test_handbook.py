@@ -59,6 +59,19 @@ def test_a_curve_with_a_missing_column_is_refused(tmp_path):
         read_handbook(shelf(tmp_path, curve=curve))
 
 
+def test_a_table_may_be_spread_over_files_named_for_its_parts(tmp_path):
+    shelf(tmp_path)
+    part = f'about = "More"\n[[entries]]\nkey = "screw"\nname = "screw"\nrows = [{{ {GOOD} }}]\n'
+    (tmp_path / "things-more.toml").write_text(part, encoding="utf-8")
+    book = read_handbook(tmp_path)
+    assert (book.keys("things"), book.about["things"]) == (("nail", "screw"), "Things; More")
+    (tmp_path / "things-more.toml").write_text(part.replace("screw", "nail"), encoding="utf-8")
+    with pytest.raises(
+        HandbookError, match=r"things-more\.toml, entry “nail”, row “-” is unsound: the key is used twice"
+    ):
+        read_handbook(tmp_path)
+
+
 def test_a_file_that_is_no_toml_is_named(tmp_path):
     with pytest.raises(HandbookError, match=r"file things\.toml can't be read: Invalid value"):
         read_handbook(shelf(tmp_path, curve="key ="))
@@ -71,7 +84,7 @@ def test_a_file_that_is_no_toml_is_named(tmp_path):
             lambda book: book.value("ingredient", "table-salt", "density"),
             "no table “ingredient”. Did you mean: ingredients",
         ),
-        (lambda book: book.name("ingredients", "salt"), "Did you mean: table-salt"),
+        (lambda book: book.name("ingredients", "tabel-salt"), "Did you mean: table-salt"),
         (lambda book: book.value("ingredients", "table-salt", "g_per_cups"), "Did you mean: g_per_cup"),
         (lambda book: book.curve("nacl-conductivity"), "nacl-conductivity-20degC"),
     ],

@@ -3,7 +3,6 @@
 import numpy as np
 import pytest
 
-from lumped.quantities import Status
 from lumped.reference import handbook
 
 BOOK = handbook()
@@ -15,13 +14,17 @@ ENTRIES_ROWS_SUM = {
     "doughs": (7, 14, 338.1),
     "gauges": (10, 18, 63.0),
     "hands": (3, 5, 18.5),
-    "ingredients": (19, 111, 5774.6),
+    "ingredients": (87, 768, 43362.268),
     "ions": (23, 46, 1721.19),
     "lamps": (5, 50, 1123.95),
     "limits": (16, 27, 23877.57),
     "marks": (6, 8, 488.18),
     "measures": (7, 24, 1687.09814),
     "measuring": (4, 3, 37.0),
+    "names": (87, 0, 0),
+    "prices": (86, 129, 5939.665),
+    "regions": (8, 8, 299.15),
+    "shops": (87, 0, 0),
     "metals": (7, 87, 2365.589712),
     "motors": (2, 10, 26.674),
     "packs": (9, 24, 4123.39),

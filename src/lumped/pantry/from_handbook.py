@@ -11,8 +11,9 @@ from lumped.reference.rows import Row
 
 __all__ = ["from_handbook"]
 
-MEASURES = ("cup", "tbsp", "tsp", "dash")
 _NUTRIENTS = ("carbohydrate", "sugars", "ash", *METALS)
+_CHARGE = {"sodium": 1 / 22.99, "potassium": 1 / 39.10, "magnesium": 2 / 24.31, "calcium": 2 / 40.08}  # of a gram [mol]
+_USUALLY = (0.8, 1.25)  # spread of a metal of which the table says none, from memory
 _MEMORY = Provenance(status=Status.FROM_MEMORY)
 
 
@@ -46,11 +47,17 @@ def from_handbook(key: str) -> Ingredient:
         density=rows["density"].value if "density" in rows else None,
         grain=rows["grain"].value if "grain" in rows else None,
         origins={quantity: row.value.provenance for quantity, row in rows.items()},
-        names=facts.get("names", {}),
+        names=_names(key, entry.name),
         **{name: tuple(facts.get(name, ())) for name in (
             "roles", "allergens_eu", "allergens_us", "may_contain", "contains", "cautions", "notes", "also",
         )},
     )  # fmt: skip
+
+
+def _names(key: str, english: str) -> dict[str, str]:
+    """Its name by language: English is the entry's own name, the others stand in a table of their own."""
+    facts = handbook().entry("names", key).facts
+    return {"en": english, **{language: facts[language] for language in ("fr", "es", "ja")}}
 
 
 def _moisture(rows: Mapping[str, Row], composition: Mapping[str, float]) -> Value:
@@ -66,11 +73,17 @@ def _moisture(rows: Mapping[str, Row], composition: Mapping[str, float]) -> Valu
 
 
 def _minerals(rows: Mapping[str, Row]) -> Value:
-    """How far its metals differ from the table: the widest of their intervals. [1]"""
-    spans = [rows[metal].value for metal in METALS if metal in rows and not rows[metal].value.is_exact]
-    low = min((each.low / each.mean for each in spans), default=0.8)
-    high = max((each.high / each.mean for each in spans), default=1.25)
-    return Value(mean=1.0, low=low, high=high, unit="", provenance=_MEMORY, spread="lognormal")
+    """How far its metals differ from the table, all of them together, each by the charge that it brings. [1]"""
+    low = mean = high = 0.0
+    for metal, charge in _CHARGE.items():
+        if metal in rows and rows[metal].value.mean > 0:
+            value = rows[metal].value
+            below, above = _USUALLY if value.is_exact else (value.low / value.mean, value.high / value.mean)
+            low += charge * value.mean * below
+            mean += charge * value.mean
+            high += charge * value.mean * above
+    below, above = (low / mean, high / mean) if mean else _USUALLY
+    return Value(mean=1.0, low=below, high=above, unit="", provenance=_MEMORY, spread="lognormal")
 
 
 def _weights(rows: Mapping[str, Row], usual: str) -> dict[str, dict[str, Value]]:

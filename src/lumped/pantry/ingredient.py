@@ -5,8 +5,13 @@ from dataclasses import dataclass, field
 
 from lumped.quantities import Provenance, Value
 
-__all__ = ["Ingredient"]
+__all__ = ["METHODS", "ROLES", "Ingredient"]
 
+ROLES = (
+    "body", "ions", "acid", "moisture keeper", "softener", "preservative", "liquid", "sweetener", "colour", "binder",
+    "raising",
+)  # fmt: skip
+METHODS = ("spooned", "scooped", "sifted", "poured", "packed", "levelled")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,7 +30,7 @@ class Ingredient:
         How much of its mineral salts there really is over what `composition` says. [1]
     weights : mapping of str to mapping of str to Value
         What a US measure of it weighs: by measure ("cup", "tbsp", "tsp", "dash") and by method ("spooned", "scooped",
-        "sifted", "poured", "levelled"). [kg]
+        "sifted", "poured", "packed", "levelled"); see `METHODS`. [kg]
     usual_method : str
         The method that is meant where a recipe says none.
     density : Value or None
@@ -33,8 +38,7 @@ class Ingredient:
     grain : Value or None
         Diameter of its grains or crystals. [m]
     roles : tuple of str
-        What it does in a dough: "body", "ions", "acid", "moisture keeper", "softener", "preservative", "liquid",
-        "sweetener", "colour".
+        What it does in a dough: "body", "ions", "acid", …; see `ROLES`.
     allergens_eu, allergens_us : tuple of str
         Allergens of the European and American lists that it contains.
     may_contain : tuple of str

@@ -1,6 +1,7 @@
 """Reading the tables, and refusing what is unsound.
 
-Each file `data/SUBJECT.toml` is the table SUBJECT; `sources.toml` is the bibliography.
+Each file `data/SUBJECT.toml` is the table SUBJECT, and `data/SUBJECT-PART.toml` adds to it; `sources.toml` is the
+bibliography.
 """
 
 import math
@@ -45,18 +46,20 @@ def read_handbook(folder: Traversable | Path) -> Handbook:
         If a file can't be read or a row is unsound; the sentence names file, entry and row.
     """
     files = {file.name: file for file in folder.iterdir() if file.name.endswith(".toml")}
-    papers = {name: _parsed(files[name]) for name in sorted(files)}
+    papers = {name: _parsed(files[name]) for name in sorted(files, key=lambda name: name.removesuffix(".toml"))}
     sources = _sources(papers.pop("sources.toml", {}).get("sources", []))
-    tables: dict[str, Mapping[str, Entry]] = {}
+    tables: dict[str, dict[str, Entry]] = {}
     curves: dict[str, Curve] = {}
+    about: dict[str, str] = {}
     for name, paper in papers.items():
-        tables[name.removesuffix(".toml")] = _entries(name, paper.get("entries", []), sources)
+        table = name.removesuffix(".toml").partition("-")[0]
+        _add_entries(name, paper.get("entries", []), sources, tables.setdefault(table, {}))
+        about[table] = "; ".join(filter(None, (about.get(table), str(paper.get("about", "")))))
         for curve in paper.get("curves", []):
             _refuse(curve.get("key") in curves, name, curve.get("key", "?"), "", "the key is used twice")
             curves[curve["key"]] = _curve(name, curve, sources)
-    about = {name.removesuffix(".toml"): str(paper.get("about", "")) for name, paper in papers.items()}
     return Handbook(
-        tables=MappingProxyType(tables),
+        tables=MappingProxyType({table: MappingProxyType(entries) for table, entries in tables.items()}),
         about=MappingProxyType(about),
         curves=MappingProxyType(curves),
         sources=MappingProxyType(sources),
@@ -83,8 +86,10 @@ def _sources(papers: list[dict[str, Any]]) -> dict[str, Source]:
     return sources
 
 
-def _entries(file: str, papers: list[dict[str, Any]], sources: Mapping[str, Source]) -> Mapping[str, Entry]:
-    entries: dict[str, Entry] = {}
+def _add_entries(
+    file: str, papers: list[dict[str, Any]], sources: Mapping[str, Source], entries: dict[str, Entry]
+) -> None:
+    """Add the entries of a file to those that its table already has."""
     for paper in papers:
         key = str(paper.get("key", "?"))
         _refuse(key in entries, file, key, "", "the key is used twice")
@@ -96,7 +101,6 @@ def _entries(file: str, papers: list[dict[str, Any]], sources: Mapping[str, Sour
             rows[quantity] = _row(file, key, row, sources)
         facts = {name: fact for name, fact in paper.items() if name not in ("key", "name", "rows")}
         entries[key] = Entry(key=key, name=paper["name"], rows=MappingProxyType(rows), facts=MappingProxyType(facts))
-    return MappingProxyType(entries)
 
 
 def _row(file: str, entry: str, row: dict[str, Any], sources: Mapping[str, Source]) -> Row:
