@@ -65,3 +65,4 @@ filling-unknown = { $method } is no way of filling a measure that Lumped knows. 
 filling-weighed = “{ $text }” is a weight, so it does not matter whether it is { $method }. Leave that word out.
 filling-liquid = “{ $text }”: { $ingredient } is a liquid and can't be { $method }. Leave that word out.
 kitchen-unknown = There are no { $system } measures here. Choose one of: { $known }.
+measures-nothing = { $mass } g of { $ingredient } can't be measured out. Give a mass above zero.
