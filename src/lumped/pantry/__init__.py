@@ -6,5 +6,8 @@ in every dough. A pantry is a value: the handbook's ingredients and those a user
 
 from lumped.pantry.ingredient import Ingredient
 from lumped.pantry.pantry import Pantry, pantry
+from lumped.pantry.prices import Price, price
+from lumped.pantry.shops import Sold, sold
+from lumped.pantry.where import Region, region, regions
 
-__all__ = ["Ingredient", "Pantry", "pantry"]
+__all__ = ["Ingredient", "Pantry", "Price", "Region", "Sold", "pantry", "price", "region", "regions", "sold"]

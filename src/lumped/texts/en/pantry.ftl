@@ -57,3 +57,17 @@ safety-remark-sugar-char = { $ingredient }: some refineries clean cane sugar ove
 safety-remark-glycerine-origin = { $ingredient }: glycerine comes from plants, animals or petroleum, and not every label says from which.
 safety-remark-fat-origin = { $ingredient }: some white fats mix in lard or tallow, and an emulsifier may be of animal fat; look for “vegetable” or a seal.
 safety-remark-colour-origin = { $ingredient }: some reds are made of insects (carmine, E120), and some carriers are alcohol or glycerine of unknown origin.
+
+## Regions, prices, shops
+
+pantry-no-region = There is no region “{ $region }”. Did you mean “{ $near }”? Lumped knows: { $known }.
+pantry-place-tap = from the tap
+pantry-place-supermarket = in any supermarket
+pantry-place-baking-shelf = on the baking shelf of larger supermarkets
+pantry-place-health-food-shop = in health-food shops and organic shops
+pantry-place-pharmacy = in pharmacies
+pantry-place-asian-grocer = at an Asian grocer’s
+pantry-place-hardware-shop = in hardware shops
+pantry-place-online = by order, on the internet
+pantry-place-unusual = hard to find there
+pantry-place-unknown = nobody told Lumped where

@@ -1,0 +1,112 @@
+"""What an ingredient costs in a region, in small packs, and which packs there are.
+
+Where the handbook has no figure for a region, the European one is taken times the region's level of prices; the
+spreads of both add as independent factors, `s² = s₁² + s₂²`. All figures are from memory, and dated.
+"""
+
+from dataclasses import dataclass
+from functools import cache
+from math import exp, hypot, log
+
+from lumped.pantry.where import Region, region
+from lumped.quantities import Provenance, Value
+from lumped.reference import handbook
+from lumped.reference.rows import Entry
+
+__all__ = ["Price", "price"]
+
+_BASE = "eur_per_kg"
+_GRAMS_PER_KG = 1000
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Price:
+    """What an ingredient costs.
+
+    Parameters
+    ----------
+    ingredient, region : str
+        Their keys.
+    currency : str
+        Three letters (ISO 4217).
+    per_mass : Value
+        Price by mass in small packs. [currency/kg]
+    packs : tuple of float
+        What usual packs hold, the smallest first. [kg]
+    dated : str
+        The year of the figures.
+    worked_out : bool
+        Whether it was worked out from the European price, for want of a figure.
+    """
+
+    ingredient: str
+    region: str
+    currency: str
+    per_mass: Value
+    packs: tuple[float, ...]
+    dated: str
+    worked_out: bool
+
+
+@cache
+def price(ingredient: str, where: str) -> Price | None:
+    """Give what an ingredient costs in a region.
+
+    Parameters
+    ----------
+    ingredient : str
+        Its key in the handbook.
+    where : str
+        Key of the region.
+
+    Returns
+    -------
+    Price or None
+        None where the handbook knows no price, such as that of a user's own ingredient.
+
+    Raises
+    ------
+    InputError
+        If there is no such region.
+
+    Examples
+    --------
+    >>> found = price("table-salt", "north-america")
+    >>> found.per_mass.text(), found.packs, found.dated
+    ('1.30 USD/kg (0.70 to 2.50)', (0.737,), '2024')
+    """
+    place = region(where)
+    if ingredient not in handbook().keys("prices"):
+        return None
+    entry = handbook().entry("prices", ingredient)
+    own = f"{place.currency.lower()}_per_kg"
+    return Price(
+        ingredient=ingredient, region=where, currency=place.currency,
+        per_mass=_in(place.currency, entry.rows[own].value) if own in entry.rows else _worked_out(entry, place),
+        packs=_packs(entry, where), dated=min(entry.facts["dated"], place.dated), worked_out=own not in entry.rows,
+    )  # fmt: skip
+
+
+def _packs(entry: Entry, where: str) -> tuple[float, ...]:
+    grams = entry.facts.get(f"packs_{where.replace('-', '_')}_g", entry.facts["packs_g"])
+    return tuple(sorted(each / _GRAMS_PER_KG for each in grams))
+
+
+def _in(currency: str, value: Value) -> Value:
+    return Value(
+        mean=value.mean, low=value.low, high=value.high, unit=f"{currency}/kg", provenance=value.provenance,
+        spread=value.spread,
+    )  # fmt: skip
+
+
+def _worked_out(entry: Entry, place: Region) -> Value:
+    base, level = entry.rows[_BASE].value, place.level
+    mean = base.mean * level.mean
+    below, above = (
+        exp(hypot(log(bound(base) / base.mean), log(bound(level) / level.mean)))
+        for bound in (lambda value: value.low, lambda value: value.high)
+    )
+    return Value(
+        mean=mean, low=mean / below, high=mean * above, unit=f"{place.currency}/kg", spread="lognormal",
+        provenance=Provenance.of([base.provenance, level.provenance]),
+    )  # fmt: skip
