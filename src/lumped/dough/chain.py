@@ -121,7 +121,7 @@ class Chain:
     @property
     def density(self) -> Array:
         """[kg/m³]"""
-        return self.mass / np.maximum(self.volume, _TINY)
+        return np.asarray(self.mass / np.maximum(self.volume, _TINY))
 
     def of(self, key: str) -> Array:
         """Mass of a compound in the dough. [kg]"""
