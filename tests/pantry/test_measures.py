@@ -35,11 +35,24 @@ def test_not_knowing_how_a_cup_was_filled_is_wider_than_knowing():
     unsaid, said = weight_of("cup", FLOUR, "us"), weight_of("cup", FLOUR, "us", "spooned")
     assert said.high - said.low < unsaid.high - unsaid.low
     assert said.mean == pytest.approx(unsaid.mean)
+    assert unsaid.high >= weight_of("cup", FLOUR, "us", "scooped").mean
 
 
 def test_salt_does_not_pack():
     ways = [weight_of("cup", SALT, "us", way).mean for way in ("spooned", "scooped", "sifted", "packed", "levelled")]
     assert ways == pytest.approx([0.292] * 5)
+
+
+@pytest.mark.parametrize("key", pantry())
+def test_each_ingredient_can_be_filled_in_each_way_or_is_a_liquid(key):
+    for method in FILLINGS:
+        try:
+            heavy = weight_of("cup", pantry()[key], "metric", method)
+        except RecipeError as problem:
+            assert problem.code == "filling-liquid", str(problem)  # noqa: PT017
+            assert pantry()[key].density is not None
+        else:
+            assert 0 < heavy.low < heavy.mean < heavy.high
 
 
 @pytest.mark.parametrize("method", FILLINGS)

@@ -195,14 +195,26 @@ def _filled(own: Mapping[str, Value], ingredient: Ingredient, method: str | None
     usual = ingredient.usual_method
     if usual not in own:
         usual = next(iter(own))
+    packs = usual in _PACKING or _is_powder(ingredient)
     if method is None:
-        return _with_spread(own[usual])
+        return _unsaid(_with_spread(own[usual]), own, usual, packs=packs)
     if method not in FILLINGS:
         raise RecipeError("filling-unknown", method=method, known=", ".join(FILLINGS))
     _refuse_liquid(ingredient, method, text)
     if method in own and method != usual:
         return _with_spread(own[method])
-    return _otherwise(own[usual], usual, method, packs=usual in _PACKING or _is_powder(ingredient))
+    return _otherwise(own[usual], usual, method, packs=packs)
+
+
+def _unsaid(known: Value, own: Mapping[str, Value], usual: str, *, packs: bool) -> Value:
+    """A powder whose recipe does not say how the cup was filled: it may have been scooped. [kg]"""
+    if not packs or usual not in ("spooned", "levelled"):
+        return known
+    scooped = own.get("scooped") or _otherwise(known, usual, "scooped", packs=packs)
+    return Value(
+        mean=known.mean, low=known.low, high=max(known.high, scooped.high), unit="kg",
+        provenance=Provenance.of([known.provenance, scooped.provenance]),
+    )  # fmt: skip
 
 
 def _otherwise(known: Value, usual: str, method: str, *, packs: bool) -> Value:
@@ -234,12 +246,12 @@ def _refuse_liquid(ingredient: Ingredient, method: str | None, text: str) -> Non
 
 
 def _is_powder(ingredient: Ingredient) -> bool:
-    return ingredient.composition.get("starch", 0.0) > 0.4  # flours and starches
+    """Whether it is a flour or starch that packs, though its table only says that a measure was levelled."""
+    return ingredient.usual_method == "levelled" and ingredient.composition.get("starch", 0.0) > 0.4
 
 
 def _is_liquid(ingredient: Ingredient) -> bool:
-    wet = sum(ingredient.composition.get(key, 0.0) for key in ("water", "fat", "glycerol"))
-    return ingredient.density is not None or ingredient.usual_method == "poured" or wet > 0.6
+    return ingredient.density is not None and ingredient.usual_method != "packed"
 
 
 def _with_spread(value: Value) -> Value:
