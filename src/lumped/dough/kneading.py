@@ -14,6 +14,7 @@ from lumped.dough.influence import influences_on
 from lumped.dough.material import Dough, Reason
 from lumped.dough.notes import allergens_in, cautions_on, notes_on
 from lumped.dough.recipe import Recipe
+from lumped.dough.texture import FeelFit, feel_of
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Value, believed
 from lumped.reference import handbook
@@ -102,7 +103,12 @@ def kneading(recipe: Recipe, shop: Pantry | None = None, calibration: Calibratio
     )
 
 
-def knead(recipe: Recipe, shop: Pantry | None = None, calibration: Calibration | None = None) -> Dough:
+def knead(
+    recipe: Recipe,
+    shop: Pantry | None = None,
+    calibration: Calibration | None = None,
+    fit: FeelFit | None = None,
+) -> Dough:
     """Work out the dough that a recipe yields.
 
     Parameters
@@ -113,6 +119,8 @@ def knead(recipe: Recipe, shop: Pantry | None = None, calibration: Calibration |
         What the ingredients are; the handbook's.
     calibration : Calibration, optional
         What measured batches taught: it narrows the interval.
+    fit : FeelFit, optional
+        What batches that hands scored taught of its feel.
 
     Returns
     -------
@@ -142,6 +150,7 @@ def knead(recipe: Recipe, shop: Pantry | None = None, calibration: Calibration |
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
         facts=tuple(_reason(done, *each) for each in _FACTS), influences=influences_on(done, shop),
+        feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), fit),
         notes=notes_on(recipe, found, salt, calibrated=calibration is not None),
         cautions=cautions_on(recipe, salt, shop), allergens=allergens_in(recipe, shop),
         salt_fraction=salt, temperature=recipe.temperature, invented=recipe.invented,

@@ -7,6 +7,7 @@ from lumped.quantities import Value, parse_quantity
 
 if TYPE_CHECKING:
     from lumped.dough.influence import Influence
+    from lumped.dough.texture import Feel
 
 __all__ = ["CONDUCTS_BELOW", "Dough", "Kind", "Reason"]
 
@@ -63,6 +64,8 @@ class Dough:
         What else is known of it: hydration, water activity, pH, density; empty for a measured dough.
     influences : tuple of Influence
         What dominates the interval, and which measurement would settle it, the strongest first.
+    feel : Feel or None
+        How it is expected to feel; None for a measured dough.
     notes : tuple of str
         Sentences that belong with the figure.
     cautions : tuple of str
@@ -84,6 +87,7 @@ class Dough:
     reasons: tuple[Reason, ...] = ()
     facts: tuple[Reason, ...] = ()
     influences: tuple["Influence", ...] = ()
+    feel: "Feel | None" = None
     notes: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     allergens: tuple[str, ...] = ()
@@ -114,6 +118,7 @@ class Dough:
             "resistivity": self.resistivity.as_dict(), "temperature_K": self.temperature,
             "salt_fraction": self.salt_fraction, "allergens": list(self.allergens), "invented": self.invented,
             "reasons": [each.as_dict() for each in self.reasons], "facts": [each.as_dict() for each in self.facts],
-            "influences": [each.as_dict() for each in self.influences], "notes": list(self.notes),
+            "influences": [each.as_dict() for each in self.influences],
+            "feel": self.feel.as_dict() if self.feel else None, "notes": list(self.notes),
             "cautions": list(self.cautions),
         }  # fmt: skip

@@ -25,7 +25,7 @@ _TABLE_UNITS: dict[str, tuple[float, str]] = {
     "g/kg": (1e-3, ""), "mg/kg": (1e-6, ""), "ppm": (1e-6, ""), "g/100 g": (1e-2, ""), "mg/100 g": (1e-5, ""),
     "g/mol": (1e-3, "kg/mol"), "kg/mol": (1e0, "kg/mol"), "mol/kg": (1.0, "mol/kg"), "mol/m³": (1.0, "mol/m³"),
     "mol/L": (1e3, "mol/m³"), "S·cm²/mol": (1e-4, "S·m²/mol"), "S·m²/mol": (1.0, "S·m²/mol"),
-    "Pa": (1.0, "Pa"), "kPa": (1e3, "Pa"), "Pa·s": (1.0, "Pa·s"), "mPa·s": (1e-3, "Pa·s"),
+    "µS/cm": (1e-4, "S/m"), "Pa": (1.0, "Pa"), "kPa": (1e3, "Pa"), "Pa·s": (1.0, "Pa·s"), "mPa·s": (1e-3, "Pa·s"),
     "1/K": (1.0, "1/K"), "%/K": (1e-2, "1/K"), "mV/K": (1e-3, "V/K"), "V/K": (1.0, "V/K"),
     "µA": (1e-6, "A"), "nA": (1e-9, "A"), "mΩ": (1e-3, "ohm"), "mohm": (1e-3, "ohm"), "MΩ": (1e6, "ohm"),
     "Mohm": (1e6, "ohm"), "Ω·m²": (1.0, "Ω·m²"), "ohm/K": (1.0, "ohm/K"), "nΩ·m": (1e-9, "Ω·m"),

@@ -65,3 +65,17 @@ dough-measure-finished = weigh the finished dough
 dough-measure-oven = dry a spoonful of the flour in the oven and weigh it before and after
 dough-measure-conductivity-meter = put a conductivity meter into the water and into the liquid that can be pressed out
 dough-measure-syrup = measure how well salt water thickened with this sugar conducts
+
+feel-batches = { $count ->
+    [0] nobody has scored a batch yet: the trade's window, by common practice
+    [one] one scored batch
+   *[other] { $count } scored batches
+}
+feel-inside = { $water } g of water to 100 g of flour lie in the trade's window of { $least } to { $most }: expected { $feel } ({ $low } to { $high } of 5, 3 is right).
+feel-below = { $water } g of water to 100 g of flour are less than the { $least } to { $most } of the trade's window: expected { $feel } ({ $low } to { $high } of 5, 3 is right). Add water by the spoon.
+feel-above = { $water } g of water to 100 g of flour are more than the { $least } to { $most } of the trade's window: expected { $feel } ({ $low } to { $high } of 5, 3 is right). Add flour by the spoon, or cook it longer.
+feel-crumbles = crumbly
+feel-stiff = stiff
+feel-right = right
+feel-soft = soft
+feel-sticks = sticky

@@ -1,0 +1,207 @@
+"""How a dough feels: the trade's window of water to flour, and a fit that grows from batches that hands have scored.
+
+There is no model of texture. A score from 1 (crumbles) over 3 (right) to 5 (sticks) is believed linear in the
+logarithm of water to flour and in fat, sugar and salt to flour, `score = β·x + noise`; before anybody scored a batch
+the trade's window is all that is known. Scored batches move β by Bayes' rule for a linear model with known noise.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.dough.bowl import INDEX
+from lumped.dough.chain import Chain
+from lumped.dough.recipe import Recipe
+from lumped.quantities import Provenance, Status, Value
+from lumped.reference import handbook
+from lumped.texts import say
+
+__all__ = ["FEELS", "Feel", "FeelFit", "feel_of", "features_of", "fitted", "hydration_window"]
+
+Array = NDArray[np.float64]
+FEELS = {1: "crumbles", 2: "stiff", 3: "right", 4: "soft", 5: "sticks"}
+_TERMS = ("offset", "hydration", "fat", "sugar", "salt")
+_TINY = 1e-9
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FeelFit:
+    """What is believed of the coefficients of the score.
+
+    Parameters
+    ----------
+    mean : (5,) tuple of float
+        Offset, and slopes with hydration (in half-widths of the window), fat, sugar and salt to flour.
+    covariance : (5, 5) tuple of tuples of float
+        Their covariance.
+    batches : int
+        How many scored batches taught it.
+    """
+
+    mean: tuple[float, ...]
+    covariance: tuple[tuple[float, ...], ...]
+    batches: int = 0
+
+    @classmethod
+    def before(cls) -> "FeelFit":
+        """Give what is believed before any batch was scored: the handbook's entry `feel`."""
+        rows = [handbook().value("doughs", "feel", term) for term in _TERMS]
+        widths = [((row.high - row.low) / 2 / 1.96) ** 2 for row in rows]
+        covariance = np.diag(widths)
+        return cls(mean=tuple(row.mean for row in rows), covariance=tuple(tuple(map(float, row)) for row in covariance))
+
+    def score(self, features: Array) -> Value:
+        """Predict a score, kept between 1 and 5. [1]
+
+        Parameters
+        ----------
+        features : (5,) float
+            As `features_of` gives them.
+        """
+        middle = float(features @ np.array(self.mean))
+        width = 1.96 * float(np.sqrt(features @ np.array(self.covariance) @ features + _noise() ** 2))
+        low, mean, high = np.clip([middle - width, middle, middle + width], 1.0, 5.0)
+        note = say("feel-batches", count=self.batches)
+        origin = Provenance(status=Status.FROM_MEMORY, note=note)
+        return Value(mean=float(mean), low=float(low), high=float(high), unit="", provenance=origin)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Feel:
+    """How a dough is expected to feel.
+
+    Parameters
+    ----------
+    hydration : Value
+        Water to flour, the bakers' percentage as a share. [1]
+    least, most : float
+        The trade's window for this way of making it; common practice. [1]
+    score : Value
+        1 (crumbles) to 5 (sticks), 3 is right. [1]
+    words : str
+        A sentence.
+    """
+
+    hydration: Value
+    least: float
+    most: float
+    score: Value
+    words: str = field(default="")
+
+    @property
+    def fits(self) -> bool:
+        """Whether the water lies in the trade's window."""
+        return self.least <= self.hydration.mean <= self.most
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "hydration": self.hydration.as_dict(), "window": [self.least, self.most], "fits": self.fits,
+            "score": self.score.as_dict(), "words": self.words,
+        }  # fmt: skip
+
+
+def hydration_window(recipe: Recipe) -> tuple[Value, Value]:
+    """Give the least and the most water to flour that hands can knead, by method; stated common practice. [1]"""
+    entry = "hydration-not-cooked" if recipe.cooked == "not cooked" else "hydration-cooked"
+    return handbook().value("marks", entry, "least"), handbook().value("marks", entry, "most")
+
+
+def features_of(recipe: Recipe, chain: Chain) -> Array:
+    """Give what the score is linear in, for the middle of a chain. (5,) [1]
+
+    Parameters
+    ----------
+    recipe : Recipe
+        For its way of making.
+    chain : Chain
+        What came of it.
+    """
+    least, most = (each.mean for each in hydration_window(recipe))
+    flour = sum(chain.of(key) for key in ("starch", "fibre", "protein"))
+    dry = max(float(np.median(flour)), _TINY)
+    hydration = max(float(np.median(chain.hydration)), 1e-3)
+    place = (np.log(hydration) - np.log(least * most) / 2) / (np.log(most / least) / 2)
+    sugars = sum(chain.of(key) for key in ("sucrose", "glucose", "fructose", "maltose"))
+    salts = chain.of("sodium-chloride") + chain.of("potassium-chloride")
+    shares = [float(np.median(each)) / dry for each in (chain.components[INDEX["fat"]], sugars, salts)]
+    return np.array([1.0, float(place), *shares])
+
+
+def feel_of(recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None = None) -> Feel:
+    """Say how a dough is expected to feel.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in.
+    chain : Chain
+        What came of it.
+    hydration : Value
+        Water to flour. [1]
+    fit : FeelFit, optional
+        What scored batches taught.
+
+    Returns
+    -------
+    Feel
+    """
+    fit = fit or FeelFit.before()
+    least, most = (each.mean for each in hydration_window(recipe))
+    score = fit.score(features_of(recipe, chain))
+    place = "below" if hydration.mean < least else "above" if hydration.mean > most else "inside"
+    words = say(
+        f"feel-{place}", water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}",
+        feel=say(f"feel-{FEELS[round(score.mean)]}"), low=f"{score.low:.1f}", high=f"{score.high:.1f}",
+    )  # fmt: skip
+    return Feel(hydration=hydration, least=least, most=most, score=score, words=words)
+
+
+def fitted(scored: Sequence[tuple[Array, int]], before: FeelFit | None = None) -> FeelFit:
+    """Learn from scored batches.
+
+    Parameters
+    ----------
+    scored : sequence of ((5,) float, int)
+        Features of each batch as it was weighed, and its score from 1 to 5.
+    before : FeelFit, optional
+        What earlier batches taught.
+
+    Returns
+    -------
+    FeelFit
+
+    Notes
+    -----
+    With noise σ, precision Λ' = Λ + XᵀX/σ² and mean Λ'⁻¹(Λμ + Xᵀy/σ²).
+
+    References
+    ----------
+    A. Gelman et al., Bayesian Data Analysis, 3rd ed., section 14.8 (from memory).
+
+    Examples
+    --------
+    >>> fit = fitted([(np.array([1.0, 0.0, 0.0, 0.0, 0.0]), 5)] * 20)
+    >>> 4.5 < fit.mean[0] < 5, fit.batches
+    (True, 20)
+    """
+    before = before or FeelFit.before()
+    if not scored:
+        return before
+    x, y = np.array([each for each, _ in scored], float), np.array([score for _, score in scored], float)
+    precision = np.linalg.inv(np.array(before.covariance))
+    after = precision + x.T @ x / _noise() ** 2
+    mean = np.linalg.solve(after, precision @ np.array(before.mean) + x.T @ y / _noise() ** 2)
+    covariance = np.linalg.inv(after)
+    return FeelFit(
+        mean=tuple(map(float, mean)), covariance=tuple(tuple(map(float, row)) for row in covariance),
+        batches=before.batches + len(scored),
+    )  # fmt: skip
+
+
+def _noise() -> float:
+    """How far two people's scores of one dough differ, as a standard deviation. [1]"""
+    return handbook().value("doughs", "feel", "noise").mean
