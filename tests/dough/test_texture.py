@@ -5,7 +5,7 @@ import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
 from lumped.dough.kneading import knead_middle
-from lumped.dough.texture import FeelFit, feel_of, features_of, fitted, hydration_window
+from lumped.dough.texture import FeelFit, features_of, feel_of, fitted, hydration_window
 from lumped.quantities import Value
 
 

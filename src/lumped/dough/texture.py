@@ -19,7 +19,7 @@ from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["FEELS", "Feel", "FeelFit", "feel_of", "features_of", "fitted", "hydration_window"]
+__all__ = ["FEELS", "Feel", "FeelFit", "features_of", "feel_of", "fitted", "hydration_window"]
 
 Array = NDArray[np.float64]
 FEELS = {1: "crumbles", 2: "stiff", 3: "right", 4: "soft", 5: "sticks"}
