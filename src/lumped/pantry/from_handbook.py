@@ -32,7 +32,7 @@ def from_handbook(key: str) -> Ingredient:
     Examples
     --------
     >>> salt = from_handbook("table-salt")
-    >>> round(salt.composition["sodium-chloride"], 3), salt.weights["cup"]["levelled"].text()
+    >>> round(salt.composition["sodium-chloride"], 3), salt.weights["cup"]["poured"].text()
     (0.998, '0.292 kg (0.280 to 0.304)')
     """
     entry = handbook().entry("ingredients", key)

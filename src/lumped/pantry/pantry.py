@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from difflib import get_close_matches
 from functools import cache
+from types import MappingProxyType
 
 import numpy as np
 from numpy.typing import NDArray
@@ -44,6 +45,11 @@ class Pantry(Mapping[str, Ingredient]):
 
     def __len__(self) -> int:
         return len(self._ingredients)
+
+    @property
+    def words(self) -> Mapping[str, str]:
+        """All that ingredients are called, in small letters, each with the key of the ingredient."""
+        return MappingProxyType(self._words)
 
     def with_added(self, *added: Ingredient) -> "Pantry":
         """Give a pantry with more ingredients; one of the same key takes the place of the old."""

@@ -102,10 +102,8 @@ def _in(currency: str, value: Value) -> Value:
 def _worked_out(entry: Entry, place: Region) -> Value:
     base, level = entry.rows[_BASE].value, place.level
     mean = base.mean * level.mean
-    below, above = (
-        exp(hypot(log(bound(base) / base.mean), log(bound(level) / level.mean)))
-        for bound in (lambda value: value.low, lambda value: value.high)
-    )
+    below = exp(hypot(log(base.low / base.mean), log(level.low / level.mean)))
+    above = exp(hypot(log(base.high / base.mean), log(level.high / level.mean)))
     return Value(
         mean=mean, low=mean / below, high=mean * above, unit=f"{place.currency}/kg", spread="lognormal",
         provenance=Provenance.of([base.provenance, level.provenance]),

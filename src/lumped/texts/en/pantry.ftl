@@ -71,3 +71,43 @@ pantry-place-hardware-shop = in hardware shops
 pantry-place-online = by order, on the internet
 pantry-place-unusual = hard to find there
 pantry-place-unknown = nobody told Lumped where
+
+## From a packet's label
+
+label-negative = { $where }: { $row } is { $value }. A label prints no such figure; write a number from zero up.
+label-empty = { $where }: the label gives no figure of what is in it. Give at least one of fat, carbohydrate, protein and salt.
+label-sum = { $where }: what the label prints sums to { $total } g in 100 g. Look whether the table is for 100 g, 100 mL or a serving, and whether g and mg were mixed up.
+label-part = { $where }: more { $part } than { $whole }, of which they are a part. Look at the label again.
+label-salt-sodium = { $where }: salt { $salt } g in 100 g, but the sodium stands for { $wanted } g: labels count salt as two and a half times sodium. Give one of the two.
+label-energy = { $where }: { $kJ } kJ are { $wanted } kcal, not { $kcal }. Look at the label again, or give one of the two.
+label-serving = { $where }: the table is for a serving, but nobody says what a serving weighs. Give serving_g.
+label-serving-measure = { $where }: the serving “{ $text }” can't be read. Give serving_g and a measure such as “1/4 cup”, “2 tbsp” or “1 tsp”.
+label-allergen = { $where }: “{ $word }” is no allergen of the European or the American list. Did you mean: { $near }?
+label-taken = { $where }: Lumped already has an ingredient of that name ({ $key }). Give yours another title, such as “our { $where }”.
+label-twice = { $file }: two ingredients are called “{ $name }”. Give each a title of its own.
+label-text = “{ $text }” can't stand here. Begin with a letter or a digit, and use letters, digits, spaces and . , ' % ( ) / & - only: a spreadsheet could take the rest for a formula.
+label-role = There is no role “{ $role }”. Choose from: { $known }.
+label-csv-encoding = { $file }: this is no UTF-8 text. Save it as “CSV UTF-8”.
+label-csv-column-twice = { $file }: there are two columns “{ $column }”. Take one out.
+label-csv-broken = { $file }: this is no table that Lumped can read: { $problem }. Save it as CSV with one line of headings.
+label-csv-headings = { $file }: the headings lack “title”. The first line names the columns, such as: title, per, fat_g, carbohydrate_g, protein_g, salt_g.
+label-csv-column = { $file }: there is no column “{ $column }”. Did you mean “{ $near }”?
+label-csv-long = { $file }: more than { $limit } ingredients. Split the file.
+label-csv-none = { $file }: no ingredient under the headings.
+label-csv-width = { $file }, line { $line }: { $found } cells, but there are { $wanted } headings. Look for a comma too many, or put text with commas into quotation marks.
+
+label-assumed-density = Its density is not on the label: { $density } g/mL taken ({ $like }).
+label-assumed-fibre-within = Its fibre is counted as a part of the carbohydrate, as on American labels.
+label-assumed-fibre-beside = Its fibre is counted beside the carbohydrate, as on European labels.
+label-assumed-sugars = What sugars they are is not on the label: { $kinds } taken.
+label-assumed-no-salt = Salt is not on the label: none taken.
+label-assumed-sodium = Its sodium, { $share } %, is taken for { $kinds }; the label does not say.
+label-assumed-ash-like = Acids and minerals are not on the label: as in { $like }, with a wider interval.
+label-assumed-ash = Minerals are not on the label: { $share } % ash taken, between a third and three times that. Name a similar ingredient to make it surer.
+label-assumed-water = Water is not on the label: { $share } % is left to a hundred ({ $low } to { $high } %).
+label-assumed-weight = What a cup of it weighs is not on the label: as { $like }, ten per cent wider.
+label-assumed-no-weight = What a cup of it weighs is not on the label: weigh it.
+label-assumed-allergens = Allergens were not given: those of { $like } taken. Read the packet.
+label-assumed-no-allergens = Allergens were not given, so nobody knows of any. Read the packet.
+label-doubt-water = That much water is unlike { $like }, which has about { $usual } %: look at the label again.
+label-doubt-energy = Its energy, { $printed } kJ in 100 g, doesn't fit what is in it, which gives { $reckoned } kJ: look at the label again.
