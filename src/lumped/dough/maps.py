@@ -7,19 +7,20 @@ why.
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from difflib import get_close_matches
 from functools import cached_property, partial
 from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from lumped.chemistry.compounds import compounds
 from lumped.dough.beliefs import Draws, middle
 from lumped.dough.bowl import Bowl
 from lumped.dough.chain import Chain, follow
+from lumped.dough.finding import found_in
 from lumped.dough.kneading import followed
 from lumped.dough.material import CONDUCTS_BELOW
-from lumped.dough.properties import Property, find_property, solid_salt, spent
+from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent
 from lumped.dough.recipe import Recipe
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
@@ -33,8 +34,9 @@ Array = NDArray[np.float64]
 REASONS = ("no-free-water", "does-not-conduct", "conducts", "too-stiff", "too-wet", "salt-stays-solid")
 """Why no dough of use is to be had there, the gravest first; a point is hatched for the first that holds."""
 _DIVISIONS = 62  # 2016 points
-_TRACE = 1e-3  # share of the dough from which free water, or solid salt, counts
+_SOLID = 0.01  # share of the dough from which salt that stays solid counts
 _FAR = 1e3
+_HOLDING = [row for row, each in enumerate(compounds()) if each.holds_water]
 _SMALLEST, _MARGIN = 0.12, 0.08  # of the side of the whole triangle: least part shown; room round what is worth showing
 
 
@@ -87,7 +89,7 @@ class MixMap:
     money: str
     given: Draws
     shop: Pantry
-    prices: Mapping[str, float] | None
+    prices: Mapping[str, Array] | None
 
     def at(self, shares: ArrayLike) -> Array:
         """Work the property out anew at (m, 3) shares. [its unit]"""
@@ -103,23 +105,35 @@ class MixMap:
         poor = np.log(np.clip(chain.resistivity / CONDUCTS_BELOW, 1e-9, 1e9))
         conducting = self.recipe.kind == "conducting"
         found = {
-            "no-free-water": _TRACE - chain.free_water / np.maximum(chain.mass, 1e-12),
+            "no-free-water": (self._held() - chain.of("water")) / np.maximum(chain.mass, 1e-12),
             "does-not-conduct" if conducting else "conducts": poor if conducting else -poor,
             "too-stiff": np.log(least) - wet, "too-wet": wet - np.log(most),
-            "salt-stays-solid": solid_salt(chain) - _TRACE,
+            "salt-stays-solid": salt_excess(chain) - _SOLID,
         }  # fmt: skip
         return {reason: margin[: len(self.values)] for reason, margin in found.items()}
+
+    def _held(self) -> Array:
+        """Water that flour can hold, (n + 1,). [kg]"""
+        return np.asarray(self.given.unknowns.bound_water * self.chain.components[_HOLDING].sum(axis=0))
 
     @property
     def feasible(self) -> NDArray[np.bool_]:
         """Where none of the reasons holds, (n,)."""
         return np.asarray(np.max(list(self.reasons.values()), axis=0) <= 0)
 
+    @property
+    def extremes(self) -> tuple[int, int] | None:
+        """Numbers of the points with the least and the most of the property among the feasible; None without any."""
+        there = np.flatnonzero(self.feasible)
+        if not len(there):
+            return None
+        return int(there[self.values[there].argmin()]), int(there[self.values[there].argmax()])
+
     def words(self, reason: str) -> str:
         """Say a reason, with its figures."""
         least, most = hydration_window(self.recipe)
         return say(f"map-{reason}", least=f"{100 * least.mean:.0f}", most=f"{100 * most.mean:.0f}",
-                   limit=f"{CONDUCTS_BELOW:g}")  # fmt: skip
+                   limit=f"{CONDUCTS_BELOW:g}", solid=f"{100 * _SOLID:g}")  # fmt: skip
 
     def as_dict(self) -> dict[str, Any]:
         """Give the map as JSON shows it, in SI: each point with its shares, its value, and what stands against it."""
@@ -142,7 +156,7 @@ def mix_map(
     show: str = "resistivity",
     *,
     shop: Pantry | None = None,
-    prices: Mapping[str, float] | None = None,
+    prices: Mapping[str, Value] | None = None,
     money: str = "",
     divisions: int = _DIVISIONS,
     whole: bool = False,
@@ -159,8 +173,8 @@ def mix_map(
         A property: one of `properties.PROPERTIES`.
     shop : Pantry, optional
         What the ingredients are; the handbook's.
-    prices : mapping of str to float, optional
-        Price of each ingredient. [money/kg]
+    prices : mapping of str to Value, optional
+        Price of each ingredient; their middles are used. [money/kg]
     money : str
         In what they are given.
     divisions : int
@@ -198,8 +212,8 @@ def mix_map(
     rows = [given.keys.index(key) for key in chosen]
     total = float(given.masses[rows].sum())
     survey = partial(
-        _surveyed, recipe=recipe, corners=chosen, total=total, shown=shown, given=given, shop=shop, prices=prices,
-        money=money, divisions=divisions,
+        _surveyed, recipe=recipe, corners=chosen, total=total, shown=shown, given=given, shop=shop,
+        prices=middle_prices(prices), money=money, divisions=divisions,
     )  # fmt: skip
     found = survey(np.zeros(3))
     return found if whole else survey(_least(found))
@@ -207,7 +221,7 @@ def mix_map(
 
 def _surveyed(
     least: Array, *, recipe: Recipe, corners: tuple[str, str, str], total: float, shown: Property, given: Draws,
-    shop: Pantry, prices: Mapping[str, float] | None, money: str, divisions: int,
+    shop: Pantry, prices: Mapping[str, Array] | None, money: str, divisions: int,
 ) -> MixMap:  # fmt: skip
     """Follow all points of a triangle through, the recipe itself last, in one pass."""
     parts, triangles = _triangle(divisions)
@@ -242,29 +256,12 @@ def hydration_window(recipe: Recipe) -> tuple[Value, Value]:
 
 
 def _corners(recipe: Recipe, words: Sequence[str], shop: Pantry) -> tuple[str, str, str]:
-    found = [_in_recipe(recipe, word, shop) for word in words]
+    found = [found_in(recipe, word, shop) for word in words]
     if len(found) != 3 or len(set(found)) != 3:
-        raise RecipeError("map-three", count=len(set(found)), there=_names(recipe, shop))
+        raise RecipeError("map-three", count=len(set(found)), there=", ".join(recipe.ingredients))
     if not sum(recipe.mass_of(key) for key in found) > 0:
         raise RecipeError("map-nothing", names=", ".join(shop[key].name for key in found))
     return found[0], found[1], found[2]
-
-
-def _in_recipe(recipe: Recipe, word: str, shop: Pantry) -> str:
-    """Find an ingredient of the recipe by key, name, other name, or the one of whose name the word is a part."""
-    asked = word.strip().casefold()
-    named = {key: [each.casefold() for each in (key, shop[key].name, *shop[key].also)] for key in recipe.ingredients}
-    whole = [key for key, names in named.items() if asked in names]
-    part = [key for key, names in named.items() if any(asked in each.replace("-", " ").split() for each in names)]
-    if whole or len(part) == 1:
-        return (whole or part)[0]
-    every = {each: key for key, names in named.items() for each in names}
-    near = dict.fromkeys(every[each] for each in get_close_matches(asked, every, n=3, cutoff=0.5))
-    raise RecipeError("map-not-in-recipe", word=word, near=", ".join(part or near or recipe.ingredients))
-
-
-def _names(recipe: Recipe, shop: Pantry) -> str:
-    return ", ".join(recipe.ingredients)
 
 
 def _triangle(divisions: int) -> tuple[Array, NDArray[np.int64]]:

@@ -1,7 +1,7 @@
 """What can be asked of a dough that was followed through: one row a property, the same for maps and comparisons."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from difflib import get_close_matches
 from functools import cache
 from typing import Literal
@@ -10,11 +10,16 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds, molar_mass_of
+from lumped.chemistry.solubility import is_limited, solubility
 from lumped.dough.chain import Chain
 from lumped.errors import InputError
+from lumped.quantities import Value, drawn, rounded_text
 from lumped.texts import say
 
-__all__ = ["LUMP", "PROPERTIES", "Property", "find_property", "solid_salt", "spent"]
+__all__ = [
+    "LUMP", "PROPERTIES", "Property", "drawn_prices", "find_property", "middle_prices", "salt_excess", "salt_rows",
+    "solid_salt", "spent",
+]  # fmt: skip
 
 Array = NDArray[np.float64]
 LUMP = 0.060  # kg; a ball that fills a child's hand, as everywhere in Lumped where "a lump" is weighed
@@ -56,6 +61,14 @@ class Property:
         """What people call it."""
         return say(f"property-{self.key.replace('_', '-')}")
 
+    def text(self, value: Value | float, money: str = "") -> str:
+        """Write a figure of it as people read it, with its interval if it has one."""
+        unit = self.shown.replace("money", money)
+        if not isinstance(value, Value):
+            return f"{rounded_text(self.factor * value)} {unit}".strip()
+        ends = {end: self.factor * getattr(value, end) for end in ("mean", "low", "high")}
+        return replace(value, unit=unit, **ends).text()
+
     def given(self, chain: Chain, cost: Array | None = None) -> Array:
         """Give it for doughs, within its span. [unit]
 
@@ -77,7 +90,22 @@ def solid_salt(chain: Chain) -> Array:
     return np.asarray(solid / np.maximum(chain.mass, _TINY))
 
 
-def spent(keys: tuple[str, ...], masses: Array, prices: Mapping[str, float] | None) -> Array | None:
+def salt_excess(chain: Chain) -> Array:
+    """Give how much more salt there is than the water holds, as a share of the dough; below 0 what it could still take.
+
+    Next to the limit it goes on evenly through 0, so that a border can be drawn along it. Salts that share an ion
+    are taken as if alone below 0, and as they are above.
+    """
+    rows = [row for row in salt_rows() if is_limited(compounds()[row].key) and chain.components[row].any()]
+    if not rows:
+        return np.full_like(chain.mass, -1.0)
+    limits = np.array([[float(solubility(compounds()[row].key, chain.temperature))] for row in rows])
+    beyond = np.max(chain.components[rows] - limits * chain.liquid_water, axis=0) / np.maximum(chain.mass, _TINY)
+    solid = solid_salt(chain)
+    return np.where(solid > _TINY, solid, np.minimum(beyond, 0.0))
+
+
+def spent(keys: tuple[str, ...], masses: Array, prices: Mapping[str, Array] | None) -> Array | None:
     """Give what recipes cost.
 
     Parameters
@@ -86,7 +114,7 @@ def spent(keys: tuple[str, ...], masses: Array, prices: Mapping[str, float] | No
         The ingredients.
     masses : (I, n) float
         Mass of each. [kg]
-    prices : mapping of str to float, or None
+    prices : mapping of str to (n,) or (1,) float, or None
         Price of each ingredient. [money/kg]
 
     Returns
@@ -96,12 +124,25 @@ def spent(keys: tuple[str, ...], masses: Array, prices: Mapping[str, float] | No
 
     Examples
     --------
-    >>> spent(("table-salt",), np.array([[0.5]]), {"table-salt": 0.8}).tolist()
+    >>> spent(("table-salt",), np.array([[0.5]]), {"table-salt": np.array([0.8])}).tolist()
     [0.4]
     """
     if prices is None or any(key not in prices for key in keys):
         return None
-    return np.array([prices[key] for key in keys]) @ masses
+    return np.asarray(sum(masses[row] * prices[key] for row, key in enumerate(keys)))
+
+
+def middle_prices(prices: Mapping[str, Value] | None) -> dict[str, Array] | None:
+    """Give the middle of each price, (1,). [money/kg]"""
+    return None if prices is None else {key: np.array([each.mean]) for key, each in prices.items()}
+
+
+def drawn_prices(prices: Mapping[str, Value] | None) -> dict[str, Array] | None:
+    """Draw each price, the same in every recipe, (DRAWS,). [money/kg]"""
+    if prices is None:
+        return None
+    found = drawn({f"price {key}": each for key, each in prices.items()})
+    return {key: found[f"price {key}"] for key in prices}
 
 
 @cache
@@ -132,7 +173,7 @@ PROPERTIES = {
                  of=lambda chain, cost: chain.hydration),
         Property(key="ph", unit="", shown="", factor=1.0, steps="even", span=(0.0, 14.0),
                  of=lambda chain, cost: chain.ph),
-        Property(key="sodium", unit="kg", shown="g", factor=1e3, steps="even", span=(0.0, LUMP),
+        Property(key="sodium", unit="kg", shown="mg", factor=1e6, steps="even", span=(0.0, LUMP),
                  of=lambda chain, cost: LUMP * _of_mass(_sodium() @ chain.components, chain)),
         Property(key="cost", unit="money/kg", shown="money/kg", factor=1.0, steps="even", span=(0.0, 1e6),
                  of=lambda chain, cost: _of_mass(cost, chain)),

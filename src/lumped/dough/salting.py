@@ -13,16 +13,18 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds
-from lumped.dough.beliefs import Draws, draws
+from lumped.dough.beliefs import Draws, draws, sorted_out
 from lumped.dough.bowl import Bowl
 from lumped.dough.chain import Chain, Unknowns, follow
+from lumped.dough.finding import found_in
 from lumped.dough.kneading import Kneading, followed, kneading
-from lumped.dough.properties import PROPERTIES, salt_rows, solid_salt, spent
+from lumped.dough.properties import PROPERTIES, drawn_prices, salt_rows, solid_salt, spent
 from lumped.dough.recipe import Recipe
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value, believed, significant
 from lumped.reference import handbook
+from lumped.texts import say
 
 __all__ = ["Mark", "Salting", "growth_marks", "main_salt", "salting"]
 
@@ -30,6 +32,11 @@ Array = NDArray[np.float64]
 SHOWN = ("resistivity", "water_activity", "sodium", "cost")
 _AMOUNTS, _DRAWS = 61, 512
 _ENOUGH = 1.10  # resistivity over the best that still counts as as good
+_GROWTH = (
+    # what a picture calls it, and its entry in the handbook's table `lasting`
+    ("bacteria", "salmonella"), ("yeasts", "yeasts"), ("moulds", "moulds"), ("salt-lovers", "salt-lovers"),
+    ("sugar-yeasts", "sugar-yeasts"),
+)  # fmt: skip
 _TRACE = 1e-4  # share of the dough from which solid salt counts
 
 
@@ -57,8 +64,8 @@ class Salting:
     ----------
     recipe : Recipe
         The recipe as written.
-    salt : str
-        Which of its ingredients is varied.
+    salt, name : str
+        Which of its ingredients is varied, for programs and for people.
     amounts : (n,) float
         How much of it. [kg]
     amount : float
@@ -83,6 +90,7 @@ class Salting:
 
     recipe: Recipe
     salt: str
+    name: str
     amounts: Array
     amount: float
     bands: Mapping[str, Array]
@@ -93,6 +101,30 @@ class Salting:
     enough: tuple[float, float]
     solid_from: Value | None
     money: str = ""
+
+    def sentences(self) -> tuple[str, ...]:
+        """Say where the dough conducts best and how surely, how little salt is enough, and what stays solid."""
+        best, start = self.best, self.solid_from
+        told = [
+            say("salt-best", name=self.name, best=_grams(best.mean), low=_grams(best.low), high=_grams(best.high)),
+            say("salt-enough", low=_grams(self.enough[0]), high=_grams(self.enough[1])),
+        ]
+        if start is None:
+            return (*told, say("salt-never-solid", most=_grams(float(self.amounts[-1]))))
+        ends = {"low": _grams(start.low), "high": _grams(start.high)}
+        return (*told, say("salt-solid-from", start=_grams(start.mean), **ends))
+
+    def cells(self) -> list[tuple[str, ...]]:
+        """Give the row as a table of words: amount, share of the dough, and each property with its interval."""
+        kept = self.point["resistivity"].provenance
+        table = []
+        for k, amount in enumerate(self.amounts):
+            low, mean, high = (np.array([band[end, k] for band in self.bands.values()]) for end in range(3))
+            ends = zip(low, mean, high, strict=True)
+            found = [Value(mean=m, low=lo, high=hi, unit="", provenance=kept) for lo, m, hi in ends]
+            told = (PROPERTIES[key].text(each, self.money) for key, each in zip(self.bands, found, strict=True))
+            table.append((f"{1e3 * amount:.0f} g", f"{100 * self.share[k]:.0f} %", *told))
+        return table
 
     def as_dict(self) -> dict[str, Any]:
         """Give the row as JSON shows it, in SI."""
@@ -118,7 +150,7 @@ def salting(
     shop: Pantry | None = None,
     *,
     salt: str | None = None,
-    prices: Mapping[str, float] | None = None,
+    prices: Mapping[str, Value] | None = None,
     money: str = "",
     amounts: int = _AMOUNTS,
     count: int = _DRAWS,
@@ -133,7 +165,7 @@ def salting(
         What the ingredients are; the handbook's.
     salt : str, optional
         Which ingredient is varied; by default the one that brings most ions.
-    prices : mapping of str to float, optional
+    prices : mapping of str to Value, optional
         Price of each ingredient. [money/kg]
     money : str
         In what they are given.
@@ -165,13 +197,15 @@ def salting(
     True
     """
     shop = shop or pantry()
-    chosen = salt or main_salt(recipe, shop)
+    chosen = main_salt(recipe, shop) if salt is None else found_in(recipe, salt, shop)
     done = kneading(recipe, shop)
     given = _thinned(draws(recipe, shop)[0], count)
     amount = recipe.mass_of(chosen)
     row = np.linspace(0.0, _most(recipe, shop, chosen, amount), amounts)
     chain, masses = _followed(recipe, given, shop, chosen, row)
-    cost = spent(given.keys, masses, prices)
+    paid = drawn_prices(prices)
+    each = None if paid is None else {key: np.tile(draw[:count], amounts) for key, draw in paid.items()}
+    cost = spent(given.keys, masses, each)
     bands = {key: _band(PROPERTIES[key].given(chain, cost), amounts)
              for key in SHOWN if key != "cost" or cost is not None}  # fmt: skip
     resistivity = chain.resistivity.reshape(amounts, -1)
@@ -179,7 +213,8 @@ def salting(
     good = row[bands["resistivity"][1] <= _ENOUGH * bands["resistivity"][1].min()]
     weighed = chain.mass.reshape(amounts, -1)
     return Salting(
-        recipe=recipe, salt=chosen, amounts=row, amount=amount, bands=bands, point=_point(done, prices),
+        recipe=recipe, salt=chosen, name=shop[chosen].name, amounts=row, amount=amount, bands=bands,
+        point=_point(done, shop, paid),
         share=np.median(row[:, None] / np.maximum(weighed, 1e-12), axis=1),
         best=believed(row[turn], unit="kg", provenance=done.provenance),
         best_resistivity=done.value(resistivity.min(axis=0), "Ω·m"),
@@ -203,12 +238,13 @@ def main_salt(recipe: Recipe, shop: Pantry) -> str:
 
 
 def growth_marks() -> tuple[Mark, ...]:
-    """Give the water activities below which bacteria, yeasts, moulds, and all of them, no longer grow."""
+    """Give the water activities below which most bacteria, yeasts and moulds, and their hardiest, no longer grow."""
     book = handbook()
-    return tuple(
-        Mark(key=key, value=book.value("marks", f"growth-{key}", "water_activity"))
-        for key in ("bacteria", "yeasts", "moulds", "anything")
-    )
+    return tuple(Mark(key=key, value=book.value("lasting", entry, "least_activity")) for key, entry in _GROWTH)
+
+
+def _grams(mass: float) -> str:
+    return f"{1e3 * mass:.0f}"
 
 
 def _moles(shop: Pantry, key: str) -> float:
@@ -295,11 +331,10 @@ def _solid_from(chain: Chain, row: Array, done: Kneading) -> Value | None:
     return believed(np.where(solid[-1] > _TRACE, found, row[-1]), unit="kg", provenance=done.provenance)
 
 
-def _point(done: Kneading, prices: Mapping[str, float] | None) -> dict[str, Value]:
+def _point(done: Kneading, shop: Pantry, paid: Mapping[str, Array] | None) -> dict[str, Value]:
     """Give the recipe's own figures, from all draws, as `knead` does."""
-    recipe = done.recipe
-    means = np.array([[recipe.mass_of(key)] for key in recipe.ingredients])
-    cost = spent(recipe.ingredients, means, prices)
+    weighed = sorted_out(done.recipe, done.named, shop)
+    cost = spent(weighed.keys, weighed.masses, paid)
     return {
         key: done.value(PROPERTIES[key].given(done.chain, cost), PROPERTIES[key].unit)
         for key in SHOWN if key != "cost" or cost is not None

@@ -12,7 +12,7 @@ property-liquid-share = liquid's share of the volume
 property-density = density
 
 map-property = “{ $word }” is nothing that Lumped can map. Did you mean: { $near }?
-map-no-prices = Not all of these ingredients have a price here, so there is no cost to show. Choose another region, or show something else.
+map-no-prices = Not all of these ingredients have a price here, so there is no cost to show. Say where they are bought, or show something else.
 map-three = A map needs three different ingredients of the recipe, and { $count } came. Choose from: { $there }.
 map-nothing = The recipe has none of { $names } yet, so there is nothing to share out. Give one of them an amount.
 map-not-in-recipe = “{ $word }” is not in this recipe. Did you mean: { $near }?
@@ -21,6 +21,66 @@ map-does-not-conduct = hardly conducts: above { $limit } Ω·m
 map-conducts = carries current: below { $limit } Ω·m
 map-too-stiff = too stiff: less than { $least } % water to flour
 map-too-wet = too wet: more than { $most } % water to flour
-map-salt-stays-solid = more salt than dissolves
+map-salt-stays-solid = salt stays solid: over { $solid } % of the dough
 
+beside-two = Side by side needs two recipes at least, and { $count } came.
 salting-no-salt = There is no salt in “{ $title }”, so there is none to vary. Add one, such as table-salt, with the amount that you think of.
+
+salt-picture-title = { $title }: how much { $name }?
+salt-strip-resistivity = Resistivity, { $unit } (lower carries more current)
+salt-strip-water-activity = Keeping: what grows, by water activity
+salt-strip-sodium = Sodium, { $unit } in a lump of 60 g
+salt-strip-cost = Cost, in { $unit }
+salt-recipe = this recipe: { $resistivity }
+salt-solid-here = some stays solid
+salt-best-here = conducts best
+salt-best = It conducts best with { $best } g of { $name } ({ $low } to { $high } g).
+salt-enough = Anything from { $low } to { $high } g comes within a tenth of that.
+salt-solid-from = From { $start } g on ({ $low } to { $high } g) some of it stays solid and stands in the way.
+salt-never-solid = Up to { $most } g all of it dissolves.
+growth-bacteria = most bacteria
+growth-yeasts = yeasts
+growth-moulds = most moulds
+growth-salt-lovers = salt lovers
+growth-sugar-yeasts = yeasts of honey
+
+map-title = { $title }: { $shown }
+map-title-unit = { $title }: { $shown },{"\u00A0"}{ $unit }
+map-corner = { $grams } g { $name }
+map-side = { $name }, g
+map-recipe = this recipe: { $value }
+map-spoken = { $title }: { $shown } for all mixes of { $names } round the recipe, which has { $value }. Nothing stands against { $share } % of the mixes shown.
+map-row-recipe = this recipe
+map-row-least = lowest good mix
+map-row-most = highest good mix
+map-against = { $reason }: { $share } % of the map
+map-feasible = nothing stands against { $share } % of the map
+map-middle = The map is drawn at the middle of all that nobody measured; “lumped dough” gives the recipe's interval. Water to flour is common practice, not a law.
+map-prices = Prices, in { $money }, are from memory, for small packs; look at the shelf.
+heading-against = What stands against a mix
+column-salt = salt
+column-share = of the dough
+
+salt-keeping = The limits for bacteria, yeasts and moulds are rounded and were found in food. They promise nothing: throw away what smells, or shows spots.
+
+cli-salt = more salt, or less: resistivity, keeping, sodium and cost for all amounts
+cli-salt-of = another ingredient instead of the main salt
+cli-mix = three ingredients of a recipe in all proportions, as a map
+cli-mix-of = one of the three ingredients; say it three times
+cli-mix-show = what the map shows: resistivity (if left out), water-activity, hydration, ph, sodium, cost, salt-solid, free-water, liquid-share, density
+cli-mix-whole = show the whole triangle, also where there is no dough
+cli-region = where it is bought, such as europe; without it there is no cost
+cli-theme = colours of the picture
+cli-beside = recipes, or revisions of one, side by side
+cli-beside-about = Recipes, or revisions of one, side by side: what goes in, what comes out, how surely the one conducts better, and allergens.
+cli-beside-recipe = a recipe file (TOML), or a title or id in the notebook, with @ and a number for another revision than the newest
+
+beside-title = Side by side
+beside-revision = { $title }, revision { $number }
+beside-ratio = resistivity against the first
+beside-allergens = allergens
+beside-none = –
+beside-itself = the first
+beside-shared = What nobody measured of either is the same for all, and counts once in the ratio: it is known better than the resistivities are.
+column-goes-in = what goes in
+column-comes-out = what comes out

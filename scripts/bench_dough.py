@@ -1,0 +1,85 @@
+"""How fast doughs are worked out: one recipe, and a whole map of them in one pass against the same one by one.
+
+All figures are from this machine, now, the best of several runs; ratios are of runs beside each other.
+
+    python scripts/bench_dough.py [POINTS]
+"""
+
+import os
+import sys
+import time
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from lumped.dough import read_recipe
+from lumped.dough.kneading import knead_middle
+from lumped.dough.maps import MixMap, mix_map
+from lumped.dough.recipe import Recipe
+from lumped.dough.salting import salting
+from lumped.picture.mix_map import map_svg
+from lumped.quantities import Value
+
+ROOT = Path(__file__).parents[1]
+THREE = ("plain-flour", "tap-water", "table-salt")
+WANTED = 50.0  # times as fast as one by one
+
+
+def main() -> int:
+    points = int(sys.argv[1]) if len(sys.argv) > 1 else 2016
+    divisions = round((np.sqrt(8 * points + 1) - 3) / 2)
+    recipe = read_recipe(ROOT / "demo/recipes/ropewalk-salt.toml")
+    found = mix_map(recipe, THREE, divisions=divisions)
+    count = len(found.shares)
+    print(f"a map of {count:,} doughs, resistivity; numpy {np.__version__}, {os.cpu_count()} cores")
+    recipes = [_at(recipe, found, shares) for shares in found.shares]
+    one_by_one = _best(lambda: [float(knead_middle(each).resistivity[0]) for each in recipes], runs=3)
+    together = _best(lambda: found.at(found.shares), runs=20)
+    scalar = np.array([float(knead_middle(each).resistivity[0]) for each in recipes])
+    furthest = float(np.max(np.abs(found.at(found.shares) / np.clip(scalar, *found.shown.span) - 1)))
+    _tell("one recipe", one_by_one / count)
+    _tell("all, one by one", one_by_one)
+    _tell("all in one pass", together)
+    print(f"{'the two differ by at most':<44}{furthest:>12.1e}")
+    _tell("the map, surveyed and worked out", _best(lambda: mix_map(recipe, THREE, divisions=divisions), runs=5))
+    _tell("the map, drawn (SVG)", _best(lambda: map_svg(found), runs=3))
+    _tell("the salt picture's row, 61 amounts of 512", _best(lambda: salting(recipe), runs=3))
+    ratio = one_by_one / together
+    fast = ratio >= WANTED and furthest < 1e-6
+    print(f"{'one pass is faster':<44}{ratio:>11.0f}×  wanted {WANTED:.0f}×: {'reached' if fast else 'MISSED'}")
+    return 0 if fast else 1
+
+
+def _at(recipe: Recipe, found: MixMap, shares: Any) -> Recipe:
+    """The recipe with the three at a point of the map."""
+    for key, share in zip(found.corners, shares, strict=True):
+        recipe = _with_mass(recipe, key, float(share * found.total))
+    return recipe
+
+
+def _with_mass(recipe: Recipe, key: str, mass: float) -> Recipe:
+    portions = tuple(
+        replace(each, mass=Value.exact(mass, "kg"), as_needed=None) if each.ingredient == key else each
+        for each in recipe.portions
+    )
+    return replace(recipe, portions=portions)
+
+
+def _best(work: Callable[[], Any], *, runs: int) -> float:
+    took = []
+    for _ in range(runs):
+        start = time.perf_counter()
+        work()
+        took.append(time.perf_counter() - start)
+    return min(took)
+
+
+def _tell(what: str, seconds: float) -> None:
+    print(f"{what:<44}{1e3 * seconds:>12.2f} ms")
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,112 @@
+"""`lumped salt RECIPE` and `lumped mix RECIPE`: what a recipe could be, as a row and as a triangle."""
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+
+from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.dough.maps import MixMap
+    from lumped.dough.salting import Salting
+
+__all__ = ["add_to"]
+
+_EVERY = 6  # of the row's amounts, every sixth is printed
+
+
+def add_to(verbs: Any) -> None:
+    """Add the verbs to the command line."""
+    salt = verbs.add_parser("salt", help=say("cli-salt"), description=say("cli-salt"))
+    salt.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    salt.add_argument("--of", metavar="INGREDIENT", help=say("cli-salt-of"))
+    salt.set_defaults(run=run_salt)
+    mix = verbs.add_parser("mix", help=say("cli-mix"), description=say("cli-mix"))
+    mix.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    mix.add_argument("--of", action="append", required=True, metavar="INGREDIENT", help=say("cli-mix-of"))
+    mix.add_argument("--show", default="resistivity", metavar="PROPERTY", help=say("cli-mix-show"))
+    mix.add_argument("--whole", action="store_true", help=say("cli-mix-whole"))
+    mix.set_defaults(run=run_mix)
+    for verb in (salt, mix):
+        verb.add_argument("--region", metavar="REGION", help=say("cli-region"))
+        verb.add_argument("--picture", type=Path, metavar="FILE", help=say("cli-picture"))
+        verb.add_argument("--theme", choices=("light", "dark", "print"), default="light", help=say("cli-theme"))
+        verb.add_argument("--json", action="store_true", help=say("cli-json"))
+
+
+def run_salt(said: argparse.Namespace) -> int:
+    """Work a recipe out with all amounts of its salt, print it, and draw it if asked to."""
+    from lumped.app import maps, ready_to_write
+
+    if said.picture is not None:
+        ready_to_write(said.picture, maps.PICTURES)
+    row = maps.salt_row(said.recipe, salt=said.of, region=said.region)
+    if said.picture is not None:
+        maps.draw_salting(row, said.picture, theme=said.theme)
+    if said.json:
+        print_json(row.as_dict())
+        return 0
+    _print_row(row)
+    if said.picture is not None:
+        print_line(say("cli-written", file=str(said.picture)))
+    return 0
+
+
+def run_mix(said: argparse.Namespace) -> int:
+    """Map three ingredients of a recipe, print what matters, and draw it if asked to."""
+    from lumped.app import maps, ready_to_write
+
+    if said.picture is not None:
+        ready_to_write(said.picture, maps.PICTURES)
+    found = maps.mixes(said.recipe, said.of, said.show, whole=said.whole, region=said.region)
+    if said.picture is not None:
+        maps.draw_map(found, said.picture, theme=said.theme)
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    _print_map(found)
+    if said.picture is not None:
+        print_line(say("cli-written", file=str(said.picture)))
+    return 0
+
+
+def _print_row(row: "Salting") -> None:
+    mark = say("invented-mark") if row.recipe.invented else ""
+    print_title(say("salt-picture-title", title=row.recipe.title, name=row.name) + mark)
+    shown = [say(f"property-{key.replace('_', '-')}") for key in row.bands]
+    print_table([say("column-salt"), say("column-share"), *shown], row.cells()[::_EVERY], numbers=(0, 1))
+    print_notes(say("heading-findings"), [*row.sentences(), say("salt-keeping"), *_remembered(row.money)])
+    print_notes(say("heading-cautions"), [say("dough-caution-salt-skin"), say("caution-rules")])
+
+
+def _print_map(found: "MixMap") -> None:
+    mark = say("invented-mark") if found.recipe.invented else ""
+    print_title(say("map-title", title=found.recipe.title, shown=found.shown.words) + mark)
+    headings = ["", *(say("map-side", name=found.shop[key].name) for key in found.corners), found.shown.words]
+    print_table(headings, _mixes(found), numbers=(1, 2, 3, 4), whole=(0,))
+    against = [
+        say("map-against", reason=found.words(reason), share=f"{100 * np.mean(margin > 0):.0f}")
+        for reason, margin in found.reasons.items()
+        if np.any(margin > 0)
+    ]
+    free = say("map-feasible", share=f"{100 * np.mean(found.feasible):.0f}")
+    print_notes(say("heading-against"), [free, *against])
+    print_notes(say("heading-findings"), [say("map-middle"), *_remembered(found.money)])
+
+
+def _mixes(found: "MixMap") -> list[tuple[str, ...]]:
+    """The recipe, and the lowest and the highest of the mixes that nothing stands against."""
+    rows = [(say("map-row-recipe"), found.point, found.here)]
+    if found.extremes is not None:
+        least, most = found.extremes
+        rows += [(say("map-row-least"), found.shares[least], float(found.values[least])),
+                 (say("map-row-most"), found.shares[most], float(found.values[most]))]  # fmt: skip
+    return [(words, *(f"{1e3 * found.total * share:.0f}" for share in shares), found.shown.text(value, found.money))
+            for words, shares, value in rows]  # fmt: skip
+
+
+def _remembered(money: str) -> list[str]:
+    return [say("map-prices", money=money)] if money else []

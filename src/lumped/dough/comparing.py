@@ -1,0 +1,199 @@
+"""Recipes side by side: what goes in, what comes out, and how surely the one conducts better than the other.
+
+Two doughs share what nobody measured (how flour holds water, how a dough obstructs), so the ratio of their
+resistivities is known better than either: it is taken draw by draw.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.dough.beliefs import sorted_out
+from lumped.dough.kneading import Kneading, kneading
+from lumped.dough.notes import allergens_in
+from lumped.dough.properties import PROPERTIES, Property, drawn_prices, spent
+from lumped.dough.recipe import Recipe
+from lumped.dough.what_if import ratio
+from lumped.errors import RecipeError
+from lumped.pantry import Pantry, pantry
+from lumped.quantities import Value
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+__all__ = ["Comparison", "Side", "compared"]
+
+Array = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Side:
+    """One of the recipes.
+
+    Parameters
+    ----------
+    name : str
+        What it is called here.
+    recipe : Recipe
+        The recipe.
+    amounts : mapping of str to Value
+        How much of each ingredient goes in, what is added by feel included. [kg]
+    properties : mapping of str to Value
+        What its dough has, by key of `PROPERTIES`. [unit of each]
+    ratio : Value
+        Its resistivity over that of the first. [1]
+    allergens : tuple of str
+        Allergens of the European and American lists.
+    """
+
+    name: str
+    recipe: Recipe
+    amounts: Mapping[str, Value]
+    properties: Mapping[str, Value]
+    ratio: Value
+    allergens: tuple[str, ...]
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        return {
+            "name": self.name, "title": self.recipe.title, "dough": self.recipe.kind, "cooked": self.recipe.cooked,
+            "invented": self.recipe.invented,
+            "amounts_kg": {key: value.as_dict() for key, value in self.amounts.items()},
+            "properties": {key: value.as_dict() for key, value in self.properties.items()},
+            "ratio_to_first": self.ratio.as_dict(), "allergens": list(self.allergens),
+        }  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Comparison:
+    """Recipes side by side, the first being what the others are held against.
+
+    Parameters
+    ----------
+    sides : tuple of Side
+        The recipes.
+    money : str
+        In what prices are given; "" without prices.
+    """
+
+    sides: tuple[Side, ...]
+    money: str = ""
+
+    @property
+    def ingredients(self) -> tuple[str, ...]:
+        """Every ingredient of any of them, in order."""
+        return tuple(dict.fromkeys(key for side in self.sides for key in side.amounts))
+
+    @property
+    def properties(self) -> tuple[Property, ...]:
+        """What is known of all of them."""
+        return tuple(each for key, each in PROPERTIES.items() if all(key in side.properties for side in self.sides))
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        return {"kind": "comparison", "schema": 1, "money": self.money or None,
+                "sides": [side.as_dict() for side in self.sides]}  # fmt: skip
+
+    def frame(self) -> "pd.DataFrame":
+        """Give a pandas frame: a row for each figure of each recipe (name, group, key, unit, mean, low, high)."""
+        import pandas as pd
+
+        rows = [
+            (side.name, group, key, value.unit, value.mean, value.low, value.high)
+            for side in self.sides
+            for group, values in (("amount", side.amounts), ("property", side.properties),
+                                  ("ratio", {"resistivity": side.ratio}))
+            for key, value in values.items()
+        ]  # fmt: skip
+        return pd.DataFrame(rows, columns=["name", "group", "key", "unit", "mean", "low", "high"])
+
+
+def compared(
+    recipes: Sequence[Recipe],
+    shop: Pantry | None = None,
+    *,
+    names: Sequence[str] | None = None,
+    prices: Mapping[str, Value] | None = None,
+    money: str = "",
+) -> Comparison:
+    """Put recipes, or revisions of one, side by side.
+
+    Parameters
+    ----------
+    recipes : sequence of Recipe
+        Two at least; the first is what the others are held against.
+    shop : Pantry, optional
+        What the ingredients are; the handbook's.
+    names : sequence of str, optional
+        What they are called here; their titles if left out.
+    prices : mapping of str to Value, optional
+        Price of each ingredient. [money/kg]
+    money : str
+        In what they are given.
+
+    Returns
+    -------
+    Comparison
+
+    Raises
+    ------
+    RecipeError
+        If there are fewer than two.
+
+    Examples
+    --------
+    >>> from lumped.dough import Portion
+    >>> def plain(salt):
+    ...     grams = {"plain-flour": 125, "tap-water": 237, "table-salt": salt}
+    ...     portions = tuple(Portion(ingredient=k, written=f"{g} g", mass=Value.exact(g / 1e3, "kg"))
+    ...                      for k, g in grams.items())
+    ...     return Recipe(title=f"{salt} g", kind="conducting", portions=portions, cooked="pot")
+    >>> found = compared([plain(73), plain(36)])
+    >>> 1.1 < found.sides[1].ratio.low < found.sides[1].ratio.high < 1.6
+    True
+    """
+    if len(recipes) < 2:
+        raise RecipeError("beside-two", count=len(recipes))
+    shop = shop or pantry()
+    called = list(names) if names is not None else _told_apart([each.title for each in recipes])
+    done = [kneading(each, shop) for each in recipes]
+    paid = drawn_prices(prices)
+    sides = tuple(_side(name, each, done[0], shop, paid) for name, each in zip(called, done, strict=True))
+    priced = all("cost" in side.properties for side in sides)
+    return Comparison(sides=sides, money=money if priced else "")
+
+
+def _side(name: str, done: Kneading, first: Kneading, shop: Pantry, paid: Mapping[str, Array] | None) -> Side:
+    recipe = done.recipe
+    weighed = sorted_out(recipe, done.named, shop)
+    cost = spent(weighed.keys, weighed.masses, paid)
+    return Side(
+        name=name, recipe=recipe, amounts={key: _amount(recipe, key) for key in recipe.ingredients},
+        properties={key: done.value(each.given(done.chain, cost), each.unit)
+                    for key, each in PROPERTIES.items() if key != "cost" or cost is not None},
+        ratio=ratio(done, first), allergens=allergens_in(recipe, shop),
+    )  # fmt: skip
+
+
+def _amount(recipe: Recipe, key: str) -> Value:
+    """All portions of an ingredient together, ends summed: no narrower than it may be. [kg]"""
+    portions = [each for each in recipe.portions if each.ingredient == key]
+    needed = [each.as_needed or (0.0, 0.0) for each in portions]
+    return Value(
+        mean=recipe.mass_of(key), low=sum(each.mass.low + ends[0] for each, ends in zip(portions, needed, strict=True)),
+        high=sum(each.mass.high + ends[1] for each, ends in zip(portions, needed, strict=True)), unit="kg",
+        provenance=portions[0].mass.provenance,
+    )  # fmt: skip
+
+
+def _told_apart(titles: Sequence[str]) -> list[str]:
+    """Number titles that are the same."""
+    counts = dict.fromkeys(titles, 0)
+    found = []
+    for title in titles:
+        counts[title] += 1
+        found.append(title if titles.count(title) == 1 else f"{title} ({counts[title]})")
+    return found
