@@ -11,7 +11,8 @@ from lumped.dough.beliefs import middle
 from lumped.dough.bowl import Bowl
 from lumped.dough.chain import follow
 from lumped.dough.kneading import kneading
-from lumped.dough.salting import growth_marks, main_salt, salting
+from lumped.dough.salting import salting
+from lumped.dough.salts import growth_marks, main_salt
 from lumped.dough.what_if import ratio
 from lumped.errors import RecipeError
 from lumped.pantry import pantry
@@ -115,12 +116,20 @@ def test_marks_of_growth_fall_from_bacteria_to_the_hardiest():
 
 def test_the_main_salt_is_the_one_with_most_ions():
     assert main_salt(recipe_of({**SALTED, "baking-soda": 60}), pantry()) == "table-salt"
-    assert main_salt(recipe_of({**CONDUCTING, "baking-soda": 60}), pantry()) == "baking-soda"
+    for salt in ("baking-soda", "epsom-salt", "half-salt", "coarse-salt"):
+        assert main_salt(recipe_of({**CONDUCTING, salt: 60}), pantry()) == salt
 
 
 def test_a_recipe_without_salt_has_no_salt_picture():
     with pytest.raises(RecipeError, match=r"There is no salt in “dough”, so there is none to vary"):
         salting(recipe_of(INSULATING, "insulating"))
+
+
+def test_the_smallest_pinch_has_a_row_of_its_own_size_and_a_turn_beyond_the_row_is_not_made_up(row):
+    found = salting(recipe_of({**CONDUCTING, "table-salt": 0.1}))
+    assert found.amounts[-1] > found.solid_from.mean
+    rising = replace(row, best=replace(row.best, mean=0.150, high=0.150))
+    assert rising.sentences() == ("As far as 150\u00a0g, more table salt makes it conduct better.",)
 
 
 def test_json_is_plain_si(row):

@@ -142,3 +142,19 @@ def test_a_sugar_dough_shows_where_flour_holds_all_water():
     drawn = map_svg(mix_map(SWEET, ["flour", "sugar", "water"]))
     assert 'data-reason="no-free-water"' in drawn
     assert "no free water: flour holds it all" in drawn
+
+
+@pytest.mark.parametrize(("recipe", "of", "show"), [(SALTED, THREE, "resistivity"), (SALTED, THREE, "sodium"),
+                                                    (SWEET, ("flour", "sugar", "water"), "resistivity")])  # fmt: skip
+def test_figures_on_ridges_cover_neither_each_other_nor_the_recipe(recipe, of, show):
+    root = ElementTree.fromstring(map_svg(mix_map(recipe, of, show)))
+    slips = [each for each in root if each.tag.endswith("rect") and each.get("rx") == "0.9"]
+    boxes = [tuple(float(each.get(key)) for key in ("x", "y", "width", "height")) for each in slips]
+    rings = [each for each in root.iter() if each.tag.endswith("circle") and each.get("r") == "2"]
+    x, y = (float(rings[0].get(key)) for key in ("cx", "cy"))
+    boxes.append((x - 2, y - 2, 4.0, 4.0))
+    assert len(boxes) > 3
+    for k, (left, top, width, height) in enumerate(boxes):
+        for other in boxes[:k]:
+            apart = left >= other[0] + other[2] or other[0] >= left + width
+            assert apart or top >= other[1] + other[3] or other[1] >= top + height

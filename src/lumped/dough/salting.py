@@ -12,48 +12,25 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.chemistry.compounds import compounds
 from lumped.dough.beliefs import Draws, draws, sorted_out
 from lumped.dough.bowl import Bowl
 from lumped.dough.chain import Chain, Unknowns, follow
 from lumped.dough.finding import found_in
 from lumped.dough.kneading import Kneading, followed, kneading
-from lumped.dough.properties import PROPERTIES, drawn_prices, salt_rows, solid_salt, spent
+from lumped.dough.properties import PROPERTIES, drawn_prices, solid_salt, spent
 from lumped.dough.recipe import Recipe
-from lumped.errors import RecipeError
+from lumped.dough.salts import growth_marks, main_salt
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value, believed, significant
-from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["Mark", "Salting", "growth_marks", "main_salt", "salting"]
+__all__ = ["Salting", "salting"]
 
 Array = NDArray[np.float64]
 SHOWN = ("resistivity", "water_activity", "sodium", "cost")
 _AMOUNTS, _DRAWS = 61, 512
 _ENOUGH = 1.10  # resistivity over the best that still counts as as good
-_GROWTH = (
-    # what a picture calls it, and its entry in the handbook's table `lasting`
-    ("bacteria", "salmonella"), ("yeasts", "yeasts"), ("moulds", "moulds"), ("salt-lovers", "salt-lovers"),
-    ("sugar-yeasts", "sugar-yeasts"),
-)  # fmt: skip
 _TRACE = 1e-4  # share of the dough from which solid salt counts
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Mark:
-    """A water activity below which something no longer grows.
-
-    Parameters
-    ----------
-    key : str
-        What grows.
-    value : Value
-        The water activity. [1]
-    """
-
-    key: str
-    value: Value
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,12 +82,15 @@ class Salting:
     def sentences(self) -> tuple[str, ...]:
         """Say where the dough conducts best and how surely, how little salt is enough, and what stays solid."""
         best, start = self.best, self.solid_from
+        most = float(self.amounts[-1])
+        if best.mean > 0.97 * most:
+            return (say("salt-best-end", name=self.name, most=_grams(most)),)
         told = [
             say("salt-best", name=self.name, best=_grams(best.mean), low=_grams(best.low), high=_grams(best.high)),
             say("salt-enough", low=_grams(self.enough[0]), high=_grams(self.enough[1])),
         ]
         if start is None:
-            return (*told, say("salt-never-solid", most=_grams(float(self.amounts[-1]))))
+            return (*told, say("salt-never-solid", most=_grams(most)))
         ends = {"low": _grams(start.low), "high": _grams(start.high)}
         return (*told, say("salt-solid-from", start=_grams(start.mean), **ends))
 
@@ -223,36 +203,8 @@ def salting(
     )  # fmt: skip
 
 
-def main_salt(recipe: Recipe, shop: Pantry) -> str:
-    """Find the ingredient that brings most ions, among those that are mostly salt.
-
-    Raises
-    ------
-    RecipeError
-        If none is.
-    """
-    brought = {key: recipe.mass_of(key) * _moles(shop, key) for key in recipe.ingredients}
-    if not any(brought.values()):
-        raise RecipeError("salting-no-salt", title=recipe.title)
-    return max(brought, key=lambda key: brought[key])
-
-
-def growth_marks() -> tuple[Mark, ...]:
-    """Give the water activities below which most bacteria, yeasts and moulds, and their hardiest, no longer grow."""
-    book = handbook()
-    return tuple(Mark(key=key, value=book.value("lasting", entry, "least_activity")) for key, entry in _GROWTH)
-
-
 def _grams(mass: float) -> str:
     return f"{1e3 * mass:.0f}"
-
-
-def _moles(shop: Pantry, key: str) -> float:
-    """Moles of ions in a mass of an ingredient, if more than half of it is salt. [mol/kg]"""
-    parts = [(shop[key].composition.get(each.key, 0.0), each) for row in salt_rows() for each in (compounds()[row],)]
-    if sum(share for share, _ in parts) < 0.5:
-        return 0.0
-    return sum(share * sum(each.ions.values()) / (each.molar_mass or np.inf) for share, each in parts)
 
 
 def _most(recipe: Recipe, shop: Pantry, salt: str, amount: float) -> float:
@@ -262,7 +214,7 @@ def _most(recipe: Recipe, shop: Pantry, salt: str, amount: float) -> float:
     chain, _ = _followed(recipe, middle, shop, salt, flood)
     solid = (solid_salt(chain) * chain.mass).reshape(2, -1)[1]
     held = float(np.median(flood[1] - solid))
-    return significant(max(2 * amount, min(1.2 * held, 10 * amount)), 2)
+    return significant(max(2 * amount, min(1.2 * held, 0.6 * _mass(recipe))), 2)
 
 
 def _mass(recipe: Recipe) -> float:

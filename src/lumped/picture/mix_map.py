@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import NDArray
 
 from lumped.dough.maps import REASONS, MixMap
 from lumped.picture.charts import (
@@ -29,17 +29,14 @@ from lumped.picture.ridges import level_lines_on, nice_levels, regions_on
 from lumped.picture.shades import shades
 from lumped.picture.svg import closed_path, element
 from lumped.picture.theme import THEMES, Theme, ThemeName
+from lumped.picture.triangle import PAPER, SIDE, Ground, corner_rows, draw_frame
 from lumped.texts import say
 
 __all__ = ["Ridge", "levels_of", "map_svg", "ridges_of"]
 
 Floats = NDArray[np.float64]
-_PAPER = 5.5  # mm of cloth round the paper
-_SIDE = 86.0  # mm
-_CORNERS = np.array([[0.0, 0.0], [1.0, 0.0], [0.5, np.sqrt(3) / 2]])  # of a side of 1
-_ORDER = (2, 0, 1)  # where the corners stand: the first at the top, the second left, the third right
+_OWN = 7.6  # mm; the line with the recipe's own figure
 _LINES = 8
-_TICKS = 4
 _CRUST, _CREAM = "#3a2418", "#fff3e0"  # lines on light shades, and on dark ones
 _DARK = 0.6  # share of the levels from which shades are dark
 
@@ -58,25 +55,6 @@ class Ridge:
 
     level: float
     shares: Floats
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Ground:
-    """Where on the table the triangle lies."""
-
-    map: MixMap
-    left: float
-    near: float
-
-    def at(self, shares: ArrayLike) -> Floats:
-        """Give places of (..., 3) shares, (..., 2). [mm]"""
-        parts = (np.asarray(shares, float) - self.map.least) / self.map.size
-        return np.asarray(np.array([self.left, self.near]) + _SIDE * parts @ _CORNERS[list(_ORDER)])
-
-    @property
-    def corners(self) -> Floats:
-        """The corners, (3, 2), in the order of the map. [mm]"""
-        return self.at(self.map.least + self.map.size * np.eye(3))
 
 
 def levels_of(found: MixMap) -> tuple[float, ...]:
@@ -130,19 +108,19 @@ def map_svg(found: MixMap, *, theme: ThemeName = "light", scale: float = 6.0, pr
     """
     looks = THEMES[theme]
     reasons = _exclusive(found)
-    key = [(reason, wrapped(found.words(reason), WIDTH - 2 * _PAPER - 24)) for reason in REASONS if reason in reasons]
-    foot = sum(1.35 * LETTERS * len(lines) + 1.6 for _, lines in key)
-    rows = max(len(_halved(each)) for each in _corner_words(found)[1:])
-    near = _PAPER + foot + 22.8 + 5.2 * rows
-    ground = _Ground(map=found, left=(WIDTH - _SIDE) / 2, near=near)
+    key = [(reason, wrapped(found.words(reason), WIDTH - 2 * PAPER - 24)) for reason in REASONS if reason in reasons]
+    foot = sum(1.35 * LETTERS * len(lines) + 1.6 for _, lines in key) + _OWN
+    near = PAPER + foot + 22.8 + 5.2 * corner_rows(found)
+    ground = Ground(map=found, left=(WIDTH - SIDE) / 2, near=near)
     title = _title(found)
-    height = near + _SIDE * 0.866 + 14.0 + 1.8 * LETTERS * len(title) + _PAPER
+    height = near + SIDE * 0.866 + 14.0 + 1.8 * LETTERS * len(title) + PAPER
     layers = [
-        sheet(Box(_PAPER, _PAPER, WIDTH - _PAPER, height - _PAPER), looks),
-        *(lettering(each, (_PAPER + 4, height - _PAPER - 7.2 - 1.8 * LETTERS * k), looks, size=1.2 * LETTERS, bold=True)
+        sheet(Box(PAPER, PAPER, WIDTH - PAPER, height - PAPER), looks),
+        *(lettering(each, (PAPER + 4, height - PAPER - 7.2 - 1.8 * LETTERS * k), looks, size=1.2 * LETTERS, bold=True)
           for k, each in enumerate(title)),
         *_bands(found, ground), *_lines(found, ground), *_hatched(found, reasons, ground, looks, prefix),
-        *_frame(found, ground, looks), *_figures(found, ground, looks), *_key(key, _PAPER + foot + 3.0, looks, prefix),
+        *draw_frame(found, ground, looks), *_figures(found, ground, looks), *_own(found, PAPER + foot + 3.0, looks),
+        *_key(key, PAPER + foot + 3.0 - _OWN, looks, prefix),
     ]  # fmt: skip
     return on_cloth(layers, height=height, title=_spoken(found), theme=looks, scale=scale, prefix=prefix,
                     patterns=[hatch(reason, looks, prefix) for reason in reasons])  # fmt: skip
@@ -167,7 +145,7 @@ def _exclusive(found: MixMap) -> dict[str, Floats]:
     return kept
 
 
-def _bands(found: MixMap, ground: _Ground) -> Iterator[str]:
+def _bands(found: MixMap, ground: Ground) -> Iterator[str]:
     """The triangle in its lightest shade, and on it, level by level, what lies higher."""
     levels = levels_of(found)
     places, field = ground.at(found.shares), _field(found, found.values)
@@ -180,7 +158,7 @@ def _bands(found: MixMap, ground: _Ground) -> Iterator[str]:
 
 
 def _hatched(
-    found: MixMap, reasons: dict[str, Floats], ground: _Ground, theme: Theme, prefix: str
+    found: MixMap, reasons: dict[str, Floats], ground: Ground, theme: Theme, prefix: str
 ) -> Iterator[str]:  # fmt: skip
     places = ground.at(found.shares)
     for reason, margin in reasons.items():
@@ -191,122 +169,59 @@ def _hatched(
                       stroke_width=0.25, data_reason=reason)  # fmt: skip
 
 
-def _lines(found: MixMap, ground: _Ground) -> Iterator[str]:
+def _lines(found: MixMap, ground: Ground) -> Iterator[str]:
     levels = levels_of(found)
     for ridge in ridges_of(found):
         dark = levels.index(ridge.level) >= _DARK * len(levels)
         yield line(ground.at(ridge.shares), _CREAM if dark else _CRUST, 0.45, data_level=ridge.level)
 
 
-def _frame(found: MixMap, ground: _Ground, theme: Theme) -> Iterator[str]:
-    """The border, grams along each side, and what stands at the corners."""
-    yield element("path", d=closed_path([ground.corners]), fill="none", stroke=theme.ink, stroke_width=0.6,
-                  stroke_linejoin="round")  # fmt: skip
-    for k, ((x, y), text) in enumerate(zip(ground.corners, _corner_words(found), strict=True)):
-        if k == 0:
-            yield lettering(text, (x, y + 4.0), theme, anchor="middle", bold=True)
-        else:
-            for row, part in enumerate(_halved(text)):
-                yield lettering(part, (_PAPER + 3 if k == 1 else WIDTH - _PAPER - 3, y - 16.0 - 5.2 * row), theme,
-                                anchor="start" if k == 1 else "end", bold=True)  # fmt: skip
-    for k, key in enumerate(found.corners):
-        yield from _ticks(found, ground, k, theme)
-        yield _along_side(ground, k, say("map-side", name=found.shop[key].name), theme)
-
-
-def _corner_words(found: MixMap) -> list[str]:
-    most = 1e3 * found.total * (found.least + found.size)
-    return [say("map-corner", name=found.shop[key].name, grams=f"{grams:.0f}")
-            for key, grams in zip(found.corners, most, strict=True)]  # fmt: skip
-
-
-def _along_side(ground: _Ground, k: int, text: str, theme: Theme) -> str:
-    """Name what the figures along a side count."""
-    start, end = ground.corners[(k - 1) % 3], ground.corners[k]
-    along = (end - start) / _SIDE
-    off = np.array([along[1], -along[0]])
-    outward = -off if np.dot(off, ground.corners.mean(axis=0) - start) > 0 else off
-    turn = float(np.degrees(np.arctan2(along[1], along[0])))
-    turn -= 180.0 * round(turn / 180.0)
-    below = 0.7 * LETTERS if outward[1] < 0 else 0.0
-    middle = (start + end) / 2 + outward * ((6.4 if k == 2 else 11.0) + below)
-    return lettering(text, middle, theme, size=0.92 * LETTERS, anchor="middle", turn=turn)
-
-
-def _halved(text: str) -> list[str]:
-    return wrapped(text, 48.0, 1.08 * LETTERS)
-
-
-def _ticks(found: MixMap, ground: _Ground, k: int, theme: Theme) -> Iterator[str]:
-    """Grams of one ingredient, along the side that leads from the corner before it to its own."""
-    before = (k - 1) % 3
-    most = 1e3 * found.total
-    inward = ground.at(found.least + found.size * np.eye(3)[(k + 1) % 3]) - ground.corners[before]
-    outward = -inward / np.linalg.norm(inward)
-    for grams in nice_levels(most * found.least[k] * 1.0001, most * (found.least[k] + 0.97 * found.size), most=_TICKS):
-        share = (grams / most - found.least[k]) / found.size
-        parts = np.zeros(3)
-        parts[k], parts[before] = share, 1 - share
-        at = ground.at(found.least + found.size * parts)
-        yield line([at, at + 1.6 * outward], theme.quiet, 0.35)
-        opposite = parts.copy()
-        opposite[before], opposite[(k + 1) % 3] = 0.0, 1 - share
-        yield line([at, ground.at(found.least + found.size * opposite)], theme.ink, 0.15, opacity=0.35)
-        anchor = "end" if outward[0] < -0.3 else "start" if outward[0] > 0.3 else "middle"
-        place = at + 2.4 * outward - [0, 0.35 * LETTERS]
-        yield lettering(figure(grams), place, theme, size=0.86 * LETTERS, anchor=anchor, quiet=True)
-
-
-def _figures(found: MixMap, ground: _Ground, theme: Theme) -> Iterator[str]:
-    """The recipe's own point and figure, then a slip on each ridge, where there is room."""
+def _figures(found: MixMap, ground: Ground, theme: Theme) -> Iterator[str]:
+    """A slip with its figure on each ridge where there is room, and the recipe's own point."""
     here = ground.at(found.point)
-    own = say("map-recipe", value=found.shown.text(found.here, found.money))
-    box = slip_box(own, (0.0, 0.0))
-    half = box.right
-    place = np.array([np.clip(here[0], _PAPER + half + 2, WIDTH - _PAPER - half - 2), here[1] + 6.5])
-    taken = [slip_box(own, place), Box.round(here, 5.0, 5.0)]
+    taken = [Box.round(here, 5.0, 5.0)]
     for ridge in sorted(ridges_of(found), key=lambda each: -len(each.shares)):
         text = figure(ridge.level * found.shown.factor)
         spot = _free_spot(ground.at(ridge.shares), text, taken, ground)
         if spot is not None:
             taken.append(slip_box(text, spot, 0.86 * LETTERS).widened(0.8))
             yield slip(text, spot, theme, size=0.86 * LETTERS)
-    yield element("circle", cx=here[0], cy=-here[1], r=2.0, fill=theme.slip, stroke=theme.red, stroke_width=0.9)
-    yield element("circle", cx=here[0], cy=-here[1], r=0.6, fill=theme.red)
-    yield slip(own, place, theme)
+    yield _mark(here, theme)
 
 
-def _free_spot(points: Floats, text: str, taken: Sequence[Box], ground: _Ground) -> Floats | None:
+def _mark(at: Floats, theme: Theme) -> str:
+    ring = element("circle", cx=float(at[0]), cy=-float(at[1]), r=2.0, fill=theme.slip, stroke=theme.red,
+                   stroke_width=0.9)  # fmt: skip
+    return ring + element("circle", cx=float(at[0]), cy=-float(at[1]), r=0.6, fill=theme.red)
+
+
+def _own(found: MixMap, top: float, theme: Theme) -> Iterator[str]:
+    """The recipe's own figure, beside its mark."""
+    yield _mark(np.array([PAPER + 9.5, top - 0.42 * LETTERS]), theme)
+    text = say("map-recipe", value=found.shown.text(found.here, found.money))
+    yield lettering(text, (PAPER + 18, top - LETTERS), theme, bold=True)
+
+
+def _free_spot(points: Floats, text: str, taken: Sequence[Box], ground: Ground) -> Floats | None:
     """Give the point of a line, the nearest to its middle, where a slip meets no other and stays inside. [mm]"""
     if len(points) < 4:
         return None
     order = np.argsort(np.abs(np.arange(len(points)) - len(points) / 2))
     for k in order:
         box = slip_box(text, points[k], 0.86 * LETTERS)
-        inside = _within(ground, np.array([[box.left, box.near], [box.right, box.near], [box.left, box.far],
-                                           [box.right, box.far]]))  # fmt: skip
-        if inside and not any(box.meets(other) for other in taken):
+        if ground.holds(box) and not any(box.meets(other) for other in taken):
             return np.asarray(points[k])
     return None
-
-
-def _within(ground: _Ground, points: Floats) -> bool:
-    a, b, c = ground.corners
-    for start, end in ((a, b), (b, c), (c, a)):
-        side, to = end - start, points - start
-        if np.any(side[0] * to[:, 1] - side[1] * to[:, 0] < 0):
-            return False
-    return True
 
 
 def _key(key: Sequence[tuple[str, list[str]]], top: float, theme: Theme, prefix: str) -> Iterator[str]:
     """What each hatching means."""
     y = top
     for reason, lines in key:
-        yield element("rect", x=_PAPER + 4, y=-y - 0.2, width=11, height=1.2 * LETTERS, rx=0.6,
+        yield element("rect", x=PAPER + 4, y=-y - 0.2, width=11, height=1.2 * LETTERS, rx=0.6,
                       fill=f"url(#{prefix}hatch-{reason})", stroke=theme.quiet, stroke_width=0.25)  # fmt: skip
         for each in lines:
-            yield lettering(each, (_PAPER + 18, y - LETTERS), theme)
+            yield lettering(each, (PAPER + 18, y - LETTERS), theme)
             y -= 1.35 * LETTERS
         y -= 1.6
 
@@ -314,7 +229,7 @@ def _key(key: Sequence[tuple[str, list[str]]], top: float, theme: Theme, prefix:
 def _title(found: MixMap) -> list[str]:
     unit = found.shown.shown.replace("money", found.money)
     words = say("map-title-unit" if unit else "map-title", title=found.recipe.title, shown=found.shown.words, unit=unit)
-    return wrapped(words, WIDTH - 2 * _PAPER - 8, 1.26 * LETTERS, bold=True)
+    return wrapped(words, WIDTH - 2 * PAPER - 8, 1.26 * LETTERS, bold=True)
 
 
 def _spoken(found: MixMap) -> str:

@@ -7,7 +7,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.properties import PROPERTIES
-from lumped.dough.salting import Salting, growth_marks
+from lumped.dough.salting import Salting
+from lumped.dough.salts import growth_marks
 from lumped.picture.charts import (
     LETTERS,
     WIDTH,
