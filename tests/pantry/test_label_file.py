@@ -4,6 +4,8 @@ import subprocess
 import sys
 
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 
 from lumped.errors import InputError
 from lumped.pantry.kind import INGREDIENT
@@ -123,6 +125,18 @@ def test_semicolons_bring_decimal_commas_and_a_spreadsheets_mark_of_its_encoding
 def test_what_is_wrong_in_a_table_is_told(tmp_path, text, sentence):
     with pytest.raises(InputError, match=sentence):
         read_labels_csv(table(tmp_path, text))
+
+
+@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(st.one_of(st.binary(max_size=300), st.text(max_size=300).map(lambda text: text.encode("utf-8", "ignore"))))
+def test_any_rubbish_is_refused_in_words(tmp_path, rubbish):
+    for whole in (rubbish, b"title,like,fat_g\n" + rubbish):
+        try:
+            found = read_labels_csv(table(tmp_path, whole))
+        except InputError as problem:
+            assert len(str(problem)) > 20  # noqa: PT017 - every refusal is a sentence
+        else:
+            assert all(each.key for each in found)
 
 
 def test_a_table_that_is_not_there_or_a_folder_is_told(tmp_path):

@@ -161,7 +161,9 @@ def _add_unprinted(
 def _moisture(label: Label, water: float, like: Ingredient | None, said: list[str]) -> Value:
     if label.water is not None:
         return Value(mean=water, low=max(water - 0.01, 0.0), high=min(water + 0.01, 1.0), unit="", provenance=_LABEL)
-    low, high = max(water - _WATER_SPREAD, 0.0), min(water + _WATER_SPREAD, 1.0)
+    guessed = label.per == "100 mL" and label.density is None
+    spread = max(_WATER_SPREAD, 0.05 * (1 - water)) if guessed else _WATER_SPREAD  # as unsure as the density
+    low, high = max(water - spread, 0.0), min(water + spread, 1.0)
     if like:
         low = min(low, max(water - (like.moisture.mean - like.moisture.low), 0.0))
         high = max(high, min(water + (like.moisture.high - like.moisture.mean), 1.0))

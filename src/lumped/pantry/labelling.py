@@ -96,10 +96,16 @@ def _whole_mass(label: Label, like: Ingredient | None, said: list[str]) -> float
             raise InputError("label-serving", where=label.name)
         return label.serving
     density = density_of(label, like)
+    assert density is not None  # a table for 100 mL always has one
     if label.density is None:
-        taken = f"{density.mean / 1000:.2f}" if density else "1.00"
-        said.append(say("label-assumed-density", density=taken, like=like.name if like and density else "–"))
-    return 1e-4 * (density.mean if density else 1000.0)
+        said.append(_density_sentence(f"{density.mean / 1000:.2f}", like))
+    return 1e-4 * density.mean
+
+
+def _density_sentence(density: str, like: Ingredient | None) -> str:
+    if like and like.density:
+        return say("label-assumed-density-like", density=density, like=like.name)
+    return say("label-assumed-density", density=density)
 
 
 def _agree_on_sodium(label: Label, shares: dict[str, float]) -> None:

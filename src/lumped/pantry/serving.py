@@ -4,6 +4,7 @@ import re
 from collections.abc import Mapping
 from fractions import Fraction
 
+from lumped.chemistry.compounds import compound
 from lumped.errors import InputError
 from lumped.pantry.ingredient import Ingredient
 from lumped.pantry.label import Label
@@ -17,23 +18,58 @@ _PER_CUP = {"cup": 1, "tbsp": 16, "tsp": 48}
 _MEASURE = re.compile(
     r"\s*(?:(\d{1,4})\s+)?(\d{1,4}(?:\.\d{1,4})?)(?:\s*/\s*(\d{1,4}))?\s*(cup|tbsp|tsp)s?\s*", re.IGNORECASE | re.ASCII
 )
+_STANDS_FOR = {  # sugars are within carbohydrate, sodium is within salt
+    "fat": "fat", "carbohydrate": "sucrose", "fibre": "fibre", "protein": "protein", "salt": "sodium-chloride",
+    "polyols": "sorbitol", "alcohol": "ethanol",
+}  # fmt: skip
 _LABEL = Provenance(status=Status.PUBLISHED, note="its packet")
 _ASSUMED = Provenance(status=Status.FROM_MEMORY, note="not on its packet")
 
 
 def density_of(label: Label, like: Ingredient | None) -> Value | None:
-    """Give the density of a labelled liquid: its own, or that of an ingredient of the same sort. [kg/m³]
+    """Give the density of a labelled liquid: its own, that of one of the same sort, or by what is in it. [kg/m³]
+
+    Parameters
+    ----------
+    label : Label
+        What the packet says.
+    like : Ingredient or None
+        An ingredient of the same sort.
+
+    Returns
+    -------
+    Value or None
+        None for what is no liquid.
 
     Examples
     --------
     >>> density_of(Label(name="syrup", density=1400.0), None).mean
     1400.0
+    >>> density_of(Label(name="oil", per="100 mL", fat=0.092), None).text()
+    '920 kg/m³ (870 to 970)'
+
+    Notes
+    -----
+    By what is in it: `ρ = c + ρ_w (1 - Σ c_i/ρ_i)`, each part taking the room that it takes alone.
     """
-    if label.density is None:
-        return like.density if like else None
-    return Value(
-        mean=label.density, low=0.99 * label.density, high=1.01 * label.density, unit="kg/m³", provenance=_LABEL
-    )
+    if label.density is not None:
+        return _within(label.density, 0.01, _LABEL)
+    if like and like.density:
+        return like.density
+    return _within(_by_volumes(label), 0.05, _ASSUMED) if label.per == "100 mL" else None
+
+
+def _by_volumes(label: Label) -> float:
+    """Density of a liquid by what is in a hundred millilitres of it. [kg/m³]"""
+    alone = {name: compound(key).density for name, key in _STANDS_FOR.items()}
+    held = {name: (getattr(label, name) or 0.0) / 1e-4 for name in alone}
+    held["salt"] = held["salt"] or 2.5 * (label.sodium or 0.0) / 1e-4
+    room = sum(mass / alone[name] for name, mass in held.items())
+    return sum(held.values()) + compound("water").density * max(1 - room, 0.0)
+
+
+def _within(mean: float, spread: float, origin: Provenance) -> Value:
+    return Value(mean=mean, low=(1 - spread) * mean, high=(1 + spread) * mean, unit="kg/m³", provenance=origin)
 
 
 def weights_of(label: Label, like: Ingredient | None, said: list[str]) -> Mapping[str, Mapping[str, Value]]:
@@ -50,7 +86,7 @@ def weights_of(label: Label, like: Ingredient | None, said: list[str]) -> Mappin
         measure, count = _measure_of(label)
         cup = (label.serving or 0.0) / count * _PER_CUP[measure] * _US_CUP / _LABEL_CUP
         return _by_cup(cup, 0.10, method, _LABEL)
-    if density := density_of(label, None) or (like.density if like else None):
+    if density := density_of(label, like):
         return _by_cup(density.mean * _US_CUP * 1e-6, 0.04, method, density.provenance)
     if like and like.weights:
         said.append(say("label-assumed-weight", like=like.name))

@@ -96,7 +96,8 @@ label-csv-long = { $file }: more than { $limit } ingredients. Split the file.
 label-csv-none = { $file }: no ingredient under the headings.
 label-csv-width = { $file }, line { $line }: { $found } cells, but there are { $wanted } headings. Look for a comma too many, or put text with commas into quotation marks.
 
-label-assumed-density = Its density is not on the label: { $density } g/mL taken ({ $like }).
+label-assumed-density = Its density is not on the label: { $density } g/mL worked out from what is in it, give or take 5 %.
+label-assumed-density-like = Its density is not on the label: { $density } g/mL, as { $like }.
 label-assumed-fibre-within = Its fibre is counted as a part of the carbohydrate, as on American labels.
 label-assumed-fibre-beside = Its fibre is counted beside the carbohydrate, as on European labels.
 label-assumed-sugars = What sugars they are is not on the label: { $kinds } taken.
