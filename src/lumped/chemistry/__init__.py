@@ -6,15 +6,18 @@ to move. For salt water the handbook's table is the truth; other ions join by th
 """
 
 from lumped.chemistry.acidity import dissociated
+from lumped.chemistry.activity import water_activity, water_activity_interval
 from lumped.chemistry.brine import brine_conductivity, is_extrapolated, salt_water_conductivity
+from lumped.chemistry.density import brine_density, liquid_volume
+from lumped.chemistry.dissolving import salt_dissolving_time
 from lumped.chemistry.mixture import Brine, limiting_conductivity, mixture_conductivity
 from lumped.chemistry.solubility import (
     bitartrate_solubility,
-    brine_density,
+    parted,
     salt_solubility,
     sugar_solubility,
 )
-from lumped.chemistry.syrup import liquid_viscosity_ratio, mobility_left, syrup_viscosity
+from lumped.chemistry.syrup import liquid_thickening, liquid_viscosity_ratio, mobility_left, syrup_viscosity
 
 __all__ = [
     "Brine",
@@ -24,11 +27,17 @@ __all__ = [
     "dissociated",
     "is_extrapolated",
     "limiting_conductivity",
+    "liquid_thickening",
     "liquid_viscosity_ratio",
+    "liquid_volume",
     "mixture_conductivity",
     "mobility_left",
+    "parted",
+    "salt_dissolving_time",
     "salt_solubility",
     "salt_water_conductivity",
     "sugar_solubility",
     "syrup_viscosity",
+    "water_activity",
+    "water_activity_interval",
 ]
