@@ -35,7 +35,7 @@ def test_water_meets_vogel(celsius):
     assert water_viscosity(kelvins) == pytest.approx(2.414e-5 * 10 ** (247.8 / (kelvins - 140)), rel=0.025)
 
 
-@pytest.mark.parametrize(("percent", "millipascals"), [(20, 1.965 * 0.9998), (40, 6.25), (50, 15.7)])
+@pytest.mark.parametrize(("percent", "millipascals"), [(20, 1.965), (40, 6.25), (50, 15.7)])
 def test_syrup_at_20_degrees_is_as_laliberte_s_fit_within_three_per_cent(percent, millipascals):
     v1, v2, v3, v4, v5, v6 = (
         16.2391830818804,
