@@ -150,3 +150,11 @@ def test_scooping_weighs_more_and_sifting_less():
             loose, usual, packed = (weights.get(method) for method in ("sifted", "spooned", "scooped"))
             assert (loose or 0) < (usual or packed or 1)
             assert (usual or 0) < (packed or 1)
+
+
+def test_grains_are_as_large_as_the_table_of_grains_says():
+    shared = [key for key in BOOK.keys("grains") if key in PANTRY]
+    assert len(shared) > 10
+    for key in shared:
+        table = BOOK.value("grains", key, "diameter")
+        assert (PANTRY[key].grain.low, PANTRY[key].grain.high) == (table.low, table.high)
