@@ -50,7 +50,8 @@ def composed(printed: Mapping[str, float], *, anion: str = "", where: str = "") 
     _refuse_negative(printed, where)
     sugars = sum(shares.get(key, 0.0) for key in ("sucrose", "glucose", "fructose", "maltose"))
     unnamed = max(printed.get("sugars", 0.0) - sugars, 0.0)
-    starch = printed.get("carbohydrate", 0.0) - shares.get("fibre", 0.0) - (sugars + unnamed if "sugars" in printed else 0)
+    sweet = sugars + unnamed if "sugars" in printed else 0.0
+    starch = printed.get("carbohydrate", 0.0) - shares.get("fibre", 0.0) - sweet
     shares["sucrose"] = shares.get("sucrose", 0.0) + unnamed
     shares["starch"] = shares.get("starch", 0.0) + max(starch, 0.0)
     salts = _salts(printed, anion)
