@@ -57,7 +57,8 @@ def composed(printed: Mapping[str, float], *, anion: str = "", where: str = "") 
     salts = _salts(printed, anion)
     acid = _ACID_OF.get(anion)
     if acid:
-        taken = sum(share / compound(key).molar_mass * compound(key).acids["citric"] for key, share in salts.items())  # type: ignore[operator]
+        moles = ((key, share / (compound(key).molar_mass or 1.0)) for key, share in salts.items())
+        taken = sum(amount * compound(key).acids["citric"] for key, amount in moles)
         shares[acid] = max(shares.get(acid, 0.0) - taken * (compound(acid).molar_mass or 0.0), 0.0)
     ash, gone = printed.get("ash", 0.0), sum(salts.values())
     shares["other"] = shares.get("other", 0.0) + max(ash - gone, 0.0)
