@@ -1,0 +1,43 @@
+"""Who may touch a dough, who must not eat it, and what to mind.
+
+Everything is counted from what went into the bowl: allergens by ingredient, salt and other substances by their atoms,
+against doses and limits of the handbook with their sources and their days. Nothing here is a certificate or a doctor;
+local rules and qualified people come first.
+"""
+
+from lumped.dough.safety.allergens import Allergens, Reason, TableFit, allergens_of, fit_for_table, known_needs
+from lumped.dough.safety.cautions import Caution, cautions_on
+from lumped.dough.safety.contents import element_share
+from lumped.dough.safety.diets import DIETS, Remark, Suits, remarks_on, suits
+from lumped.dough.safety.doses import Dose, Helping, doses, helpings, salt_share
+from lumped.dough.safety.metals import Migration, amount_at_limit, limits_on, migration
+from lumped.dough.safety.weights import child_mass, dog_mass, salt_of_a_day
+
+__all__ = [
+    "DIETS",
+    "Allergens",
+    "Caution",
+    "Dose",
+    "Helping",
+    "Migration",
+    "Reason",
+    "Remark",
+    "Suits",
+    "TableFit",
+    "allergens_of",
+    "amount_at_limit",
+    "cautions_on",
+    "child_mass",
+    "dog_mass",
+    "doses",
+    "element_share",
+    "fit_for_table",
+    "helpings",
+    "known_needs",
+    "limits_on",
+    "migration",
+    "remarks_on",
+    "salt_of_a_day",
+    "salt_share",
+    "suits",
+]

@@ -1,0 +1,252 @@
+"""How much of a dough holds a dose that somebody published: salt first, and whatever else went in.
+
+`dough = dose / share`, where share is the mass of salt (or another substance) in a kilogram of the dough, counted from
+the atoms that went in. A figure that is an interval is read at its careful end in sentences.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from lumped.chemistry.compounds import atoms_of, molar_mass_of
+from lumped.dough.safety.contents import bringers, element_share, moles, origin_of, plain, whole
+from lumped.dough.safety.weights import child_mass, dog_mass, salt_of_a_day
+from lumped.pantry import Pantry
+from lumped.quantities import Provenance, Value
+from lumped.reference import Entry, handbook
+from lumped.texts import say
+
+__all__ = ["Dose", "Helping", "doses", "helpings", "salt_share"]
+
+_SALT_PER_SODIUM = "NaCl"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dose:
+    """A published dose, and the dough that holds it.
+
+    Parameters
+    ----------
+    key, figure : str
+        Entry and row in the handbook's table `limits`: "salt-dog", "signs_per_kg".
+    eater : {"child", "dog"}
+        Who eats.
+    age, eater_mass : float
+        Age of the child who is meant, in years, and what the eater weighs. [a], [kg]
+    amount : Value
+        Substance that is the dose. [kg]
+    dough : Value
+        Dough that holds so much. [kg]
+    lumps : float
+        The same in lumps, at the careful end. [1]
+    ingredients : tuple of str
+        What brings the substance, the most first.
+    provenance : Provenance
+        The weakest of the figure and of the composition.
+    """
+
+    key: str
+    figure: str
+    eater: str
+    age: float
+    eater_mass: float
+    amount: Value
+    dough: Value
+    lumps: float
+    ingredients: tuple[str, ...]
+    provenance: Provenance
+
+    @property
+    def words(self) -> str:
+        """The same in a sentence, read at the careful end."""
+        return say(
+            f"safety-dose-{self.key}-{self.figure}", dough=plain(1e3 * self.dough.low), lumps=plain(self.lumps),
+            amount=plain(1e3 * self.amount.low), mass=plain(self.eater_mass), age=f"{self.age:g}",
+        )  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Helping:
+    """A pinch or a lump of a dough, and the salt in it.
+
+    Parameters
+    ----------
+    key : {"pinch", "lump"}
+        Which.
+    dough, sodium, salt : float
+        Its mass, its sodium, and all of its sodium as table salt. [kg]
+    salt_per_kg : float
+        The salt over what the child weighs. [1]
+    of_a_day : float
+        The salt over the most that the child should eat in a day. [1]
+    provenance : Provenance
+        The weakest of all that was used.
+    words : str
+        The same in a sentence.
+    """
+
+    key: str
+    dough: float
+    sodium: float
+    salt: float
+    salt_per_kg: float
+    of_a_day: float
+    provenance: Provenance
+    words: str
+
+
+def salt_share(masses: Mapping[str, ArrayLike], dough_mass: ArrayLike, pantry: Pantry) -> NDArray[np.float64]:
+    """Give the share of salt in a dough, all its sodium taken as table salt.
+
+    Parameters
+    ----------
+    masses : mapping of str to (...) float
+        What went in of each ingredient. [kg]
+    dough_mass : (...) float
+        Dough that came out. [kg]
+    pantry : Pantry
+        What the ingredients are made of.
+
+    Returns
+    -------
+    (...) float
+        Mass of salt over mass of dough. [1]
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> round(float(salt_share({"plain-flour": 0.25, "table-salt": 0.1}, 0.6, pantry())), 3)
+    0.166
+    """
+    sodium = element_share(masses, dough_mass, pantry, "Na")
+    return sodium * (molar_mass_of(_SALT_PER_SODIUM) / molar_mass_of("Na"))
+
+
+def helpings(
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, age: float = 2.0
+) -> tuple[Helping, ...]:
+    """Tell how much salt a pinch and a lump of a dough hold.
+
+    Parameters
+    ----------
+    masses : mapping of str to float
+        What went in of each ingredient. [kg]
+    dough_mass : float
+        Dough that came out. [kg]
+    pantry : Pantry
+        What the ingredients are made of.
+    age : float
+        Age of the child, 1 to 10 years. [a]
+
+    Returns
+    -------
+    tuple of Helping
+        The pinch, then the lump.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> pinch, lump = helpings({"plain-flour": 0.25, "table-salt": 0.1}, 0.6, pantry())
+    >>> round(1e3 * pinch.salt, 3), round(1e3 * lump.salt, 1)
+    (0.067, 10.0)
+    """
+    share = float(salt_share(masses, dough_mass, pantry))
+    origin = origin_of(bringers(masses, pantry, element="Na"), pantry)
+    return tuple(_helping(key, share, age, origin) for key in ("pinch", "lump"))
+
+
+def _helping(key: str, share: float, age: float, origin: Provenance) -> Helping:
+    dough, day, child = handbook().value("limits", "helpings", key), salt_of_a_day(age), child_mass(age)
+    salt = share * dough.mean
+    words = say(
+        f"safety-helping-{key}", dough=plain(1e3 * dough.mean), salt=plain(1e3 * salt), age=f"{age:g}",
+        day=plain(1e3 * day.mean), share=plain(100 * salt / day.mean),
+    )  # fmt: skip
+    return Helping(
+        key=key, dough=dough.mean, sodium=salt * molar_mass_of("Na") / molar_mass_of(_SALT_PER_SODIUM), salt=salt,
+        salt_per_kg=salt / child.mean, of_a_day=salt / day.mean, words=words,
+        provenance=Provenance.of([origin, dough.provenance, day.provenance, child.provenance]),
+    )  # fmt: skip
+
+
+def doses(
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, age: float = 2.0, dog: float | None = None
+) -> tuple[Dose, ...]:
+    """Tell how much of a dough holds each dose that the handbook knows.
+
+    Parameters
+    ----------
+    masses : mapping of str to float
+        What went in of each ingredient. [kg]
+    dough_mass : float
+        Dough that came out. [kg]
+    pantry : Pantry
+        What the ingredients are made of.
+    age : float
+        Age of the child, 1 to 10 years. [a]
+    dog : float or None
+        What the dog weighs; None: a small one. [kg]
+
+    Returns
+    -------
+    tuple of Dose
+        Those whose substance is in the dough, the smallest amount of dough first. Their intervals are those of the
+        published figures; what was weighed and the eater's weight are taken as given.
+
+    Raises
+    ------
+    InputError
+        If no dough came out, or the age is beyond the table.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> found = doses({"plain-flour": 0.25, "table-salt": 0.1}, 0.6, pantry())
+    >>> lethal = next(each for each in found if (each.key, each.figure) == ("salt-child", "lethal_per_kg"))
+    >>> round(1e3 * lethal.dough.low)
+    54
+    """
+    weighs = {"child": child_mass(age).mean, "dog": dog_mass().mean if dog is None else dog}
+    found = _doses(masses, float(whole(dough_mass)), pantry, weighs, age)
+    return tuple(sorted(found, key=lambda each: each.dough.low))
+
+
+def _doses(
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, weighs: Mapping[str, float], age: float
+) -> Iterator[Dose]:
+    lump = handbook().value("limits", "helpings", "lump").mean
+    for entry in _eaten():
+        counted = {name: entry.facts[name] for name in ("element", "acid", "compound") if name in entry.facts}
+        keys = bringers(masses, pantry, **counted)
+        if not keys:
+            continue
+        per_mole = molar_mass_of(entry.facts["formula"]) / _counted_in(entry)
+        share = float(moles(masses, pantry, **counted)) * per_mole / dough_mass
+        origin, eater = origin_of(keys, pantry), entry.facts["eater"]
+        for row in entry.rows.values():
+            provenance = Provenance.of([row.value.provenance, origin])
+            times = weighs[eater] if row.quantity.endswith("_per_kg") else 1.0
+            dough = _scaled(row.value, times / share, provenance)
+            yield Dose(
+                key=entry.key, figure=row.quantity, eater=eater, age=age, eater_mass=weighs[eater],
+                amount=_scaled(row.value, times, provenance), dough=dough, lumps=dough.low / lump, ingredients=keys,
+                provenance=provenance,
+            )  # fmt: skip
+
+
+def _eaten() -> tuple[Entry, ...]:
+    entries = (handbook().entry("limits", key) for key in handbook().keys("limits"))
+    return tuple(entry for entry in entries if "eater" in entry.facts)
+
+
+def _counted_in(entry: Entry) -> int:
+    """How often what is counted is in the formula in which the dose is weighed."""
+    element = entry.facts.get("element")
+    return atoms_of(entry.facts["formula"])[element] if element else 1
+
+
+def _scaled(value: Value, factor: float, provenance: Provenance) -> Value:
+    low, mean, high = (each * factor for each in (value.low, value.mean, value.high))
+    return Value(mean=mean, low=low, high=high, unit="kg", provenance=provenance)

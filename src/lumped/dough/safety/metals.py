@@ -1,0 +1,215 @@
+"""Aluminium and boron in a dough against what may migrate from a toy, if all of it migrated: the worst case.
+
+The law limits what acid draws out of a toy, which is less than all; so a dough whose whole amount is below a limit is
+below it, as long as it does not dry, and one above it may be. `amount = limit · M(compound) / M(element)`.
+"""
+
+import datetime
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import cache
+from typing import Literal
+
+from lumped.chemistry.compounds import atoms_of, molar_mass_of
+from lumped.dough.safety.contents import bringers, element_share, origin_of, plain
+from lumped.errors import InputError
+from lumped.pantry import Pantry
+from lumped.quantities import Provenance, Value
+from lumped.reference import Entry, handbook
+from lumped.texts import say
+
+__all__ = ["Migration", "amount_at_limit", "limits_on", "migration"]
+
+Category = Literal["category_1", "category_2"]
+_ELEMENTS = {"Al": "safety-element-aluminium", "B": "safety-element-boron"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Migration:
+    """An element of a dough against the limits of a day.
+
+    Parameters
+    ----------
+    element : str
+        Its symbol.
+    share, share_dry : float
+        All of it, over the mass of the dough, and over what is left when all water has gone. [1]
+    pliable, sticky : Value
+        Limits for a pliable toy and for a liquid or sticky one. [1]
+    valid_from, valid_to : date or None
+        First and last day of these limits; None: no end is known.
+    ingredients : tuple of str
+        What brings it, the most first.
+    provenance : Provenance
+        The weakest of the limits and of the composition.
+    words : str
+        The same in sentences.
+    """
+
+    element: str
+    share: float
+    share_dry: float
+    pliable: Value
+    sticky: Value
+    valid_from: datetime.date
+    valid_to: datetime.date | None
+    ingredients: tuple[str, ...]
+    provenance: Provenance
+    words: str
+
+    @property
+    def over(self) -> tuple[str, ...]:
+        """Which limits all of it would pass: "pliable", "sticky"."""
+        return tuple(
+            name for name, limit in (("pliable", self.pliable), ("sticky", self.sticky)) if self.share > limit.mean
+        )
+
+
+def limits_on(element: str, date: datetime.date) -> Entry:
+    """Look up the European migration limits of an element that hold on a day.
+
+    Parameters
+    ----------
+    element : str
+        Its symbol: "Al", "B".
+    date : date
+        The day.
+
+    Returns
+    -------
+    Entry
+        Of the handbook's table `limits`, with rows `category_1` (pliable) and `category_2` (liquid or sticky).
+
+    Raises
+    ------
+    InputError
+        If the handbook has no limit for that day.
+
+    Examples
+    --------
+    >>> limits_on("Al", datetime.date(2021, 5, 20)).rows["category_1"].printed
+    2250.0
+    >>> limits_on("Al", datetime.date(2021, 5, 19)).rows["category_1"].printed
+    5625.0
+    """
+    dated = _dated(element)
+    for entry in dated:
+        if entry.facts["valid_from"] <= date <= entry.facts.get("valid_to", datetime.date.max):
+            return entry
+    if not dated:
+        raise InputError("safety-no-limit", element=element, known=", ".join(_ELEMENTS))
+    raise InputError("safety-no-limit-yet", date=date.isoformat(), start=dated[0].facts["valid_from"].isoformat())
+
+
+@cache
+def _dated(element: str) -> tuple[Entry, ...]:
+    """The element's limits, the oldest first."""
+    entries = (handbook().entry("limits", key) for key in handbook().keys("limits") if key.startswith("migration-"))
+    of_element = (each for each in entries if each.facts["element"] == element)
+    return tuple(sorted(of_element, key=lambda each: each.facts["valid_from"]))
+
+
+def amount_at_limit(formula: str, element: str, date: datetime.date, category: Category = "category_1") -> Value:
+    """Tell how much of a compound brings a dough to a limit, if all its element migrates.
+
+    Parameters
+    ----------
+    formula : str
+        The compound, water of crystals included: "KAl(SO4)2(H2O)12".
+    element : str
+        The element that is limited.
+    date : date
+        The day.
+    category : {"category_1", "category_2"}
+        Limit of a pliable toy, or of a liquid or sticky one.
+
+    Returns
+    -------
+    Value
+        Mass of the compound over mass of the dough. [1]
+
+    Examples
+    --------
+    >>> round(1e3 * amount_at_limit("KAl(SO4)2(H2O)12", "Al", datetime.date(2026, 1, 1)).mean, 1)
+    39.6
+    """
+    limit = limits_on(element, date).rows[category].value
+    factor = molar_mass_of(formula) / (atoms_of(formula)[element] * molar_mass_of(element))
+    return Value.exact(limit.mean * factor, "", Provenance.of([limit.provenance]))
+
+
+def migration(
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, date: datetime.date
+) -> tuple[Migration, ...]:
+    """Hold the aluminium and the boron of a dough against the limits of a day.
+
+    Parameters
+    ----------
+    masses : mapping of str to float
+        What went in of each ingredient. [kg]
+    dough_mass : float
+        Dough that came out. [kg]
+    pantry : Pantry
+        What the ingredients are made of.
+    date : date
+        The day.
+
+    Returns
+    -------
+    tuple of Migration
+        One for each of the two elements that is in the dough at all.
+
+    Raises
+    ------
+    InputError
+        If no dough came out, or the handbook has no limit for that day.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> migration({"plain-flour": 0.125, "table-salt": 0.05}, 0.3, pantry(), date=datetime.date(2026, 1, 1))
+    ()
+    """
+    return tuple(_migrations(masses, dough_mass, pantry, date))
+
+
+def _migrations(
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, date: datetime.date
+) -> Iterator[Migration]:
+    for element in _ELEMENTS:
+        keys = bringers(masses, pantry, element=element)
+        if not keys:
+            continue
+        share = float(element_share(masses, dough_mass, pantry, element))
+        dry = share * dough_mass / dry_mass(masses, pantry)
+        entry = limits_on(element, date)
+        pliable, sticky = entry.rows["category_1"].value, entry.rows["category_2"].value
+        yield Migration(
+            element=element, share=share, share_dry=dry, pliable=pliable, sticky=sticky, ingredients=keys,
+            valid_from=entry.facts["valid_from"], valid_to=entry.facts.get("valid_to"),
+            words=_words(element, share, dry, entry, named(keys, pantry)),
+            provenance=origin_of(keys, pantry, pliable.provenance, sticky.provenance),
+        )  # fmt: skip
+
+
+def _words(element: str, share: float, dry: float, entry: Entry, ingredients: str) -> str:
+    pliable, sticky = entry.rows["category_1"], entry.rows["category_2"]
+    held = say(
+        "safety-migration-held", element=say(_ELEMENTS[element]), ingredients=ingredients,
+        share=plain(1e6 * share), dry=plain(1e6 * dry), pliable=f"{pliable.printed:,.0f}",
+        sticky=f"{sticky.printed:,.0f}", start=entry.facts["valid_from"].isoformat(),
+    )  # fmt: skip
+    over = share > pliable.value.mean, share > sticky.value.mean
+    found = {(True, True): "both", (False, True): "sticky", (False, False): "none"}[over]
+    guessed = [say("safety-migration-unseen")] if pliable.value.provenance.status.value == "from memory" else []
+    return " ".join((held, say(f"safety-migration-{found}"), *guessed, say("safety-no-certificate")))
+
+
+def dry_mass(masses: Mapping[str, float], pantry: Pantry) -> float:
+    """Give the mass of what is not water. [kg]"""
+    return sum(mass * (1 - pantry[key].composition.get("water", 0.0)) for key, mass in masses.items())
+
+
+def named(keys: tuple[str, ...], pantry: Pantry) -> str:
+    """Name ingredients in a sentence."""
+    return ", ".join(pantry[key].name for key in keys)
