@@ -1,7 +1,6 @@
 import pytest
 
 from lumped.dough import measured_dough, read_recipe, recipe_schema, unknown_dough
-from lumped.dough.measures import mass_of
 from lumped.errors import InputError, RecipeError
 from lumped.quantities import Status
 
@@ -44,8 +43,7 @@ def test_a_recipe_is_read_with_measures_names_and_what_is_added_by_feel(tmp_path
     ("old", "new", "says"),
     [
         ('"flour"', '"floor"', r"no\. 1: Lumped knows no ingredient “floor”\. Did you mean: plain-flour"),
-        ('"1 cup"', '"a cup"', r"no\. 1 › amount: “a cup” is no amount"),
-        ('"1 cup"', '"1 dash"', "does not know what that measure of plain wheat flour weighs"),
+        ('"1 cup"', '"1 bowl"', r"no\. 1 › amount: “1 bowl” is no amount"),
         ("amount_g = 237", "amount_g = -237", r"amount_g is -237\. It must be more than 0"),
         ("amount_g = 237", 'amount_g = 237\namount = "1 cup"', "not both"),
         ("amount_g = 237", "", "Say how much"),
@@ -53,7 +51,7 @@ def test_a_recipe_is_read_with_measures_names_and_what_is_added_by_feel(tmp_path
         ("[0, 30]", "[30, 10]", "the least amount first"),
         ("[0, 30]", "[0, 0]", "adds nothing"),
         ('"kettle"', '"oven"', "Choose one of: 'pot', 'kettle', 'microwave' or 'not cooked'"),
-        ("= 400", "= 900", "at most 496 g went in"),
+        ("= 400", "= 900", "at most 506 g went in"),
         ("= 400", "= 120", "less than the 1.. g of dry things"),
         ("title = ", "title ", r"is not TOML: .*line 4"),
         ('kind = "recipe"', 'kind = "sculpture"', 'should say kind = "recipe"'),
@@ -75,20 +73,6 @@ def test_a_file_too_large_or_too_deep_or_missing_is_refused(tmp_path):
         read_recipe(file(tmp_path, GOOD + "\n[deep]\nx = " + "[" * 40 + "]" * 40))
     with pytest.raises(RecipeError, match="no file"):
         read_recipe(tmp_path / "nowhere.toml")
-
-
-@pytest.mark.parametrize(
-    ("text", "grams"),
-    [("250 g", 250), ("0,5 kg", 500), ("1/2 cup", 62.5), ("1 ½ cups", 187.5), ("1 1/2 cups", 187.5), ("¼ cup", 31.25)],
-)
-def test_amounts_are_read_as_people_write_them(text, grams):
-    assert mass_of(text, "plain-flour", "us").mean == pytest.approx(grams / 1e3)
-
-
-@pytest.mark.parametrize("text", ["1 bowl", "cup", "1/0 cup", "-1 cup", "0 g", "11/2 cups of", ""])
-def test_what_is_no_amount_is_refused(text):
-    with pytest.raises(RecipeError, match="is no amount"):
-        mass_of(text, "plain-flour", "us")
 
 
 def test_the_schema_names_the_keys_that_a_file_has():

@@ -6,10 +6,10 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
 
 from lumped.documents import checked, read_document
-from lumped.dough.measures import mass_of, weighed
 from lumped.dough.recipe import Portion, Recipe
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
+from lumped.pantry.amounts import mass_of, weighed
 from lumped.quantities import Value
 
 __all__ = ["RecipeFile", "build_recipe", "read_recipe", "recipe_schema"]
@@ -120,7 +120,7 @@ def _portion(entry: IngredientEntry, number: int, file: RecipeFile, name: str, s
         written, mass = f"{entry.amount_g:g} g", weighed(entry.amount_g * KILOGRAMS)
     elif entry.amount is not None:
         try:
-            written, mass = entry.amount, mass_of(entry.amount, ingredient.key, file.measures)
+            written, mass = entry.amount, mass_of(entry.amount, ingredient, file.measures)
         except RecipeError as problem:
             place = f"ingredients › no. {number} › amount"
             raise RecipeError("recipe-portion", file=name, key=place, problem=str(problem)) from None

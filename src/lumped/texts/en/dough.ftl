@@ -9,6 +9,7 @@ recipe-too-heavy = { $file }: method › weighed_after_g is { $after }, but at m
 recipe-too-light = { $file }: method › weighed_after_g is { $after }, less than the { $dry } g of dry things that went in. Weigh the whole dough, or correct the amounts.
 
 dough-calibration-far = { $measured } was measured, but this recipe yields { $expected }. Was it this recipe, weighed like this, and measured with four needles or with alternating current? Measure again before anything is learnt from it.
+dough-batch-far = Batch “{ $batch }”: { $problem }
 dough-ohmmeter = { $resistivity } Ω·m from an ohmmeter with two probes is no resistivity of a dough: at its small direct current it reads the volts lost where metal meets dough, often a thousand times too much. Measure with four needles or with alternating current, or choose a recipe, or say that the dough is unknown.
 dough-no-way = “{ $how }” is no way of measuring that Lumped knows. Choose one of: { $ways }.
 dough-measured-order = A measured resistivity of { $resistivity } Ω·m between { $low } and { $high } can't be. Give positive figures, low below and high above the reading.
