@@ -6,7 +6,8 @@ local rules and qualified people come first.
 """
 
 from lumped.dough.safety.allergens import Allergens, Reason, TableFit, allergens_of, fit_for_table, known_needs
-from lumped.dough.safety.cautions import Caution, cautions_on
+from lumped.dough.safety.caution import Caution
+from lumped.dough.safety.cautions import cautions_on
 from lumped.dough.safety.contents import element_share
 from lumped.dough.safety.diets import DIETS, Remark, Suits, remarks_on, suits
 from lumped.dough.safety.doses import Dose, Helping, doses, helpings, salt_share

@@ -53,7 +53,7 @@ safety-no-certificate = This is no certificate: who sells dough or gives it away
 ## Cautions
 
 safety-allergens-of = { $ingredient } ({ $allergens })
-safety-caution-eaten = This dough is { $share } per cent salt and not food. { $pinch } But { $child } g of it holds as much salt as the smallest published lethal dose for a child of { $age } ({ $child_mass } kg), and a dog of { $dog_mass } kg falls ill from { $dog } g. Keep it from small children and animals. If somebody ate a piece, call a doctor, a poison centre or a vet at once; don’t make anybody vomit, and never give salt water.
+safety-caution-eaten = This dough is { $share } per cent salt and not food. { $pinch } But { $child } g of it hold the salt at which published lethal doses begin for a child of { $age } ({ $child_mass } kg), and a dog of { $dog_mass } kg falls ill from { $dog } g. Keep it from small children and animals. If somebody ate a piece, call a doctor, a poison centre or a vet at once; don’t make anybody vomit, and never give salt water.
 safety-caution-alum = Alum binds and bites: it can burn a mouth and a stomach, and its dust irritates eyes and lungs. Keep the packet locked away. If somebody ate a piece of the dough, ask a poison centre. No dose for children is known to Lumped.
 safety-caution-borax = Borax is not for children’s dough: it can harm unborn children and fertility, it passes through broken skin, and eaten it poisons. Leave it out.
 safety-caution-allergens = Contains allergens: { $allergens }. Ask every family first; hands and dust carry it to the whole table.

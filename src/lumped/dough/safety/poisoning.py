@@ -1,0 +1,120 @@
+"""Cautions against poisoning and grave illness: salt and other doses, allergens, raw flour."""
+
+from collections.abc import Iterator
+
+from lumped.dough.safety.bowl import Bowl
+from lumped.dough.safety.caution import Caution
+from lumped.dough.safety.contents import plain
+from lumped.dough.safety.doses import Dose
+from lumped.pantry import Pantry
+from lumped.quantities import Provenance, Status
+from lumped.reference import handbook
+from lumped.texts import say
+
+__all__ = ["doses_worth_saying", "poisonings"]
+
+_EATEN = {"child": 0.25, "dog": 1.0}  # dough that one may get down at most, from memory [kg]
+_FLOUR = Provenance(
+    status=Status.FROM_MEMORY, sources=("fda-flour",), note="the advice was seen in copies, not on the agency's page"
+)
+_GLYCEROL = Provenance(status=Status.FROM_MEMORY, sources=("fsa-glycerol",), note="the advice was seen in the press")
+_COOKED = ("pot", "microwave")  # a kettle scalds the flour and does not boil it through
+_OTHER_DOSES = (
+    ("boron-child", "lethal"),
+    ("tartrate-dog", "kidneys_failed_per_kg"),
+    ("epsom-child", "laxative_age_6"),
+    ("potassium-child", "care_per_kg"),
+    ("glycerol-child", "unwell_per_kg"),
+)
+
+
+def poisonings(bowl: Bowl) -> Iterator[Caution]:
+    """Give the cautions against poisoning and grave illness."""
+    if bowl.is_salty:
+        yield _salt(bowl)
+    yield from (_other_dose(dose) for dose in doses_worth_saying(bowl))
+    if alum := tuple(key for key in bowl.bringing(element="Al") if bowl.pantry[key].composition.get("alum", 0) > 0):
+        yield Caution(key="alum", severity="poison", scope="dough", words=say("safety-caution-alum"), ingredients=alum)
+    if borax := bowl.bringing(element="B"):
+        words = say("safety-caution-borax")
+        yield Caution(key="borax", severity="poison", scope="dough", words=words, ingredients=borax)
+    yield _allergens(bowl)
+    if bowl.allergens.traces:
+        yield _traces(bowl)
+    yield from _raw(bowl)
+
+
+def _salt(bowl: Bowl) -> Caution:
+    child, dog = bowl.doses["salt-child", "lethal_per_kg"], bowl.doses["salt-dog", "signs_per_kg"]
+    words = say(
+        "safety-caution-eaten", share=plain(100 * bowl.salt), age=f"{bowl.age:g}",
+        child=plain(1e3 * child.dough.low), child_mass=plain(child.eater_mass),
+        dog=plain(1e3 * dog.dough.low), dog_mass=plain(dog.eater_mass), pinch=bowl.helpings[0].words,
+    )  # fmt: skip
+    provenance = Provenance.of([child.provenance, dog.provenance, bowl.helpings[0].provenance])
+    return Caution(
+        key="eaten", severity="poison", scope="dough", words=words, ingredients=child.ingredients, provenance=provenance
+    )
+
+
+def doses_worth_saying(bowl: Bowl) -> tuple[Dose, ...]:
+    """Give the doses of something other than salt that lie in dough that may be eaten."""
+    return tuple(dose for dose in bowl.doses.values() if _is_worth_saying(dose, bowl))
+
+
+def _is_worth_saying(dose: Dose, bowl: Bowl) -> bool:
+    if dose.key == "potassium-child" and not bowl.bringing(compound="potassium-chloride"):
+        return False  # as much potassium as fruit has, not a salt of it by the spoon
+    return (dose.key, dose.figure) in _OTHER_DOSES and dose.dough.low < _EATEN[dose.eater]
+
+
+def _other_dose(dose: Dose) -> Caution:
+    return Caution(
+        key=dose.key, severity="poison", scope="dough", words=dose.words, ingredients=dose.ingredients,
+        provenance=Provenance.of([dose.provenance, _GLYCEROL]) if dose.key == "glycerol-child" else dose.provenance,
+    )  # fmt: skip
+
+
+def _allergens(bowl: Bowl) -> Caution:
+    found = bowl.allergens
+    if not found.names:
+        words = say("safety-caution-no-allergens")
+        return Caution(key="no-allergens", severity="care", scope="dough", words=words, provenance=_listed())
+    brought = [(name, key) for region in (found.eu, found.us) for name, keys in region.items() for key in keys]
+    return Caution(
+        key="allergens", severity="poison", scope="dough", ingredients=tuple(dict.fromkeys(key for _, key in brought)),
+        words=say("safety-caution-allergens", allergens=_by_ingredient(brought, bowl.pantry)), provenance=_listed(),
+    )  # fmt: skip
+
+
+def _traces(bowl: Bowl) -> Caution:
+    brought = [(name, key) for name, keys in bowl.allergens.traces.items() for key in keys]
+    return Caution(
+        key="may-contain", severity="poison", scope="dough", provenance=Provenance(status=Status.FROM_MEMORY),
+        words=say("safety-caution-may-contain", allergens=_by_ingredient(brought, bowl.pantry)),
+        ingredients=tuple(dict.fromkeys(key for _, key in brought)),
+    )  # fmt: skip
+
+
+def _by_ingredient(brought: list[tuple[str, str]], pantry: Pantry) -> str:
+    """Each ingredient with its allergens, in words."""
+    names: dict[str, dict[str, None]] = {}
+    for allergen, key in brought:
+        names.setdefault(key, {})[allergen] = None
+    each_with = (
+        say("safety-allergens-of", ingredient=pantry[key].name, allergens=", ".join(names[key])) for key in names
+    )
+    return "; ".join(each_with)
+
+
+def _listed() -> Provenance:
+    return Provenance.of(handbook().value("allergens", region, "count").provenance for region in ("eu", "us"))
+
+
+def _raw(bowl: Bowl) -> Iterator[Caution]:
+    flours = bowl.marked("raw-flour")
+    if not flours:
+        return
+    key = "flour-cooked" if bowl.cooked in _COOKED else "flour-raw"
+    words = say("safety-caution-flour-cooked") if bowl.cooked in _COOKED else say("safety-caution-flour-raw")
+    yield Caution(key=key, severity="poison", scope="dough", words=words, ingredients=flours, provenance=_FLOUR)
