@@ -49,6 +49,13 @@ def test_the_words_on_salt_hold_both_doses_and_the_pinch():
     assert {"rcpch-2009", "usda-sr"} <= set(found.provenance.sources)
 
 
+@pytest.mark.parametrize("salt", ["potassium-chloride-salt", "epsom-salt", "calcium-chloride-salt", "alum"])
+def test_salts_without_sodium_sting_and_kill_plants_too(salt):
+    found = keys({"potato-starch": 0.2, salt: 0.05, "tap-water": 0.1}, 0.35)
+    assert {"salt-skin", "disposal-salt"} <= found
+    assert "eaten" not in found
+
+
 def test_a_dough_without_salt_is_not_called_salty():
     assert not keys(SUGAR_DOUGH, 0.38) & {"eaten", "salt-skin", "disposal-salt"}
     assert {"sugar-ants", "slippery", "disposal", "mould"} <= keys(SUGAR_DOUGH, 0.38)

@@ -85,6 +85,18 @@ def test_each_substance_with_a_dose_says_it_in_words(ingredient, key):
     assert all(ingredient in each.ingredients and " g of " in each.words for each in found)
 
 
+def test_a_day_s_aluminium_is_said_in_milligrams():
+    """0.3 mg for each of 12 kg."""
+    found = dose({"alum": 0.01, "potato-starch": 0.2}, 0.4, "aluminium-child", "day_per_kg")
+    assert "hold 3.6 mg of aluminium" in found.words
+    assert 1e6 * found.amount.mean == pytest.approx(3.6)
+
+
+def test_a_dose_in_more_dough_than_anybody_eats_is_not_near():
+    assert dose(SALT_DOUGH, 0.37, "salt-child", "lethal_per_kg").is_near
+    assert not dose({"plain-flour": 0.2}, 0.3, "salt-child", "lethal_per_kg").is_near
+
+
 def test_a_figure_from_memory_stays_one_in_the_dose():
     found = dose(SALT_DOUGH, 0.37, "salt-dog", "signs_per_kg")
     assert found.provenance.status is Status.FROM_MEMORY

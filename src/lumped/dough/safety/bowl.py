@@ -12,6 +12,7 @@ from lumped.pantry import Pantry
 
 __all__ = ["Bowl"]
 
+_SALTS = ("salt-skin", "epsom-laxative", "calcium-heats", "alum")  # cautions that salts carry
 _SALTY = 0.01  # share of salt from which a dough is no longer like food
 
 
@@ -54,9 +55,15 @@ class Bowl:
         return allergens_of(self.masses, self.pantry)
 
     @property
-    def is_salty(self) -> bool:
-        """Whether it is no longer like food."""
+    def holds_salt(self) -> bool:
+        """Whether it holds more sodium than food does."""
         return self.salt > _SALTY
+
+    @property
+    def is_salty(self) -> bool:
+        """Whether it holds more of any salt than food does."""
+        salts = sum(self.masses[key] for key in self.marked(*_SALTS))
+        return self.holds_salt or salts > _SALTY * self.dough_mass
 
     def marked(self, *cautions: str) -> tuple[str, ...]:
         """Ingredients that carry one of these caution keys."""

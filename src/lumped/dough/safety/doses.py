@@ -21,6 +21,7 @@ from lumped.texts import say
 __all__ = ["Dose", "Helping", "doses", "helpings", "salt_share"]
 
 _SALT_PER_SODIUM = "NaCl"
+_EATEN = {"child": 0.25, "dog": 1.0}  # dough that one may get down at most, from memory [kg]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,11 +60,17 @@ class Dose:
     provenance: Provenance
 
     @property
+    def is_near(self) -> bool:
+        """Whether somebody may get so much dough down."""
+        return self.dough.low < _EATEN[self.eater]
+
+    @property
     def words(self) -> str:
         """The same in a sentence, read at the careful end."""
         return say(
             f"safety-dose-{self.key}-{self.figure}", dough=plain(1e3 * self.dough.low), lumps=plain(self.lumps),
-            amount=plain(1e3 * self.amount.low), mass=plain(self.eater_mass), age=f"{self.age:g}",
+            amount=plain(1e3 * self.amount.low), milligrams=plain(1e6 * self.amount.low),
+            mass=plain(self.eater_mass), age=f"{self.age:g}",
         )  # fmt: skip
 
 
@@ -192,7 +199,8 @@ def doses(
     Returns
     -------
     tuple of Dose
-        Those whose substance is in the dough, the smallest amount of dough first. Their intervals are those of the
+        Those whose substance is in the dough, however little, the smallest amount of dough first; `is_near` tells which
+        matter. Their intervals are those of the
         published figures; what was weighed and the eater's weight are taken as given.
 
     Raises

@@ -44,7 +44,7 @@ def injuries(bowl: Bowl) -> Iterator[Caution]:
     if acids := _strong_acids(bowl):
         yield found("acid-eyes", "kitchen", acids)
     if bowl.is_salty:
-        yield found("salt-skin", "dough", bowl.bringing(element="Na"))
+        yield found("salt-skin", "dough", bowl.marked("salt-skin"))
     if powders := tuple(key for key in bowl.keys if _is_powder(bowl.pantry[key].composition)):
         yield found("dust", "kitchen", powders)
     if slippery := bowl.marked("oil-slippery") or tuple(k for k in bowl.keys if _is_greasy(bowl.pantry[k].composition)):

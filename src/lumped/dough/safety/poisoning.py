@@ -13,7 +13,6 @@ from lumped.texts import say
 
 __all__ = ["doses_worth_saying", "poisonings"]
 
-_EATEN = {"child": 0.25, "dog": 1.0}  # dough that one may get down at most, from memory [kg]
 _FLOUR = Provenance(
     status=Status.FROM_MEMORY, sources=("fda-flour",), note="the advice was seen in copies, not on the agency's page"
 )
@@ -30,7 +29,7 @@ _OTHER_DOSES = (
 
 def poisonings(bowl: Bowl) -> Iterator[Caution]:
     """Give the cautions against poisoning and grave illness."""
-    if bowl.is_salty:
+    if bowl.holds_salt:
         yield _salt(bowl)
     yield from (_other_dose(dose) for dose in doses_worth_saying(bowl))
     if alum := tuple(key for key in bowl.bringing(element="Al") if bowl.pantry[key].composition.get("alum", 0) > 0):
@@ -65,7 +64,7 @@ def doses_worth_saying(bowl: Bowl) -> tuple[Dose, ...]:
 def _is_worth_saying(dose: Dose, bowl: Bowl) -> bool:
     if dose.key == "potassium-child" and not bowl.bringing(compound="potassium-chloride"):
         return False  # as much potassium as fruit has, not a salt of it by the spoon
-    return (dose.key, dose.figure) in _OTHER_DOSES and dose.dough.low < _EATEN[dose.eater]
+    return (dose.key, dose.figure) in _OTHER_DOSES and dose.is_near
 
 
 def _other_dose(dose: Dose) -> Caution:

@@ -37,7 +37,7 @@ safety-dose-potassium-child-care_per_kg = Potassium salt can stop a heart, soone
 safety-dose-potassium-child-infant_death_per_kg = { $dough } g of it hold { $amount } g of potassium chloride, for a child of { $mass } kg as much for each kilogram as an infant died of.
 safety-dose-glycerol-child-unwell_per_kg = Glycerine that a small child eats within an hour can make it sick and sleepy, with too little sugar in its blood. { $dough } g of this dough ({ $lumps } lumps) hold { $amount } g, for a child of { $age } ({ $mass } kg) where that may begin (figure from memory).
 safety-dose-boron-child-lethal = Borax poisons. { $dough } g of this dough ({ $lumps } lumps) hold { $amount } g, reckoned as boric acid; small children died of such amounts in old reports (figure from memory).
-safety-dose-aluminium-child-day_per_kg = { $dough } g of it hold { $amount } mg of aluminium, what a child of { $mass } kg may eat each day for a lifetime; one lick is no emergency.
+safety-dose-aluminium-child-day_per_kg = { $dough } g of it hold { $milligrams } mg of aluminium, what a child of { $mass } kg may eat each day for a lifetime; one lick is no emergency.
 
 ## Metals and the law
 
