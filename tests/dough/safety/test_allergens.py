@@ -1,5 +1,7 @@
 """Allergens come from what went in, each with the ingredient that brings it; one need holds for the whole table."""
 
+import dataclasses
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -60,6 +62,11 @@ def test_barley_is_wrong_for_coeliac_disease_and_a_question_for_a_wheat_allergy(
     doughs = {"barley dough": {"barley-flour": 0.2}}
     assert fit_for_table(doughs, ["coeliac"], PANTRY).leaves == ("barley dough",)
     assert fit_for_table(doughs, ["wheat"], PANTRY).asks == ("barley dough",)
+
+
+def test_barley_from_any_packet_is_asked_about_for_a_wheat_allergy():
+    silent = PANTRY.with_added(dataclasses.replace(PANTRY["barley-flour"], may_contain=()))
+    assert fit_for_table({"barley dough": {"barley-flour": 0.2}}, ["wheat"], silent).asks == ("barley dough",)
 
 
 def test_wheat_starch_must_leave_for_a_wheat_allergy():
