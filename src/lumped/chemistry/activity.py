@@ -218,9 +218,10 @@ def _ions(key: str) -> tuple[int, float]:
 
 
 def _ion_charges(stuff: Compound) -> list[tuple[int, int]]:
-    """Charge and number of each ion; a weak acid's anion counts as a single charge."""
+    """Charge and number of each ion; a weak acid's anion counts as a single charge, aluminium with its three."""
     strong = [(_charge(ion), count) for ion, count in stuff.ions.items()]
-    return strong + [(-1, count) for count in stuff.acids.values()]
+    book = handbook()
+    return strong + [(book.entry("acids", acid).facts.get("charge", -1), count) for acid, count in stuff.acids.items()]
 
 
 @cache

@@ -9,11 +9,13 @@ from functools import cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.interpolate import PchipInterpolator
 
-from lumped.chemistry.solubility import T20, brine_density, salt_solubility
+from lumped.chemistry.compounds import compound
+from lumped.chemistry.density import brine_density
+from lumped.chemistry.solubility import salt_solubility
 from lumped.errors import InputError
 from lumped.quantities import Provenance, Status, Value
+from lumped.quantities.interpolation import Monotone
 from lumped.reference import handbook
 
 __all__ = [
@@ -25,6 +27,7 @@ __all__ = [
 ]
 
 Array = NDArray[np.float64]
+T20 = 293.15
 COLDEST, WARMEST = 273.15, 373.15
 TABLE_ENDS = 308.15
 _DILUTE_ENDS = 50.0  # mol/m³: above it the table of 20 °C takes over
@@ -120,7 +123,7 @@ def salt_water_conductivity(salt_fraction: ArrayLike, temperature: ArrayLike) ->
 def concentration_of(salt_fraction: ArrayLike) -> Array:
     """Concentration of salt at 20 °C. [mol/m³]"""
     salt = np.asarray(salt_fraction, float)
-    return np.asarray(salt * brine_density(salt, T20) / handbook().value("substances", "salt", "molar_mass").mean)
+    return np.asarray(salt * brine_density(salt, T20) / (compound("sodium-chloride").molar_mass or 0.0))
 
 
 def molar_conductivity(concentration: ArrayLike) -> Array:
@@ -138,7 +141,7 @@ def molar_conductivity(concentration: ArrayLike) -> Array:
 
 
 @cache
-def _along_root() -> PchipInterpolator:
+def _along_root() -> Monotone:
     """Λ against √c at 20 °C: limit, dilute table (25 °C, cooled), table of 20 °C, saturated brine."""
     book = handbook()
     dilute, table = book.curve("nacl-conductivity-dilute-25degC"), book.curve("nacl-conductivity-20degC")
@@ -150,7 +153,7 @@ def _along_root() -> PchipInterpolator:
     conductivity = np.append(table["conductivity"], _saturated()(T20))
     c = np.concatenate([[0.0], dilute["concentration"][thin], concentration_of(salt)])
     known = np.concatenate([dilute["conductivity"][thin] * cooled, conductivity])
-    return PchipInterpolator(np.sqrt(c), np.append(limit, known / c[1:]))
+    return Monotone(np.sqrt(c), np.append(limit, known / c[1:]))
 
 
 def temperature_factor(temperature: ArrayLike) -> Array:
@@ -173,15 +176,15 @@ def temperature_factor(temperature: ArrayLike) -> Array:
 
 
 @cache
-def _saturated() -> PchipInterpolator:
+def _saturated() -> Monotone:
     table = handbook().curve("nacl-conductivity-saturated")
-    return PchipInterpolator(table["temperature"], table["conductivity"])
+    return Monotone(table["temperature"], table["conductivity"])
 
 
 @cache
-def _log_fluidity() -> PchipInterpolator:
+def _log_fluidity() -> Monotone:
     table = handbook().curve("water-viscosity")
-    return PchipInterpolator(table["temperature"], -np.log(table["viscosity"]))
+    return Monotone(table["temperature"], -np.log(table["viscosity"]))
 
 
 @cache

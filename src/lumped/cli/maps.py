@@ -4,8 +4,6 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-import numpy as np
-
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -88,11 +86,11 @@ def _print_map(found: "MixMap") -> None:
     headings = ["", *(say("map-side", name=found.shop[key].name) for key in found.corners), found.shown.words]
     print_table(headings, _mixes(found), numbers=(1, 2, 3, 4), whole=(0,))
     against = [
-        say("map-against", reason=found.words(reason), share=f"{100 * np.mean(margin > 0):.0f}")
+        say("map-against", reason=found.words(reason), share=f"{100 * (margin > 0).mean():.0f}")
         for reason, margin in found.reasons.items()
-        if np.any(margin > 0)
+        if (margin > 0).any()
     ]
-    free = say("map-feasible", share=f"{100 * np.mean(found.feasible):.0f}")
+    free = say("map-feasible", share=f"{100 * found.feasible.mean():.0f}")
     print_notes(say("heading-against"), [free, *against])
     print_notes(say("heading-findings"), [say("map-middle"), *_remembered(found.money)])
 

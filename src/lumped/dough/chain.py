@@ -15,6 +15,7 @@ from lumped.chemistry import dissociated, liquid_viscosity_ratio, mixture_conduc
 from lumped.chemistry.activity import water_activity
 from lumped.chemistry.compounds import compounds
 from lumped.chemistry.density import liquid_volume
+from lumped.chemistry.mixture import mixture_width
 from lumped.chemistry.solubility import parted, solubility
 from lumped.dough.bowl import INDEX, MINERALS, Bowl
 from lumped.dough.obstruction import archie, mackie_meares, obstruction_bound
@@ -24,7 +25,6 @@ __all__ = ["Chain", "Unknowns", "follow"]
 
 Array = NDArray[np.float64]
 _TINY = 1e-12
-_WIDTH = 0.05  # relative half-width of the conductivity of a liquid with several ions
 _SALT, _POTASH = INDEX["sodium-chloride"], INDEX["potassium-chloride"]
 _ALL = compounds()
 _DISSOLVING = [row for row, each in enumerate(_ALL) if each.dissolves]
@@ -223,7 +223,7 @@ def follow(
     charges, ph = _ions(dissolved, liquid)
     conductivity = mixture_conductivity(charges, temperature) if charges else np.zeros_like(liquid)
     if charges and np.any(unknowns.brine_error):
-        conductivity = conductivity * np.exp(unknowns.brine_error * _WIDTH)
+        conductivity = conductivity * np.exp(unknowns.brine_error * mixture_width(charges, temperature))
     left = _mobility(dissolved, liquid_water, temperature, unknowns.walden_exponent)
     limit = obstruction_bound(share)
     kept = np.minimum(_kept(share, unknowns, gel) * unknowns.scatter, limit)
