@@ -1,0 +1,60 @@
+"""Something else instead of an ingredient: the same for the command line, the pages and Python."""
+
+from collections.abc import Iterable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from lumped.dough.swap import Swap
+
+__all__ = ["swap"]
+
+
+def swap(
+    path: Path,
+    *,
+    without: Iterable[str] = (),
+    diets: Iterable[str] = (),
+    region: str | None = None,
+    target: str | None = None,
+    measures: str | None = None,
+    count: int = 3,
+) -> "Swap":
+    """Look for recipes that do without something and keep what matters.
+
+    Parameters
+    ----------
+    path : Path
+        The recipe file.
+    without : iterable of str
+        Ingredients, classes of them, or "stove".
+    diets : iterable of str
+        "gluten-free", "vegan", "no-nuts", "no-corn".
+    region : str, optional
+        Where it is bought: only what is sold there is proposed, with its cost.
+    target : str, optional
+        What it should do better, one of `dough.swap.TARGETS`.
+    measures : str, optional
+        Whose cups and spoons, or "scale"; the recipe's own if left out.
+    count : int
+        How many proposals.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If the recipe can't be read, a word is not known, or what is wanted contradicts itself.
+    """
+    from lumped.dough import read_recipe
+    from lumped.dough.swap import read_wish, swapped
+    from lumped.pantry import pantry, price
+    from lumped.pantry import region as region_of
+
+    shop = pantry()
+    recipe = read_recipe(path, shop)
+    wish = read_wish(recipe, shop, without=without, diets=diets, where=region, target=target)
+    if region is None:
+        return swapped(recipe, wish, shop, measures=measures, count=count)
+    prices = {key: each.per_mass for key in shop if (each := price(key, region)) is not None}
+    return swapped(
+        recipe, wish, shop, prices=prices, money=region_of(region).currency, measures=measures, count=count
+    )  # fmt: skip

@@ -1,0 +1,114 @@
+"""`lumped swap RECIPE --without INGREDIENT`: something else instead, and why the dough moves."""
+
+import argparse
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.dough.swap import Proposal, Swap
+
+__all__ = ["add_to"]
+
+
+def add_to(verbs: Any) -> None:
+    """Add the verb to the command line."""
+    verb = verbs.add_parser("swap", help=say("cli-swap"), description=say("cli-swap-about"))
+    verb.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    verb.add_argument("--without", action="append", default=[], metavar="INGREDIENT", help=say("cli-swap-without"))
+    verb.add_argument("--diet", action="append", default=[], metavar="DIET", help=say("cli-swap-diet"))
+    verb.add_argument("--region", metavar="REGION", help=say("cli-swap-region"))
+    verb.add_argument("--target", metavar="TARGET", help=say("cli-swap-target"))
+    verb.add_argument("--measures", metavar="MEASURES", help=say("cli-swap-measures"))
+    verb.add_argument("--count", type=int, default=3, metavar="NUMBER", help=say("cli-swap-count"))
+    verb.add_argument("--json", action="store_true", help=say("cli-json"))
+    verb.set_defaults(run=run)
+
+
+def run(said: argparse.Namespace) -> int:
+    """Look for other recipes and print them."""
+    from lumped.app.swaps import swap
+
+    found = swap(
+        said.recipe, without=said.without, diets=said.diet, region=said.region, target=said.target,
+        measures=said.measures, count=said.count,
+    )  # fmt: skip
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    _print_swap(found)
+    return 0
+
+
+def _print_swap(found: "Swap") -> None:
+    mark = say("invented-mark") if found.recipe.invented else ""
+    print_title(say("swap-title", title=found.recipe.title) + mark)
+    if found.unchanged:
+        print_line(say("swap-as-it-is"))
+        return
+    if not found.proposals:
+        print_line(say("swap-none"))
+        blockers = [each.words for each in found.blockers] or [say("swap-no-blocker")]
+        print_notes(say("heading-blockers"), blockers)
+        return
+    numbers = [say("swap-number", number=number) for number in range(1, len(found.proposals) + 1)]
+    print_table([say("column-goes-in"), say("swap-now"), *numbers], _amounts(found))
+    print_table([say("column-comes-out"), say("swap-now"), *numbers], _outcomes(found))
+    for number, each in enumerate(found.proposals, 1):
+        print_notes(say("heading-proposal", number=number, way=_way(each)), list(_sentences(each)))
+    remembered = [say("map-prices", money=found.money)] if found.money else []
+    print_notes(say("heading-findings"), [say("swap-kept"), say("swap-steps"), *remembered])
+    print_notes(say("heading-cautions"), [say("dough-caution-salt-skin"), say("caution-rules")])
+
+
+def _amounts(found: "Swap") -> Iterator[tuple[str, ...]]:
+    """Each ingredient as it is measured now and in each proposal."""
+    from lumped.pantry import pantry
+
+    before = {each.ingredient: each.before for proposal in found.proposals for each in proposal.changes}
+    after = [{each.ingredient: each.written for each in proposal.changes} for proposal in found.proposals]
+    for key in before:
+        now = " + ".join(each.written for each in found.recipe.portions if each.ingredient == key)
+        yield pantry()[key].name, now or say("beside-none"), *(one.get(key) or say("beside-none") for one in after)
+    yield say("swap-way"), _words(found.recipe.cooked), *(_way(each) for each in found.proposals)
+
+
+def _outcomes(found: "Swap") -> Iterator[tuple[str, ...]]:
+    """Each property with its interval, now and in each proposal."""
+    from lumped.dough.properties import PROPERTIES
+
+    for key, now in found.before.items():
+        shown = PROPERTIES[key]
+        yield (
+            shown.words,
+            shown.text(now, found.money),
+            *(shown.text(each.properties[key], found.money) for each in found.proposals),
+        )
+    yield say("swap-ratio"), "", *(f"× {each.ratio.text()}" for each in found.proposals)
+    yield say("swap-feel"), "", *(each.feel.score.text() for each in found.proposals)
+    yield (
+        say("beside-allergens"), ", ".join(found.allergens) or say("beside-none"),
+        *(", ".join(each.allergens) or say("beside-none") for each in found.proposals),
+    )  # fmt: skip
+
+
+def _sentences(each: "Proposal") -> Iterator[str]:
+    yield from (reason.words for reason in each.reasons)
+    if not each.reasons:
+        yield say("swap-hardly-moves")
+    if each.allergens_new:
+        yield say("swap-allergens-new", allergens=", ".join(each.allergens_new))
+    if each.allergens_gone:
+        yield say("swap-allergens-gone", allergens=", ".join(each.allergens_gone))
+    yield from each.notes
+
+
+def _way(each: "Proposal") -> str:
+    return _words(each.recipe.cooked)
+
+
+def _words(cooked: str) -> str:
+    return say(f"swap-way-{cooked.replace(' ', '-')}")

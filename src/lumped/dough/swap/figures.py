@@ -1,0 +1,254 @@
+"""What counts of a dough when something else goes in, for many recipes at once.
+
+A table holds all ingredients that any of the recipes may contain; a recipe is a column of masses and a way of making
+it. Everything goes through the chain in one pass, at the middle of what is believed.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.chemistry.compounds import compounds, molar_mass_of
+from lumped.dough.beliefs import middle
+from lumped.dough.bowl import INDEX, Bowl
+from lumped.dough.chain import Chain, Unknowns, follow
+from lumped.dough.properties import salt_rows
+from lumped.dough.recipe import Recipe
+from lumped.dough.safety.allergens import has_gluten
+from lumped.pantry import Ingredient, Pantry
+from lumped.reference import handbook
+
+__all__ = ["ELEMENTS", "WAYS", "Figures", "Table", "body_of", "figures_of", "table_of"]
+
+Array = NDArray[np.float64]
+Rows = NDArray[np.int64]
+WAYS = ("pot", "kettle", "microwave", "not cooked")
+ELEMENTS = ("Na", "K", "Al", "B")
+_COLD = WAYS.index("not cooked")
+_SUGARS = [INDEX[key] for key in ("sucrose", "glucose", "fructose", "maltose")]
+_SOFTENERS = [INDEX[key] for key in ("fat", "glycerol", "sorbitol")]
+_TINY = 1e-12
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Table:
+    """All ingredients that a search may use.
+
+    Parameters
+    ----------
+    keys : tuple of str
+        The ingredients, I of them.
+    bowl : Bowl
+        The same, composed.
+    unknowns : Unknowns
+        The middle of what no recipe says.
+    temperature : float
+        Temperature of use. [K]
+    lost : (W,) float
+        Share of water that leaves as steam, by way of making. [1]
+    least, most : (W,) float
+        The trade's window of water to flour, by way of making. [1]
+    thirst : (I,) float
+        Water that a body takes for the same feel, against plain wheat flour. [1]
+    gluten, binder : (I,) float
+        1 for a body with gluten, and for a binder.
+    prices : (I,) float or None
+        Price of each. [money/kg]
+    """
+
+    keys: tuple[str, ...]
+    bowl: Bowl
+    unknowns: Unknowns
+    temperature: float
+    lost: Array
+    least: Array
+    most: Array
+    thirst: Array
+    gluten: Array
+    binder: Array
+    prices: Array | None
+
+    def row(self, key: str) -> int:
+        """Row of an ingredient."""
+        return self.keys.index(key)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Figures:
+    """What counts of recipes, each an array of (n,) entries in SI.
+
+    Parameters
+    ----------
+    place : (n,) float
+        Where water to flour lies in the trade's window, from -1 to 1. [1]
+    unbound : (n,) float
+        How much binder is missing, as a share of what a cold dough without gluten needs. [1]
+    body : (n,) float
+        Share of what goes in that is flour or starch. [1]
+    softener, sugar, salt : (n,) float
+        Fat and glycerine, sugars, and salts to flour. [1]
+    resistivity : (n,) float
+        [Ω·m]
+    ph : (n,) float
+        [1]
+    acid : (n,) float
+        Acid that lye could take up to pH 7, carbonic acid left out, in a mass of dough. [mol/kg]
+    water_activity : (n,) float
+        [1]
+    cost : (n,) float or None
+        [money/kg]
+    elements : (4, n) float
+        Share of sodium, potassium, aluminium, boron. [1]
+    mass : (n,) float
+        Dough that comes out. [kg]
+    """
+
+    place: Array
+    unbound: Array
+    body: Array
+    softener: Array
+    sugar: Array
+    salt: Array
+    resistivity: Array
+    ph: Array
+    acid: Array
+    water_activity: Array
+    cost: Array | None
+    elements: Array
+    mass: Array
+
+
+def table_of(recipe: Recipe, keys: Sequence[str], shop: Pantry, prices: Mapping[str, float] | None = None) -> Table:
+    """Lay out ingredients for a search round a recipe.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        The recipe; if its dough was weighed, that tells how much steam its way of making costs.
+    keys : sequence of str
+        The ingredients, those of the recipe among them.
+    shop : Pantry
+        What they are.
+    prices : mapping of str to float, optional
+        Price of each. [money/kg]
+    """
+    book = handbook()
+    lost = np.array([book.value("doughs", way.replace(" ", "-"), "water_lost").mean for way in WAYS])
+    given = middle(recipe, shop)
+    if recipe.weighed_after is not None:
+        there = (given.masses[:, 0] * Bowl.of(given.keys, shop).water).sum()
+        share = (given.masses.sum() - recipe.weighed_after) / max(there, _TINY)
+        lost[WAYS.index(recipe.cooked)] = np.clip(share, 0.0, 0.95)
+    windows = ["hydration-not-cooked" if way == "not cooked" else "hydration-cooked" for way in WAYS]
+    bodies = [body_of(shop[key]) for key in keys]
+    priced = prices is not None and all(key in prices for key in keys)
+    return Table(
+        keys=tuple(keys), bowl=Bowl.of(keys, shop), unknowns=given.unknowns, temperature=recipe.temperature, lost=lost,
+        least=np.array([book.value("marks", each, "least").mean for each in windows]),
+        most=np.array([book.value("marks", each, "most").mean for each in windows]),
+        thirst=np.array([book.value("swap", "thirst", body).mean if body else 0.0 for body in bodies]),
+        gluten=np.array([float(body == "wheat") for body in bodies]),
+        binder=np.array([float(body == "binder") for body in bodies]),
+        prices=np.array([prices[key] for key in keys]) if priced and prices is not None else None,
+    )  # fmt: skip
+
+
+def body_of(ingredient: Ingredient) -> str:
+    """Tell what kind of body an ingredient makes: "wheat", "gluten-free", "starch", "rich", "binder"; "" for none.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> [body_of(pantry()[key]) for key in ("plain-flour", "rice-flour", "cornstarch", "xanthan-gum", "table-salt")]
+    ['wheat', 'gluten-free', 'starch', 'binder', '']
+    """
+    share = ingredient.composition.get
+    starch, protein, fat = share("starch", 0.0), share("protein", 0.0), share("fat", 0.0)
+    if starch + protein + share("fibre", 0.0) <= 0.4:  # as `Bowl.body` has it
+        return ""
+    if starch < 0.1 and "body" not in ingredient.roles:
+        return "binder"
+    if has_gluten(ingredient) and protein > 0.05:
+        return "wheat"
+    if protein > 0.2 or fat > 0.15:
+        return "rich"
+    return "starch" if starch > 0.8 and protein < 0.03 else "gluten-free"
+
+
+def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
+    """Work out what counts of recipes.
+
+    Parameters
+    ----------
+    table : Table
+        The ingredients.
+    masses : (I, n) float
+        Mass of each in each recipe. [kg]
+    ways : (n,) int
+        How each is made, by number in `WAYS`.
+
+    Returns
+    -------
+    Figures
+    """
+    chain = follow(
+        table.bowl, masses, unknowns=table.unknowns, lost_share=table.lost[ways], temperature=table.temperature
+    )
+    mass = np.maximum(chain.mass, _TINY)
+    flour = np.maximum(masses[table.bowl.body].sum(axis=0), _TINY)
+    salts = chain.components[list(salt_rows())].sum(axis=0)
+    return Figures(
+        place=_place(table, masses, ways, chain, flour), unbound=_unbound(table, masses, ways, flour),
+        body=flour / np.maximum(masses.sum(axis=0), _TINY),
+        softener=chain.components[_SOFTENERS].sum(axis=0) / flour, sugar=chain.components[_SUGARS].sum(axis=0) / flour,
+        salt=salts / flour, resistivity=chain.resistivity, ph=chain.ph, acid=_acid_groups() @ chain.components / mass,
+        water_activity=chain.water_activity, cost=None if table.prices is None else table.prices @ masses / mass,
+        elements=_element_shares() @ chain.components / mass, mass=chain.mass,
+    )  # fmt: skip
+
+
+def _place(table: Table, masses: Array, ways: Rows, chain: Chain, flour: Array) -> Array:
+    """Where water to flour, with allowance for how much water the body takes, lies in the window."""
+    thirst = np.maximum(table.thirst @ masses / flour, 0.1)
+    hydration = np.clip(chain.hydration / thirst, 1e-3, 1e3)
+    low, high = np.log(table.least[ways]), np.log(table.most[ways])
+    return np.asarray((2 * np.log(hydration) - low - high) / (high - low))
+
+
+def _unbound(table: Table, masses: Array, ways: Rows, flour: Array) -> Array:
+    book = handbook()
+    gluten, binder = table.gluten @ masses / flour, table.binder @ masses / flour
+    short = 1 - binder / book.value("swap", "texture", "least_binder").mean
+    loose = (ways == _COLD) & (gluten < book.value("swap", "texture", "least_gluten").mean)
+    return np.where(loose, np.maximum(short, 0.0), 0.0)
+
+
+@cache
+def _acid_groups() -> Array:
+    """Acid groups that pH 7 frees, less the charge of metals, in a mass of each compound. (C,) [mol/kg]"""
+    book = handbook()
+    found = []
+    for each in compounds():
+        charge = sum(book.value("ions", ion, "charge").mean * count for ion, count in each.ions.items())
+        groups = sum(count * _groups(acid) for acid, count in each.acids.items() if acid != "carbonic")
+        found.append((groups - charge) / each.molar_mass if each.molar_mass else 0.0)
+    return np.array(found)
+
+
+def _groups(acid: str) -> int:
+    rows = handbook().entry("acids", acid).rows
+    return sum(1 for name, row in rows.items() if name.startswith("pKa_") and row.printed < 7)
+
+
+@cache
+def _element_shares() -> Array:
+    """Share of each element in each compound. (4, C) [1]"""
+    return np.array(
+        [
+            [each.atoms.get(symbol, 0) * molar_mass_of(symbol) / (each.molar_mass or np.inf) for each in compounds()]
+            for symbol in ELEMENTS
+        ]
+    )

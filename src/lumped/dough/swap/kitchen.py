@@ -1,0 +1,139 @@
+"""From masses that a search found to a recipe that a kitchen can make: measures, and what is added by feel."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.dough.recipe import Portion, Recipe
+from lumped.dough.swap.figures import WAYS, Figures, figures_of
+from lumped.dough.swap.requirements import beyond
+from lumped.dough.swap.search import Found, Search
+from lumped.pantry import Pantry
+from lumped.pantry.choosing import SCALE, Measured
+from lumped.pantry.rounding import Rounded, Shift, Wanted, rounded_to_kitchen
+
+__all__ = ["recipe_from", "rounded_recipe"]
+
+Array = NDArray[np.float64]
+_BEYOND = 20.0  # a rounding that breaks a requirement is worse than any that moves the dough: chosen
+_UNTOUCHED = 0.01
+
+
+def rounded_recipe(
+    recipe: Recipe, found: Found, search: Search, shop: Pantry, system: str
+) -> tuple[Recipe, Rounded | None]:
+    """Write a found recipe in kitchen measures, chosen so that its dough moves least.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        The recipe as it was.
+    found : Found
+        What was found.
+    search : Search
+        Where.
+    shop : Pantry
+        What the ingredients are.
+    system : str
+        Whose measures, or "scale".
+
+    Returns
+    -------
+    Recipe
+        What did not change is as it was written, if the measures are its own.
+    Rounded or None
+        What rounding did; None if nothing had to be measured anew.
+    """
+    table = search.table
+    keys = [table.keys[i] for i in np.flatnonzero(found.masses > 0)]
+    same = [key for key in keys if _is_untouched(search, found, key) and system == recipe.measures]
+    needed = _by_feel(recipe, found, search, shop)
+    wanted = {
+        key: float(found.masses[table.row(key)]) - sum(needed.get(key, (0.0, 0.0))) / 2
+        for key in keys if key not in same
+    }  # fmt: skip
+    if not wanted:
+        return recipe_from(recipe, found, search, system=system, measured={}, needed={}), None
+    rounded = rounded_to_kitchen(
+        [Wanted(ingredient=shop[key], mass=max(mass, 1e-5)) for key, mass in wanted.items()], system,
+        _shifts(found, search, list(wanted), needed),
+        weights={"beyond": _BEYOND, "resistivity": 1.0, "hydration": 2.0, "ph": 0.3, "water_activity": 3.0},
+    )  # fmt: skip
+    measured = {each.ingredient: each for each in rounded.portions}
+    return recipe_from(recipe, found, search, system=system, measured=measured, needed=needed), rounded
+
+
+def recipe_from(
+    recipe: Recipe,
+    found: Found,
+    search: Search,
+    *,
+    system: str,
+    measured: Mapping[str, Measured],
+    needed: Mapping[str, tuple[float, float]],
+) -> Recipe:
+    """Put a recipe together: old portions that stay, in their order, then what is new."""
+    keys = [search.table.keys[i] for i in np.flatnonzero(found.masses > 0)]
+    order = [key for key in recipe.ingredients if key in keys] + [key for key in keys if key not in recipe.ingredients]
+    portions: list[Portion] = []
+    for key in order:
+        if key not in measured:
+            portions += [each for each in recipe.portions if each.ingredient == key]
+            continue
+        one = measured[key]
+        portions.append(Portion(ingredient=key, written=one.words, mass=one.mass, as_needed=needed.get(key)))
+    way = WAYS[found.way]
+    changed = bool(measured) or way != recipe.cooked or set(order) != set(recipe.ingredients)
+    return replace(
+        recipe, portions=tuple(portions), cooked=way,  # type: ignore[arg-type]
+        weighed_after=None if changed else recipe.weighed_after, steps=() if changed else recipe.steps,
+        measures=recipe.measures if system == SCALE else system,
+    )  # fmt: skip
+
+
+def _is_untouched(search: Search, found: Found, key: str) -> bool:
+    i = search.table.row(key)
+    return bool(search.old[i] > 0 and abs(found.masses[i] / search.old[i] - 1) < _UNTOUCHED)
+
+
+def _by_feel(recipe: Recipe, found: Found, search: Search, shop: Pantry) -> dict[str, tuple[float, float]]:
+    """What is added by feel: as before, or of the largest new body where the old one left."""
+    needed: dict[str, tuple[float, float]] = {}
+    for portion in recipe.portions:
+        if portion.as_needed is None:
+            continue
+        key: str | None = portion.ingredient
+        if key not in search.table.keys or found.masses[search.table.row(portion.ingredient)] == 0:
+            bodies = [i for i in found.added if "body" in shop[search.table.keys[i]].roles]
+            key = search.table.keys[max(bodies, key=lambda i: found.masses[i])] if bodies else None
+        if key is not None:
+            before = needed.get(key, (0.0, 0.0))
+            needed[key] = (before[0] + portion.as_needed[0], before[1] + portion.as_needed[1])
+    return {
+        key: ends for key, ends in needed.items() if found.masses[search.table.row(key)] > sum(ends)
+    }  # fmt: skip
+
+
+def _shifts(found: Found, search: Search, keys: list[str], needed: Mapping[str, tuple[float, float]]) -> Shift:
+    """Give the function that tells what rounding does to the dough."""
+    rows = [search.table.row(key) for key in keys]
+    more = np.array([sum(needed.get(key, (0.0, 0.0))) / 2 for key in keys])
+    aim = figures_of(search.table, found.masses[:, None], np.array([found.way]))
+
+    def shift(chosen: Array) -> dict[str, Array]:
+        masses = np.repeat(found.masses[:, None], chosen.shape[1], axis=1)
+        masses[rows] = chosen + more[:, None]
+        new = figures_of(search.table, masses, np.full(chosen.shape[1], found.way))
+        return _moved(search, aim, new)
+
+    return shift
+
+
+def _moved(search: Search, aim: Figures, new: Figures) -> dict[str, Array]:
+    over = sum(beyond(search.standard, new).values(), np.zeros_like(new.mass))
+    return {
+        "resistivity": np.log(new.resistivity / aim.resistivity), "hydration": (new.place - aim.place) / 2,
+        "ph": new.ph - aim.ph, "water_activity": new.water_activity - aim.water_activity, "beyond": over,
+    }  # fmt: skip

@@ -1,0 +1,287 @@
+"""The search: recipes grow by one ingredient at a time, and their masses move as long as it helps.
+
+A beam of recipes is kept. In each round every recipe tries every ingredient in some amounts, all in one pass through
+the chain; the best that are not alike go on, and their masses are moved up and down by steps that shrink. Nothing is
+drawn by chance: the same question has the same answer.
+"""
+
+from collections.abc import Collection, Iterator, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.dough.swap.figures import Table, figures_of
+from lumped.dough.swap.requirements import Standard, row, score
+
+__all__ = ["Found", "Search", "searched"]
+
+Array = NDArray[np.float64]
+Rows = NDArray[np.int64]
+_AMOUNTS = (0.002, 0.006, 0.018, 0.05, 0.12, 0.25, 0.4)  # shares of all that goes in, at which an ingredient is tried
+_COARSE = (0.7, 0.35, 0.17)
+_FINE = (0.25, 0.12, 0.06, 0.03, 0.015)
+_ALIKE = 3  # recipes of one family in the beam
+_ROUNDS_MORE = 2
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Search:
+    """What is searched for, and where.
+
+    Parameters
+    ----------
+    table : Table
+        All ingredients, I of them.
+    standard : Standard
+        What is asked.
+    old : (I,) float
+        The recipe as it was. [kg]
+    gone : (I,) bool
+        What must leave.
+    trouble : (I,) float
+        What getting an ingredient counts. [1]
+    families : tuple of str
+        What each ingredient is like.
+    roles : (R, I) float
+        1 where an ingredient has a role that the recipe as it was has.
+    ways : tuple of int
+        Ways of making it that are open, by number.
+    same_way : int
+        How it was made.
+    without : collection of str
+        Requirements that are dropped.
+    beam : int
+        How many recipes go on from round to round.
+    """
+
+    table: Table
+    standard: Standard
+    old: Array
+    gone: NDArray[np.bool_]
+    trouble: Array
+    families: tuple[str, ...]
+    roles: Array
+    ways: tuple[int, ...]
+    same_way: int
+    without: Collection[str] = field(default_factory=frozenset)
+    beam: int = 14
+
+    def scores(self, masses: Array, ways: Rows) -> tuple[Array, Array]:
+        """Give score and all that is beyond what is allowed, of (I, n) recipes. (n,), (n,)"""
+        new = figures_of(self.table, masses, ways)
+        total, over = score(self.standard, new, self._change(masses, new.mass), without=self.without)
+        return total, np.asarray(sum(over.values(), np.zeros(masses.shape[1])))
+
+    def _change(self, masses: Array, mass: Array) -> Array:
+        """What it counts that something changes: how many, how much, which roles are gone, how far to the shop."""
+        moved = np.abs(masses - self.old[:, None])
+        touched = moved > row("change", "untouched") * np.maximum(self.old[:, None], 1e-9)
+        new = (masses > 0) & (self.old[:, None] == 0)
+        missing = (self.roles @ (masses > 0) == 0).sum(axis=0)
+        batch = np.log(mass / self.standard.old.mass) / np.log(1.1)
+        return np.asarray(
+            row("change", "ingredient") * touched.sum(axis=0) + row("change", "role") * missing
+            + row("change", "distance") * moved.sum(axis=0) / self.old.sum() + self.trouble @ new
+            + row("change", "batch") * np.square(batch) / (1 + np.square(batch) / 4)
+        )  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Found:
+    """A recipe that a search found.
+
+    Parameters
+    ----------
+    masses : (I,) float
+        What goes in. [kg]
+    way : int
+        How it is made.
+    score : float
+        What stands against it. [1]
+    over : float
+        How far it is beyond what is allowed; 0 if all is kept. [1]
+    added : tuple of int
+        Rows of what is new in it.
+    """
+
+    masses: Array
+    way: int
+    score: float
+    over: float
+    added: tuple[int, ...]
+
+
+@dataclass(slots=True)
+class _Beam:
+    """Recipes that go on: (I, n) masses, (n,) ways, scores and what is beyond."""
+
+    masses: Array
+    ways: Rows
+    scores: Array
+    over: Array
+
+    def kept(self, rows: Sequence[int] | Rows) -> "_Beam":
+        """Those of some rows."""
+        chosen = np.asarray(rows, np.int64)
+        return _Beam(self.masses[:, chosen], self.ways[chosen], self.scores[chosen], self.over[chosen])
+
+    def joined(self, other: "_Beam") -> "_Beam":
+        """Both."""
+        return _Beam(
+            np.concatenate([self.masses, other.masses], axis=1), np.concatenate([self.ways, other.ways]),
+            np.concatenate([self.scores, other.scores]), np.concatenate([self.over, other.over]),
+        )  # fmt: skip
+
+
+def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
+    """Search for recipes.
+
+    Parameters
+    ----------
+    search : Search
+        What is searched for.
+    rounds : int, optional
+        How many ingredients may be added; two more than must leave, if left out.
+
+    Returns
+    -------
+    tuple of Found
+        The best first.
+    """
+    beam = _begun(search)
+    seen = beam
+    for _ in range(int(search.gone.sum()) + _ROUNDS_MORE if rounds is None else rounds):
+        grown = _grown(search, beam)
+        if grown is None:
+            break
+        grown = _moved(search, grown, _COARSE)
+        seen = seen.joined(grown)
+        chosen = _unalike(search, seen, search.beam)
+        after = seen.kept(chosen)
+        if np.array_equal(after.scores, beam.scores):
+            break
+        beam = after
+    needed = seen.kept(_needed(search, seen))
+    best = _moved(search, needed.kept(_unalike(search, needed, search.beam)), _FINE, pairs=True)
+    best = best.kept(_needed(search, best))
+    order = np.lexsort((best.scores, best.over > 1e-6))
+    return tuple(
+        Found(
+            masses=best.masses[:, k], way=int(best.ways[k]), score=float(best.scores[k]), over=float(best.over[k]),
+            added=tuple(np.flatnonzero((best.masses[:, k] > 0) & (search.old == 0)).tolist()),
+        )
+        for k in order
+    )  # fmt: skip
+
+
+def _begun(search: Search) -> _Beam:
+    """The recipe without what must leave, each way of making it; with an aim, also without one more ingredient."""
+    kept = np.where(search.gone, 0.0, search.old)
+    starts = [kept]
+    if search.standard.target is not None:
+        starts += [np.where(np.arange(len(kept)) == k, 0.0, kept) for k in np.flatnonzero(kept)]
+    masses = np.stack([each for each in starts if each.any()] or [np.full_like(kept, 1e-6)], axis=1)
+    ways = np.repeat(np.array(search.ways, np.int64), masses.shape[1])
+    masses = np.tile(masses, (1, len(search.ways)))
+    return _moved(search, _Beam(masses, ways, *search.scores(masses, ways)), _COARSE)
+
+
+def _grown(search: Search, beam: _Beam) -> _Beam | None:
+    """Each recipe with each further ingredient, in the best of some amounts."""
+    whole = search.old.sum()
+    news = np.flatnonzero((search.old == 0) & ~search.gone)
+    pairs = [(k, i) for k in range(beam.masses.shape[1]) for i in news if beam.masses[i, k] == 0]
+    if not pairs:
+        return None
+    count = len(_AMOUNTS)
+    columns, rows = (np.repeat(np.array(each, np.int64), count) for each in zip(*pairs, strict=True))
+    masses = beam.masses[:, columns].copy()
+    masses[rows, np.arange(len(rows))] = whole * np.tile(_AMOUNTS, len(pairs))
+    ways = beam.ways[columns]
+    scores, over = search.scores(masses, ways)
+    best = np.arange(len(pairs)) * count + scores.reshape(-1, count).argmin(axis=1)
+    found = _Beam(masses[:, best], ways[best], scores[best], over[best])
+    return found.kept(_unalike(search, found, 4 * search.beam))
+
+
+def _needed(search: Search, beam: _Beam) -> list[int]:
+    """Recipes of which each ingredient serves: none that is better, or as good, without some of what is new in it."""
+    order = np.argsort(beam.scores, kind="stable")
+    new = (beam.masses > 0) & (search.old[:, None] == 0)
+    kept = (beam.masses > 0) & (search.old[:, None] > 0)
+    chosen: list[int] = []
+    for k in order:
+        alike = [j for j in chosen if beam.ways[j] == beam.ways[k] and np.array_equal(kept[:, j], kept[:, k])]
+        if not any(np.all(new[:, j] <= new[:, k]) for j in alike):
+            chosen.append(int(k))
+    return chosen
+
+
+def _unalike(search: Search, beam: _Beam, most: int) -> list[int]:
+    """The best recipes, each with other ingredients, and not too many of one family."""
+    chosen: list[int] = []
+    seen: set[tuple[int, ...]] = set()
+    families: dict[tuple[str, ...], int] = {}
+    for k in np.argsort(beam.scores, kind="stable"):
+        there = (int(beam.ways[k]), *np.flatnonzero(beam.masses[:, k] > 0).tolist())
+        new = np.flatnonzero((beam.masses[:, k] > 0) & (search.old == 0))
+        family = (str(beam.ways[k]), *sorted(search.families[i] for i in new))
+        if there in seen or families.get(family, 0) >= _ALIKE:
+            continue
+        seen.add(there)
+        families[family] = families.get(family, 0) + 1
+        chosen.append(int(k))
+        if len(chosen) == most:
+            break
+    return chosen
+
+
+def _moved(search: Search, beam: _Beam, steps: Sequence[float], *, pairs: bool = False) -> _Beam:
+    """Move masses up and down, one or two at a time, as long as it helps; the steps shrink."""
+    masses, ways = beam.masses.copy(), beam.ways
+    scores, over = beam.scores.copy(), beam.over.copy()
+    for step in steps:
+        for _ in range(4):
+            trials = list(_trials(search, masses, step, pairs=pairs))
+            columns = np.concatenate([np.full(each.shape[1], k) for k, each in enumerate(trials)])
+            tried = np.concatenate(trials, axis=1)
+            found, beyond = search.scores(tried, ways[columns])
+            better = False
+            for k in range(masses.shape[1]):
+                own = np.flatnonzero(columns == k)
+                best = own[found[own].argmin()]
+                if found[best] < scores[k] - 1e-6:
+                    masses[:, k], scores[k], over[k], better = tried[:, best], found[best], beyond[best], True
+            if not better:
+                break
+    return _Beam(masses, ways, scores, over)
+
+
+def _trials(search: Search, masses: Array, step: float, *, pairs: bool) -> Iterator[Array]:
+    """Recipes round each one. (I, trials) for each"""
+    for k in range(masses.shape[1]):
+        here = masses[:, k]
+        active = np.flatnonzero(here > 0).tolist()
+        moves = [np.zeros(len(here))]
+        for i in active:
+            moves += [_along(len(here), i, step), _along(len(here), i, -step)]
+        if pairs:
+            for a, i in enumerate(active):
+                for j in active[a + 1 :]:
+                    moves += [
+                        _along(len(here), i, step * s) + _along(len(here), j, step * t)
+                        for s in (1, -1)
+                        for t in (1, -1)
+                    ]
+        tried = here[:, None] * np.exp(np.stack(moves, axis=1))
+        back = [i for i in active if search.old[i] > 0 and here[i] != search.old[i]]
+        as_before = np.repeat(here[:, None], len(back), axis=1)
+        as_before[back, np.arange(len(back))] = search.old[back]
+        yield np.concatenate([tried, as_before], axis=1)
+
+
+def _along(size: int, row: int, step: float) -> Array:
+    found = np.zeros(size)
+    found[row] = step
+    return found

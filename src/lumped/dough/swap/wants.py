@@ -1,0 +1,190 @@
+"""What a person wants of another recipe: what must not be in it, for whom, where it is bought, what it should do.
+
+A word is an ingredient or a class of them; a class is a question to each ingredient's composition and label, so that
+ingredients that a user added answer it too.
+"""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass
+from difflib import get_close_matches
+from types import MappingProxyType
+
+from lumped.dough.recipe import Recipe
+from lumped.dough.safety import DIETS, suits
+from lumped.dough.safety.allergens import has_gluten
+from lumped.errors import InputError, RecipeError
+from lumped.pantry import Ingredient, Pantry, region, sold
+
+__all__ = ["CLASSES", "TARGETS", "Wish", "read_wish"]
+
+STOVE = "stove"
+TARGETS = ("cheapest", "saltless", "keeps-longer", "carries-better", "blocks-better")
+_SUGARS = ("sucrose", "glucose", "fructose", "maltose")
+_ACIDS = ("citric-acid", "tartaric-acid", "acetic-acid", "ascorbic-acid", "lactic-acid", "potassium-hydrogen-tartrate")
+_DIET_WORDS = {"gluten-free": "no gluten", "nut-free": "no nuts", "corn-free": "no corn"}
+_OTHER_WORDS = {"oil": "fat", "oils": "fat", "fats": "fat", "acids": "acid", "sugars": "sugar", "salts": "salt",
+                "aluminium": "alum", "maize": "corn", "nut": "nuts"}  # fmt: skip
+Question = Callable[[Ingredient], bool]
+
+
+def _holds(least: float, *compounds: str) -> Question:
+    return lambda each: sum(each.composition.get(key, 0.0) for key in compounds) > least
+
+
+CLASSES: Mapping[str, Question] = MappingProxyType(
+    {
+        "acid": lambda each: "acid" in each.roles or _holds(0.01, *_ACIDS)(each),
+        "gluten": has_gluten,
+        "wheat": lambda each: "wheat" in each.allergens_us,
+        "alum": _holds(0.0, "alum"),
+        "sugar": _holds(0.1, *_SUGARS),
+        "fat": _holds(0.3, "fat"),
+        "salt": _holds(0.1, "sodium-chloride"),
+        "corn": lambda each: "corn" in each.contains,
+        "nuts": lambda each: bool({"tree nuts", "peanuts"} & {*each.allergens_eu, *each.allergens_us}),
+        "glycerine": _holds(0.1, "glycerol"),
+    }
+)
+"""Classes of ingredients, each with the question that tells whether one belongs to it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wish:
+    """What is wanted.
+
+    Parameters
+    ----------
+    ingredients : tuple of str
+        Keys of ingredients that must not be in it.
+    classes : tuple of str
+        Classes that must not be in it; see `CLASSES`.
+    diets : tuple of str
+        Diets that it must suit; see `safety.DIETS`.
+    region : str or None
+        Key of the region where it is bought.
+    target : str or None
+        What it should do better; see `TARGETS`.
+    stove : bool
+        Whether there is a stove.
+    """
+
+    ingredients: tuple[str, ...] = ()
+    classes: tuple[str, ...] = ()
+    diets: tuple[str, ...] = ()
+    region: str | None = None
+    target: str | None = None
+    stove: bool = True
+
+    def allows(self, key: str, shop: Pantry) -> bool:
+        """Tell whether an ingredient may be in it.
+
+        Examples
+        --------
+        >>> from lumped.pantry import pantry
+        >>> Wish(classes=("gluten",)).allows("spelt-flour", pantry())
+        False
+        """
+        if key in self.ingredients or any(CLASSES[each](shop[key]) for each in self.classes):
+            return False
+        if any(not suits({key: 1.0}, shop, diet).fits for diet in self.diets):
+            return False
+        return self.region is None or key not in shop or sold(key, self.region).trouble != "a search"
+
+
+def read_wish(
+    recipe: Recipe,
+    shop: Pantry,
+    *,
+    without: Iterable[str] = (),
+    diets: Iterable[str] = (),
+    where: str | None = None,
+    target: str | None = None,
+) -> Wish:
+    """Understand what is wanted, in a person's words.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        The recipe that is to be changed.
+    shop : Pantry
+        What the ingredients are.
+    without : iterable of str
+        Ingredients, classes, or "stove".
+    diets : iterable of str
+        "gluten-free", "vegan", "no-nuts", "no-corn".
+    where : str, optional
+        Key of the region where it is bought.
+    target : str, optional
+        One of `TARGETS`.
+
+    Returns
+    -------
+    Wish
+
+    Raises
+    ------
+    InputError, RecipeError
+        If a word is not known, an ingredient is not in the recipe, or what is wanted contradicts itself.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> from lumped.dough import Portion
+    >>> from lumped.quantities import Value
+    >>> flour = Portion(ingredient="plain-flour", written="1 g", mass=Value.exact(1e-3, "kg"))
+    >>> recipe = Recipe(title="", kind="insulating", portions=(flour,), cooked="not cooked")
+    >>> read_wish(recipe, pantry(), without=["flour", "oil"]).classes
+    ('fat',)
+    """
+    ingredients, classes = [], []
+    stove = True
+    for word in without:
+        asked = word.strip().casefold()
+        asked = _OTHER_WORDS.get(asked, asked)
+        if asked == STOVE:
+            stove = False
+        elif asked in CLASSES:
+            classes.append(asked)
+        else:
+            ingredients.append(_in_recipe(word, recipe, shop))
+    if where is not None:
+        region(where)
+    _refuse_target(target, recipe, where)
+    return Wish(
+        ingredients=tuple(dict.fromkeys(ingredients)), classes=tuple(dict.fromkeys(classes)),
+        diets=tuple(dict.fromkeys(_diet(each) for each in diets)), region=where, target=target, stove=stove,
+    )  # fmt: skip
+
+
+def _in_recipe(word: str, recipe: Recipe, shop: Pantry) -> str:
+    asked = word.strip().casefold()
+    if asked not in shop.words:
+        known = [*CLASSES, STOVE, *shop.words]
+        near = get_close_matches(asked, known, n=3, cutoff=0.5) or list(CLASSES)
+        raise InputError("swap-no-word", word=word, near=", ".join(dict.fromkeys(shop.words.get(n, n) for n in near)))
+    key = shop.words[asked]
+    if key not in recipe.ingredients:
+        raise RecipeError("swap-not-in-recipe", word=word, title=recipe.title, there=", ".join(recipe.ingredients))
+    return key
+
+
+def _diet(word: str) -> str:
+    asked = word.strip().casefold()
+    asked = _DIET_WORDS.get(asked, asked.replace("-", " "))
+    if asked not in DIETS:
+        near = get_close_matches(asked, [*DIETS, *_DIET_WORDS], n=2, cutoff=0.5) or list(DIETS)
+        raise InputError("swap-no-diet", word=word, near=", ".join(each.replace(" ", "-") for each in near))
+    return asked
+
+
+def _refuse_target(target: str | None, recipe: Recipe, where: str | None) -> None:
+    if target is None:
+        return
+    if target not in TARGETS:
+        near = get_close_matches(target, TARGETS, n=2, cutoff=0.4) or TARGETS
+        raise InputError("swap-no-target", word=target, near=", ".join(near))
+    if target == "cheapest" and where is None:
+        raise InputError("swap-where")
+    against = {"conducting": "blocks-better", "insulating": "carries-better"}[recipe.kind]
+    if target == against:
+        raise InputError("swap-against", target=target, title=recipe.title, kind=recipe.kind)

@@ -1,0 +1,101 @@
+### Something else instead: what was asked, what is proposed and why, what stands in the way
+
+swap-no-word = “{ $word }” is neither an ingredient nor a class of them that Lumped knows. Did you mean: { $near }?
+swap-not-in-recipe = There is no { $word } in “{ $title }”. It is made of: { $there }.
+swap-no-diet = “{ $word }” is no diet that Lumped knows. Did you mean: { $near }?
+swap-no-target = “{ $word }” is nothing that Lumped can aim at. Did you mean: { $near }?
+swap-where = What is cheapest depends on where it is bought. Say where, such as --region europe.
+swap-against = “{ $title }” is a { $kind } dough, so “{ $target }” would spoil it. Aim at something else, or start from the other dough.
+swap-no-measures = There are no { $measures } measures here. Choose one of: { $known }.
+swap-count = { $count } proposals can’t be shown. Ask for 1 to { $most }.
+swap-nothing-left = Nothing is left that could be the { $role } of “{ $title }”: everything in the pantry is ruled out. Take back one of the wishes.
+
+## Amounts and changes
+
+swap-by-feel = { $amount }, and { $low } to { $high } g until it feels right
+
+## Why it moves
+
+swap-liquid-up = Its liquid conducts { $factor } times as well: a litre of it holds { $ions }.
+swap-liquid-down = Its liquid conducts { $factor } times worse: a litre of it holds { $ions }.
+swap-ion-more = { $change } mol more of { $ion } (by charge)
+swap-ion-less = { $change } mol less of { $ion } (by charge)
+swap-no-ion = about as much of each ion, in a thicker liquid
+swap-mobility-up = The liquid is thinner, so ions move { $factor } times as easily.
+swap-mobility-down = The liquid is thicker, a syrup, so ions move { $factor } times less easily.
+swap-obstruction-up = The body lets { $factor } times as much through: liquid fills { $after } % of it instead of { $before } %, with { $water } g of free water instead of { $water_before } g.
+swap-obstruction-down = The body lets { $factor } times less through: liquid fills { $after } % of it instead of { $before } %, with { $water } g of free water instead of { $water_before } g.
+swap-keeping-up = It keeps less long: water activity { $after } instead of { $before }, mostly because of { $solute }.
+swap-keeping-down = It keeps longer: water activity { $after } instead of { $before }, mostly because of { $solute }.
+swap-solute = { $change } mol { $way ->
+    [more] more
+   *[less] less
+} { $name } in a kilogram of its water
+swap-ph-up = It is less sour: pH { $after } instead of { $before }.
+swap-ph-down = It is more sour: pH { $after } instead of { $before }.
+
+## What to know
+
+swap-note-texture = Nobody has a model of texture: water to flour is kept within what the trade calls right, with allowance for how much the new body takes (from memory). Make a small batch first, add the last water by the spoon, and give it a score from 1 to 5.
+swap-note-no-gluten = Without gluten a dough does not stretch: it is short, and tears where wheat dough bends.
+swap-note-starch-cooked = Starch sets to a gel when it is cooked: stir until it turns glassy, and let it cool before you judge it.
+swap-note-starch-cold = Starch that is only wetted flows when it is pressed; the binder holds it, more or less. Try a spoonful first.
+swap-note-kettle = Made with boiling water from a kettle: less steam leaves than from a pot, and the flour is scalded, not cooked. An adult pours.
+swap-note-microwave = Cooked in a microwave oven, in short bursts with stirring between: how much water leaves differs much, so weigh the dough. It is as hot as from a pot.
+swap-note-not-cooked = Kneaded cold: the flour stays raw, so nobody tastes the dough, and it takes less water.
+swap-note-potassium = { $ingredient }: potassium tastes bitter, and is dangerous for people with weak kidneys or certain medicines. Ask families first, and keep it from small children.
+swap-note-acid = { $ingredient }: { $acid } has { $groups ->
+    [one] one acid group
+   *[other] { $groups } acid groups
+} to a molecule; the recipe holds { $moles } mmol of them.
+swap-note-water = { $ingredient } brings { $water } g of water, which is counted.
+swap-note-epsom-laxative = Epsom salt is a laxative: this dough is not for small children.
+swap-note-glycerine-drink = Glycerine makes small children sick when they eat much of it at once: keep the bottle away.
+swap-note-shop = { $ingredient }: { $place }.
+
+## What stands in the way
+
+swap-requirement-texture = water to flour within what hands can knead
+swap-requirement-current = carrying, or blocking, current as well as before
+swap-requirement-acidity = as sour as before
+swap-requirement-keeping = keeping as long as before
+swap-requirement-cost = costing no more than twice as much
+swap-requirement-limits = limits and doses of sodium, potassium, aluminium and boron
+swap-nothing-new = nothing new
+swap-blocks-texture = If the texture may leave the trade’s window, it can be done with { $instead }.
+swap-blocks-current = If the resistivity may be { $resistivity } Ω·m instead of { $before } Ω·m, it can be done with { $instead }.
+swap-blocks-acidity = If the pH may be { $ph } instead of { $ph_before }, it can be done with { $instead }.
+swap-blocks-keeping = If it may keep less long (water activity { $activity } instead of { $activity_before }), it can be done with { $instead }.
+swap-blocks-cost = If it may cost { $cost } times as much, it can be done with { $instead }.
+swap-blocks-limits = If limits and doses are set aside ({ $potassium } % potassium and { $sodium } % sodium in the dough), it could be done with { $instead }. That is not advised.
+swap-no-blocker = No single requirement stands in the way: two at least would have to give. Take back one of the wishes.
+swap-none = Nothing in the pantry does it.
+swap-as-it-is = The recipe is already as it is wanted: nothing has to change.
+
+## On the command line
+
+cli-swap = something else instead of an ingredient, keeping what matters
+cli-swap-about = Something else instead of an ingredient: a few recipes that keep, in this order, the texture's window, carrying or blocking current, acidity, keeping, cost and limits, and change as little as possible; or what stands in the way.
+cli-swap-without = an ingredient, or one of acid, gluten, wheat, alum, sugar, fat, salt, corn, nuts, glycerine, stove; may be said again
+cli-swap-diet = gluten-free, vegan, no-nuts or no-corn; may be said again
+cli-swap-region = where it is bought, such as europe: only what is sold there, with its cost
+cli-swap-target = what it should do better: cheapest, saltless, keeps-longer, carries-better, blocks-better
+cli-swap-measures = whose cups and spoons: us, us-label, metric, australian, imperial, japanese, or scale for grams; the recipe's own if left out
+cli-swap-count = how many proposals, 1 to 8; 3 if left out
+swap-title = { $title }: something else instead
+swap-now = now
+swap-number = no. { $number }
+swap-way = how it is made
+swap-way-pot = in a pot
+swap-way-kettle = with boiling water
+swap-way-microwave = in a microwave oven
+swap-way-not-cooked = kneaded cold
+swap-ratio = resistivity against now
+swap-feel = feel, 1 crumbles to 5 sticks
+swap-hardly-moves = Nothing moves enough to be felt.
+swap-allergens-new = New allergens: { $allergens }. Ask every family first.
+swap-allergens-gone = No longer in it: { $allergens }. Read the packets for traces.
+swap-kept = Each is rounded to kitchen measures and was checked again after it. Of equals, the one comes first that changes less.
+swap-steps = Feel is a guess from common practice until batches are scored: there is no model of texture.
+heading-proposal = Why no. { $number } moves ({ $way })
+heading-blockers = What stands in the way
