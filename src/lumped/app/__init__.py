@@ -5,6 +5,20 @@
 """
 
 from lumped.app.settings import Settings, load_settings
-from lumped.app.uses import check, dough, draw, parts, ports, ready_to_write, schema, sheet
+from lumped.app.uses import check, dough, draw, parts, ports, ready_to_write, schema, sheet, shop_with, wall, what_if
 
-__all__ = ["Settings", "check", "dough", "draw", "load_settings", "parts", "ports", "ready_to_write", "schema", "sheet"]
+__all__ = [
+    "Settings",
+    "check",
+    "dough",
+    "draw",
+    "load_settings",
+    "parts",
+    "ports",
+    "ready_to_write",
+    "schema",
+    "sheet",
+    "shop_with",
+    "wall",
+    "what_if",
+]

@@ -1,6 +1,6 @@
 """The uses of Lumped, one function each."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
@@ -9,9 +9,24 @@ from lumped.errors import InputError
 
 if TYPE_CHECKING:
     from lumped.dough import Dough
+    from lumped.dough.what_if import Change
+    from lumped.pantry import Pantry
     from lumped.verdict import Verdict
+    from lumped.verdict.walls import WallVerdict
 
-__all__ = ["check", "dough", "draw", "parts", "ports", "ready_to_write", "schema", "sheet"]
+__all__ = [
+    "check",
+    "dough",
+    "draw",
+    "parts",
+    "ports",
+    "ready_to_write",
+    "schema",
+    "sheet",
+    "shop_with",
+    "wall",
+    "what_if",
+]
 
 
 def check(
@@ -45,13 +60,17 @@ def check(
     return judge(read_sculpture(path), Effort.named(effort), report)
 
 
-def dough(path: Path) -> "Dough":
+def dough(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = ()) -> "Dough":
     """Work out the dough of a recipe file.
 
     Parameters
     ----------
     path : Path
         A recipe file.
+    batches : sequence of Path
+        Batch files that the prediction learns from, in the order in which they were made.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
 
     Returns
     -------
@@ -59,12 +78,89 @@ def dough(path: Path) -> "Dough":
 
     Raises
     ------
+    RecipeError, InputError
+        If a file can't be read, the recipe can't exist, or a batch contradicts its recipe.
+    """
+    from lumped.dough import knead, read_recipe
+    from lumped.dough.batch import read_batch
+    from lumped.dough.learning import learnt
+
+    shop = shop_with(labels)
+    recipe = read_recipe(path, shop)
+    lessons = learnt([read_batch(each, shop) for each in batches], recipe, shop)
+    return knead(recipe, shop, lessons.calibration, lessons.fit)
+
+
+def shop_with(labels: Sequence[Path]) -> "Pantry":
+    """Give the handbook's ingredients with those of some ingredient files.
+
+    Raises
+    ------
+    InputError
+        If a file can't be read.
+    """
+    from lumped.pantry import pantry
+
+    shop = pantry()
+    for each in labels:
+        from lumped.pantry.label_file import read_label_toml
+        from lumped.pantry.label_table import read_labels_csv
+
+        added = read_labels_csv(each, shop) if each.suffix.lower() == ".csv" else (read_label_toml(each, shop),)
+        shop = shop.with_added(*added)
+    return shop
+
+
+def what_if(path: Path, *, labels: Sequence[Path] = ()) -> "tuple[Change, ...]":
+    """Change one thing of a recipe at a time, and see what its resistivity does.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
     RecipeError
         If the recipe can't be read or can't exist.
     """
-    from lumped.dough import knead, read_recipe
+    from lumped.dough import read_recipe
+    from lumped.dough.what_if import what_if as changed
 
-    return knead(read_recipe(path))
+    shop = shop_with(labels)
+    return changed(read_recipe(path, shop), shop)
+
+
+def wall(
+    path: Path, *, thickness: float, area: float, lamp: str = "lamp-red", batches: Sequence[Path] = ()
+) -> "WallVerdict":
+    """Judge whether a wall of a dough insulates enough beside a lamp.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    thickness, area : float
+        From lump to lump, and where the lumps touch the wall. [m], [m²]
+    lamp : str
+        Key of the lamp in the handbook.
+    batches : sequence of Path
+        Batch files that the prediction learns from.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If the recipe can't be read, or there is no such wall.
+    HandbookError
+        If there is no such lamp.
+    """
+    from lumped.verdict.walls import Wall, judge_wall
+
+    if not (0 < thickness <= 1 and 0 < area <= 1):
+        raise InputError("wall-size", thickness=f"{1e3 * thickness:g}", area=f"{1e4 * area:g}")
+    return judge_wall(Wall(thickness=thickness, area=area), dough(path, batches=batches).resistivity, lamp)
 
 
 def ports(path: Path, *, effort: Literal["quick", "full"] = "full") -> dict[str, Any]:

@@ -123,7 +123,7 @@ def judge_wall(wall: Wall, resistivity: Value, lamp_key: str = "lamp-red") -> Wa
     leak = believed(volts / resistance, unit="A", provenance=origin)
     words = say(
         f"wall-{enough}", lamp=handbook().name("lamps", lamp_key),
-        leak=f"{1e3 * leak.mean:.2g}", alone=f"{1e3 * float(alone[0]):.2g}", current=f"{1e3 * current.mean:.2g}",
+        leak=_milliamperes(leak.mean), alone=_milliamperes(float(alone[0])), current=_milliamperes(current.mean),
     )  # fmt: skip
     return WallVerdict(
         lamp=lamp_key, leak=leak, current=current, without=Value.exact(float(alone[0]), "A", origin),
@@ -145,6 +145,10 @@ def _point(lamp_key: str, conductance: Array) -> tuple[Array, Array]:
         too_low = middle + resistance * (np.interp(middle, grid, passed) + middle * conductance) < source
         low, high = np.where(too_low, middle, low), np.where(too_low, high, middle)
     return low, np.interp(low, grid, passed)
+
+
+def _milliamperes(current: float) -> str:
+    return f"{1e3 * current:.2g}" if current >= 5e-6 else "0"
 
 
 def _state(lamp_key: str, current: float) -> str:

@@ -80,3 +80,11 @@ feel-stiff = stiff
 feel-right = right
 feel-soft = soft
 feel-sticks = sticky
+
+cli-batch = a batch file to learn from; name several in the order in which they were made
+cli-label = an ingredient file (TOML or CSV), for what the handbook does not have
+dough-carries = Carries current: { $resistivity }, or { $cm }.
+dough-blocks = Blocks current: { $resistivity }, or { $cm }.
+dough-facts = Water activity { $activity }, pH { $ph }, { $density }.
+heading-narrower = What would narrow this
+dough-influence = { $share } % of what is open: { $words }; a factor of { $factor } would be left.

@@ -1,0 +1,57 @@
+"""`lumped wall RECIPE`: insulating enough for this? And `lumped what-if RECIPE`: one thing different."""
+
+import argparse
+from pathlib import Path
+from typing import Any
+
+from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
+from lumped.texts import say
+
+__all__ = ["add_to"]
+
+
+def add_to(verbs: Any) -> None:
+    """Add the verbs to the command line."""
+    wall = verbs.add_parser("wall", help=say("cli-wall"), description=say("cli-wall"))
+    wall.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    wall.add_argument("--thick", default="3 mm", metavar="LENGTH", help=say("cli-wall-thick"))
+    wall.add_argument("--touch-cm2", type=float, default=4.0, metavar="AREA", help=say("cli-wall-touch"))
+    wall.add_argument("--lamp", default="lamp-red", metavar="LAMP", help=say("cli-wall-lamp"))
+    wall.add_argument("--batch", type=Path, action="append", default=[], metavar="FILE", help=say("cli-batch"))
+    wall.set_defaults(run=run_wall)
+    change = verbs.add_parser("what-if", help=say("cli-what-if"), description=say("cli-what-if"))
+    change.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    change.set_defaults(run=run_what_if)
+    for verb in (wall, change):
+        verb.add_argument("--json", action="store_true", help=say("cli-json"))
+
+
+def run_wall(said: argparse.Namespace) -> int:
+    """Judge a wall and print the verdict."""
+    from lumped import app
+    from lumped.quantities import parse_quantity
+
+    thickness = parse_quantity(said.thick, "length")
+    found = app.wall(
+        said.recipe, thickness=thickness, area=said.touch_cm2 * 1e-4, lamp=said.lamp, batches=said.batch
+    )  # fmt: skip
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    print_line(found.words)
+    print_notes(say("heading-findings"), [say("wall-scene"), say("wall-creeps")])
+    return 0
+
+
+def run_what_if(said: argparse.Namespace) -> int:
+    """Change one thing at a time and print what the resistivity does."""
+    from lumped import app
+
+    found = app.what_if(said.recipe)
+    if said.json:
+        print_json([each.as_dict() for each in found])
+        return 0
+    print_title(say("what-if-title"))
+    rows = [(each.words, say("what-if-factor", factor=each.factor.text())) for each in found]
+    print_table([say("column-change"), say("column-factor")], rows)
+    return 0
