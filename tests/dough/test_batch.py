@@ -1,6 +1,8 @@
 """Batches: what was really weighed, felt and measured, and what is learnt of it."""
 
+import re
 from datetime import date
+from pathlib import Path
 
 import pytest
 
@@ -101,3 +103,12 @@ def test_a_batch_that_contradicts_its_recipe_is_named(tmp_path):
 
 def test_the_schema_of_a_batch_names_its_keys():
     assert {"title", "recipe", "weighed", "measured", "feel"} <= set(batch_schema()["properties"])
+
+
+def test_the_batch_file_of_the_docs_is_read(tmp_path):
+    page = (Path(__file__).parents[2] / "docs" / "dough.md").read_text("utf-8")
+    (text,) = re.findall(r"```toml\n(.*?)```", page, re.S)
+    batch = read_batch(file(tmp_path, text))
+    assert (batch.title, batch.feel, batch.invented) == ("Friday", 3, True)
+    keys = set(batch_schema()["properties"]) - {"kind", "schema", "title"}
+    assert [key for key in sorted(keys) if f"`{key}`" not in page] == []
