@@ -257,7 +257,7 @@ def _dissolved(components: Array, water: Array, temperature: float, unknowns: Un
 def _limits(temperature: float) -> Array:
     """How much of each dissolving compound a mass of water takes, a column. [1]"""
     limits = np.array([[float(solubility(_ALL[row].key, temperature))] for row in _DISSOLVING])
-    return np.minimum(limits, 1e6)  # what mixes in any proportion still needs some water
+    return np.asarray(np.minimum(limits, 1e6))  # what mixes in any proportion still needs some water
 
 
 @cache
