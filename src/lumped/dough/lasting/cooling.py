@@ -1,0 +1,316 @@
+"""A warm piece of dough that cools on the table, until hands may take it.
+
+Heat creeps outward, `ρ c ∂T/∂t = ∇·(k ∇T)`, and leaves the face by the air, by radiation, and with the water that
+evaporates. A piece with h L/k far below 1 cools as one, `exp(-t/τ)` with τ = ρ c V/(h A); a thick one keeps a hot
+middle.
+"""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from lumped.chemistry.draught import evaporation_rate
+from lumped.chemistry.vapour import VAPOUR_CONSTANT, evaporation_heat, saturation_slope
+from lumped.dough.lasting.air import AirSide, Room, air_over
+from lumped.dough.lasting.heat import WarmDough
+from lumped.dough.lasting.layers import Piece, layer_shares, solve_layers
+from lumped.errors import InputError
+from lumped.quantities import Value
+from lumped.reference import handbook
+
+__all__ = ["Cooling", "biot_number", "cool", "cool_pot", "cooling_time", "safe_warmth"]
+
+Array = NDArray[np.float64]
+_GAMMA = 1 - np.sqrt(0.5)
+_GRADING = 2.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cooling:
+    """A cooling piece over time.
+
+    Parameters
+    ----------
+    time : (n,) float
+        Moments, from 0. [s]
+    middle, mean, face : (..., n) float
+        Temperatures. [K]
+    """
+
+    time: Array
+    middle: Array
+    mean: Array
+    face: Array
+
+    def moment_below(self, temperature: float, where: str = "middle") -> Array:
+        """Give when a place is first as cool as that.
+
+        Parameters
+        ----------
+        temperature : float
+            Which. [K]
+        where : str
+            "middle", "mean" or "face".
+
+        Returns
+        -------
+        (...) float
+            Time, by straight lines of ln(T); infinite if it does not happen in the time computed. [s]
+        """
+        warm = np.log(getattr(self, where))
+        wanted = np.log(temperature)
+        cooler = warm <= wanted
+        k = np.clip(cooler.argmax(axis=-1), 1, None)[..., None]
+        high, low = (np.take_along_axis(warm, each, -1)[..., 0] for each in (k - 1, k))
+        share = np.clip((high - wanted) / np.where(high > low, high - low, 1.0), 0.0, 1.0)
+        found = self.time[k - 1][..., 0] + share * (self.time[k] - self.time[k - 1])[..., 0]
+        return np.asarray(np.where(cooler.any(axis=-1), found, np.inf))
+
+
+def cool(
+    dough: WarmDough,
+    piece: Piece,
+    room: Room,
+    *,
+    beginning: ArrayLike,
+    duration: float,
+    activity: ArrayLike | None = None,
+    side: AirSide | None = None,
+    layers: int = 16,
+    steps: int = 60,
+) -> Cooling:
+    """Let a warm piece cool.
+
+    Parameters
+    ----------
+    dough : WarmDough
+        What it is made of.
+    piece : Piece
+        Shape and size. A slab that lies on the table gives no heat to it: cork, wood or cloth, not stone.
+    room : Room
+        The air.
+    beginning : (...) float
+        Temperature at first, the same throughout. [K]
+    duration : float
+        How long. [s]
+    activity : (...) float, optional
+        Water activity of its face, if it lies open; left out, nothing evaporates, as under film.
+    side : AirSide, optional
+        Transfer coefficients; by default they follow the temperature of the face.
+    layers, steps : int
+        Layers from middle to face, steps in time.
+
+    Returns
+    -------
+    Cooling
+        One entry a step and one at the beginning, on the last axis.
+
+    Raises
+    ------
+    InputError
+        If a size, the duration or a property is not positive, or it is no warmer than the room.
+
+    Notes
+    -----
+    Finite volumes, two implicit stages a step. Evaporating water does not dry the face here (`dry` does that).
+
+    Examples
+    --------
+    >>> dough = WarmDough(density=1280.0, capacity=2650.0, conductivity=0.46)
+    >>> ball = Piece(shape="ball", thickness=0.05)
+    >>> done = cool(dough, ball, Room(), beginning=353.15, duration=2 * 3600.0)
+    >>> 20 < float(done.moment_below(316.15)) / 60 < 90
+    True
+    """
+    _check(dough, piece, room, beginning, duration)
+    march = _March(dough, piece, room, activity=activity, side=side, layers=layers, beginning=beginning)
+    ticks = duration * np.linspace(0.0, 1.0, steps + 1) ** _GRADING
+    inside, face = march.inside, march.face
+    insides, faces = [inside], [face]
+    for step in np.diff(ticks):
+        first, face = march.stage(inside, face, _GAMMA * float(step))
+        inside, face = march.stage(inside + (1 - _GAMMA) / _GAMMA * (first - inside), face, _GAMMA * float(step))
+        insides.append(inside)
+        faces.append(face)
+    warm = np.stack(insides, axis=-2)
+    middle = np.minimum(warm[..., 0] + march.ahead * (warm[..., 0] - warm[..., 1]), np.asarray(beginning)[..., None])
+    return Cooling(time=ticks, middle=middle, mean=(warm * march.shares).sum(axis=-1), face=np.stack(faces, axis=-1))
+
+
+class _March:
+    """What stays the same from step to step."""
+
+    def __init__(
+        self, dough: WarmDough, piece: Piece, room: Room, *, activity: ArrayLike | None, side: AirSide | None,
+        layers: int, beginning: ArrayLike,
+    ) -> None:  # fmt: skip
+        self.piece, self.room, self.side, self.activity = piece, room, side, activity
+        self.air = np.asarray(room.temperature, float)
+        start = np.asarray(beginning, float)
+        passing = np.asarray(dough.conductivity, float)
+        store = np.asarray(dough.density, float) * np.asarray(dough.capacity, float)
+        fixed = () if side is None else (np.shape(side.heat), np.shape(side.vapour))
+        self.cases = np.broadcast_shapes(
+            start.shape, piece.volume.shape, passing.shape, store.shape, self.air.shape, np.shape(room.humidity),
+            np.shape(room.air_speed), np.shape(activity if activity is not None else 0.0), *fixed,
+        )  # fmt: skip
+        self.shares = layer_shares(layers, piece.power)
+        volume = np.broadcast_to(piece.volume, self.cases)[..., None] * self.shares
+        within = np.cumsum(volume, axis=-1)
+        whole = replace(piece, thickness=np.broadcast_to(piece.thickness, self.cases),
+                        extent=np.broadcast_to(piece.extent, self.cases))  # fmt: skip
+        middles = whole.reach_of(within - volume / 2)
+        area = whole.area_of(within)
+        self.store = store[..., None] * volume
+        self.ties = passing[..., None] * area[..., :-1] / np.diff(middles, axis=-1)
+        self.area = area[..., -1]
+        self.outer = passing * self.area / (whole.reach_of(within[..., -1:])[..., 0] - middles[..., -1])
+        self.ahead = middles[..., :1] ** 2 / (middles[..., 1:2] ** 2 - middles[..., :1] ** 2)
+        self.inside = np.broadcast_to(start[..., None], (*self.cases, layers))
+        self.face = np.broadcast_to(start, self.cases)
+
+    def stage(self, base: Array, face: Array, step: float) -> tuple[Array, Array]:
+        """Solve T = base + step · f(T), the heat from the face by its tangent."""
+        for _ in range(2):
+            heat, rise = self._given(face)
+            softer = self.area * rise / (1 + self.area * rise / self.outer)
+            still = softer * (heat / rise - face)  # heat from the face if the outermost layer were at 0 K
+            diagonal = self.store / step
+            right = diagonal * base
+            diagonal = diagonal + np.zeros((*self.cases, 1))
+            diagonal[..., :-1] += self.ties
+            diagonal[..., 1:] += self.ties
+            diagonal[..., -1] += softer
+            right[..., -1] -= still
+            inside = solve_layers(-self.ties, diagonal, right)
+            face = inside[..., -1] - (still + softer * inside[..., -1]) / self.outer
+        return inside, face
+
+    def _given(self, face: Array) -> tuple[Array, Array]:
+        """Heat that a square metre of the face gives, and how much more for a kelvin. [W/m², W/(m²·K)]"""
+        wet = 0.0 if self.activity is None else self.activity
+        side = self.side or air_over(self.piece, self.room, surface=face, wet=wet)
+        heat = np.asarray(side.heat) * (face - self.air)
+        if self.activity is None:
+            return heat, np.asarray(side.heat) + np.zeros(self.cases)
+        away = evaporation_rate(side.vapour, surface=face, activity=wet, air=self.air, humidity=self.room.humidity)
+        latent = evaporation_heat(face)
+        more = (
+            np.asarray(side.vapour)
+            * np.asarray(wet)
+            * saturation_slope(face)
+            / (VAPOUR_CONSTANT * (face + self.air) / 2)
+        )
+        return heat + latent * away, np.asarray(side.heat) + latent * more
+
+
+def cool_pot(
+    dough: WarmDough,
+    room: Room,
+    *,
+    height: float,
+    diameter: float,
+    beginning: float,
+    duration: float,
+    side: AirSide | None = None,
+) -> Cooling:
+    """Let a round heap of dough cool, as high as it stands in its pot, on something that takes no heat.
+
+    Parameters
+    ----------
+    height, diameter : float
+        Of the heap. [m]
+    dough, room, beginning, duration, side
+        As of `cool`; nothing evaporates.
+
+    Returns
+    -------
+    Cooling
+
+    Notes
+    -----
+    The product of a slab's and a roll's temperatures above the room, exact where transfer coefficients don't change
+    with temperature. A bare metal wall takes nothing away from the coefficients.
+
+    References
+    ----------
+    H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd edition (1959), section 1.15.
+
+    Examples
+    --------
+    >>> dough = WarmDough(density=1280.0, capacity=2650.0, conductivity=0.46)
+    >>> heap = cool_pot(dough, Room(), height=0.05, diameter=0.16, beginning=353.15, duration=4 * 3600.0)
+    >>> float(heap.moment_below(316.15)) > 3600
+    True
+    """
+    slab = Piece(shape="slab", thickness=height, extent=np.pi / 4 * diameter**2)
+    roll = Piece(shape="roll", thickness=diameter, extent=height)
+    up, round_about = (
+        cool(dough, each, room, beginning=beginning, duration=duration, side=side) for each in (slab, roll)
+    )
+    air = np.asarray(room.temperature, float)
+    first = np.asarray(beginning, float) - air
+
+    def product(name: str) -> Array:
+        return np.asarray(air + (getattr(up, name) - air) * (getattr(round_about, name) - air) / first)
+
+    return Cooling(time=up.time, middle=product("middle"), mean=product("mean"), face=product("face"))
+
+
+def cooling_time(dough: WarmDough, piece: Piece, heat: ArrayLike) -> Array:
+    """Give the time in which the excess of temperature falls to 1/e, for a piece that cools as one.
+
+    Parameters
+    ----------
+    dough, piece
+        What it is made of, and its shape.
+    heat : (...) float
+        Heat-transfer coefficient. [W/(m²·K)]
+
+    Returns
+    -------
+    (...) float
+        τ = ρ c V/(h A). [s]
+
+    Examples
+    --------
+    >>> dough = WarmDough(density=1250.0, capacity=3000.0, conductivity=0.5)
+    >>> float((cooling_time(dough, Piece(shape="slab-both-sides", thickness=0.02), 10.0) / 60).round(1))
+    62.5
+    """
+    store = np.asarray(dough.density, float) * np.asarray(dough.capacity, float)
+    return np.asarray(store * piece.depth / piece.power / np.asarray(heat))
+
+
+def biot_number(dough: WarmDough, piece: Piece, heat: ArrayLike) -> Array:
+    """Give h (V/A)/k: below 0.1 a piece cools as one. [1]
+
+    Examples
+    --------
+    >>> dough = WarmDough(density=1250.0, capacity=3000.0, conductivity=0.5)
+    >>> float(biot_number(dough, Piece(shape="ball", thickness=0.05), 12.0).round(2))
+    0.2
+    """
+    return np.asarray(np.asarray(heat) * piece.depth / piece.power / np.asarray(dough.conductivity, float))
+
+
+def safe_warmth() -> Value:
+    """Give the warmth below which hands may take a dough; local rules and whoever knows the children come first. [K]
+
+    Examples
+    --------
+    >>> safe_warmth().mean
+    316.15
+    """
+    return handbook().value("lasting", "warmth", "safe")
+
+
+def _check(dough: WarmDough, piece: Piece, room: Room, beginning: ArrayLike, duration: float) -> None:
+    figures = (piece.thickness, piece.extent, dough.density, dough.capacity, dough.conductivity, duration)
+    least = min(float(np.min(figure)) for figure in figures)
+    if not least > 0:
+        raise InputError("lasting-cooling-figure", figure=f"{least:g}")
+    if not np.all(np.asarray(beginning) > np.asarray(room.temperature)):
+        raise InputError("lasting-not-warm", beginning=f"{float(np.min(beginning)) - 273.15:.3g}",
+                         room=f"{float(np.max(room.temperature)) - 273.15:.3g}")  # fmt: skip
