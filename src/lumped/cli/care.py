@@ -36,10 +36,7 @@ def run(said: argparse.Namespace) -> int:
         (say(f"care-{where}"), "; ".join(f"{name} ({', '.join(keys)})" for name, keys in there.items()) or "–")
         for where, there in (("eu", found.allergens.eu), ("us", found.allergens.us), ("traces", found.allergens.traces))
     ]
-    rows += [
-        (diet, say("care-fits") if each.fits else each.why)
-        for diet, each in found.diets.items()
-    ]
+    rows += [(diet, say("care-fits") if each.fits else each.why) for diet, each in found.diets.items()]
     print_table([say("column-care"), say("column-care-found")], rows)
     print_notes(say("heading-cautions"), [each.words for each in found.cautions])
     print_notes(say("heading-remarks"), [each.words for each in found.remarks])
