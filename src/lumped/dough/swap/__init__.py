@@ -5,7 +5,8 @@ window, carrying or blocking current, acidity, keeping, cost, limits. `Σ weight
 what stands against a recipe; proposals are rounded to kitchen measures and checked again.
 """
 
-from lumped.dough.swap.swapping import Blocker, Change, Proposal, Swap, swapped
+from lumped.dough.swap.results import Blocker, Change, Proposal, Swap
+from lumped.dough.swap.swapping import swapped
 from lumped.dough.swap.wants import CLASSES, TARGETS, Wish, read_wish
 
 __all__ = ["CLASSES", "TARGETS", "Blocker", "Change", "Proposal", "Swap", "Wish", "read_wish", "swapped"]

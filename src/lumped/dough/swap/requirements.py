@@ -56,7 +56,7 @@ class Standard:
     target: str | None = None
 
 
-def beyond(standard: Standard, new: Figures) -> dict[str, Array]:
+def beyond(standard: Standard, new: Figures, margin: float = 0.0) -> dict[str, Array]:
     """Give how far recipes are beyond what each requirement allows.
 
     Parameters
@@ -65,23 +65,25 @@ def beyond(standard: Standard, new: Figures) -> dict[str, Array]:
         What is asked.
     new : Figures
         Of n recipes.
+    margin : float
+        How far within its tolerance each must be, in units of it. [1]
 
     Returns
     -------
     dict of str to (n,) float
         By requirement, in units of its tolerance; 0 where it is kept. [1]
     """
-    old = standard.old
+    old, full = standard.old, 1.0 - margin
     found = {
-        "texture": _out_of_window(old, new),
-        "current": np.maximum(_worse(standard, new) - 1.0, 0.0),
-        "acidity": np.maximum(np.abs(new.ph - old.ph) / row("acidity", "tolerance") - 1.0, 0.0),
-        "keeping": np.maximum((new.water_activity - old.water_activity) / row("keeping", "tolerance") - 1.0, 0.0),
-        "limits": np.maximum(new.elements / standard.limits[:, None] - 1.0, 0.0).sum(axis=0) + _for_hands(old, new),
+        "texture": _out_of_window(old, new, full),
+        "current": np.maximum(_worse(standard, new) - full, 0.0),
+        "acidity": np.maximum(np.abs(new.ph - old.ph) / row("acidity", "tolerance") - full, 0.0),
+        "keeping": np.maximum((new.water_activity - old.water_activity) / row("keeping", "tolerance") - full, 0.0),
+        "limits": np.maximum(new.elements / standard.limits[:, None] - full, 0.0).sum(axis=0) + _for_hands(old, new),
     }
     if new.cost is not None and old.cost is not None:
         ratio = np.log(np.maximum(new.cost, 1e-9) / np.maximum(old.cost, 1e-9))
-        found["cost"] = np.maximum(ratio / row("cost", "tolerance") - 1.0, 0.0)
+        found["cost"] = np.maximum(ratio / row("cost", "tolerance") - full, 0.0)
     return {key: np.asarray(found[key]) for key in REQUIREMENTS if key in found and key in standard.asked}
 
 
@@ -91,13 +93,13 @@ def _for_hands(old: Figures, new: Figures) -> Array:
     return np.asarray(np.maximum(least - new.ph, 0.0) + np.maximum(new.ph - most, 0.0))
 
 
-def _out_of_window(old: Figures, new: Figures) -> Array:
+def _out_of_window(old: Figures, new: Figures, full: float) -> Array:
     """How far the texture is beyond the window: water, binder, body, and too much of fat, sugar or salt. (n,) [1]"""
-    water = np.maximum(np.abs(new.place) - np.maximum(np.abs(old.place), 1.0), 0.0)
-    body = np.maximum(np.abs(np.log(new.body / old.body)) / row("texture", "body") - 1.0, 0.0)
+    water = np.maximum(np.abs(new.place) - np.maximum(np.abs(old.place), full), 0.0)
+    body = np.maximum(np.abs(np.log(new.body / old.body)) / row("texture", "body") - full, 0.0)
     most = row("texture", "most")
     more = sum(
-        np.maximum((getattr(new, key) - getattr(old, key)) / row("texture", key) / most - 1.0, 0.0)
+        np.maximum((getattr(new, key) - getattr(old, key)) / row("texture", key) / most - full, 0.0)
         for key in ("softener", "sugar", "salt")
     )
     return np.asarray(water + new.unbound + body + more)

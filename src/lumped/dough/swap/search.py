@@ -6,15 +6,17 @@ drawn by chance: the same question has the same answer.
 """
 
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from functools import cache
+from itertools import combinations, product
 
 import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.swap.figures import Table, figures_of
-from lumped.dough.swap.requirements import Standard, row, score
+from lumped.dough.swap.requirements import Standard, beyond, row, score
 
-__all__ = ["Found", "Search", "searched"]
+__all__ = ["KEPT", "Found", "Search", "searched"]
 
 Array = NDArray[np.float64]
 Rows = NDArray[np.int64]
@@ -23,6 +25,13 @@ _COARSE = (0.7, 0.35, 0.17)
 _FINE = (0.25, 0.12, 0.06, 0.03, 0.015)
 _ALIKE = 3  # recipes of one family in the beam
 _ROUNDS_MORE = 2
+_PATIENCE = {1: 4, 2: 9}  # moves by a step, by how many masses move together
+_FURTHER = np.array([1.0, 3.0, 8.0])
+_STRICT = 1e4
+_MARGIN = 0.1
+_MENDABLE = 0.5  # beyond by more, a recipe is not brought back
+_HOPELESS = 1.5  # beyond by more, fine steps don't mend it
+KEPT = 1e-3  # how far beyond counts as kept, in units of a tolerance
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,6 +62,10 @@ class Search:
         Requirements that are dropped.
     beam : int
         How many recipes go on from round to round.
+    enough : bool
+        Whether one recipe that keeps everything is enough: the search stops there.
+    strict : bool
+        Whether staying well within what is allowed outweighs all else; its square, so that no edge holds a step up.
     """
 
     table: Table
@@ -66,11 +79,16 @@ class Search:
     same_way: int
     without: Collection[str] = field(default_factory=frozenset)
     beam: int = 14
+    enough: bool = False
+    strict: bool = False
 
     def scores(self, masses: Array, ways: Rows) -> tuple[Array, Array]:
         """Give score and all that is beyond what is allowed, of (I, n) recipes. (n,), (n,)"""
         new = figures_of(self.table, masses, ways)
         total, over = score(self.standard, new, self._change(masses, new.mass), without=self.without)
+        if self.strict:
+            inside = beyond(self.standard, new, _MARGIN)
+            total = total + _STRICT * sum(np.square(each) for key, each in inside.items() if key not in self.without)
         return total, np.asarray(sum(over.values(), np.zeros(masses.shape[1])))
 
     def _change(self, masses: Array, mass: Array) -> Array:
@@ -147,11 +165,13 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
     Returns
     -------
     tuple of Found
-        The best first.
+        The best first; none if all are far beyond what is allowed.
     """
     beam = _begun(search)
     seen = beam
     for _ in range(int(search.gone.sum()) + _ROUNDS_MORE if rounds is None else rounds):
+        if search.enough and seen.over.min() < KEPT:
+            break
         grown = _grown(search, beam)
         if grown is None:
             break
@@ -162,10 +182,16 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
         if np.array_equal(after.scores, beam.scores):
             break
         beam = after
+    if seen.over.min() > _HOPELESS:
+        return ()
     needed = seen.kept(_needed(search, seen))
-    best = _moved(search, needed.kept(_unalike(search, needed, search.beam)), _FINE, pairs=True)
+    if search.enough:
+        needed = needed.kept(np.lexsort((needed.scores, needed.over > KEPT))[:3])
+    best = _moved(search, needed.kept(_unalike(search, needed, search.beam, kept_first=True)), _FINE, together=2)
+    if KEPT < best.over.min() < _MENDABLE:
+        best = _mended(search, seen)
     best = best.kept(_needed(search, best))
-    order = np.lexsort((best.scores, best.over > 1e-6))
+    order = np.lexsort((best.scores, best.over > KEPT))
     return tuple(
         Found(
             masses=best.masses[:, k], way=int(best.ways[k]), score=float(best.scores[k]), over=float(best.over[k]),
@@ -173,6 +199,16 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
         )
         for k in order
     )  # fmt: skip
+
+
+def _mended(search: Search, seen: _Beam) -> _Beam:
+    """Bring recipes that are nearly within what is allowed back into it, whatever else it costs."""
+    strict = replace(search, strict=True)
+    near = seen.kept(np.argsort(seen.over, kind="stable")[: 2 if search.enough else 5])
+    near.scores, near.over = strict.scores(near.masses, near.ways)
+    found = _moved(strict, near, (0.35, *_FINE), together=2)
+    found.scores, found.over = search.scores(found.masses, found.ways)
+    return found
 
 
 def _begun(search: Search) -> _Beam:
@@ -207,7 +243,7 @@ def _grown(search: Search, beam: _Beam) -> _Beam | None:
 
 def _needed(search: Search, beam: _Beam) -> list[int]:
     """Recipes of which each ingredient serves: none that is better, or as good, without some of what is new in it."""
-    order = np.argsort(beam.scores, kind="stable")
+    order = np.lexsort((beam.scores, beam.over > KEPT))
     new = (beam.masses > 0) & (search.old[:, None] == 0)
     kept = (beam.masses > 0) & (search.old[:, None] > 0)
     chosen: list[int] = []
@@ -218,12 +254,12 @@ def _needed(search: Search, beam: _Beam) -> list[int]:
     return chosen
 
 
-def _unalike(search: Search, beam: _Beam, most: int) -> list[int]:
+def _unalike(search: Search, beam: _Beam, most: int, *, kept_first: bool = False) -> list[int]:
     """The best recipes, each with other ingredients, and not too many of one family."""
     chosen: list[int] = []
     seen: set[tuple[int, ...]] = set()
     families: dict[tuple[str, ...], int] = {}
-    for k in np.argsort(beam.scores, kind="stable"):
+    for k in np.lexsort((beam.scores, kept_first & (beam.over > KEPT))):
         there = (int(beam.ways[k]), *np.flatnonzero(beam.masses[:, k] > 0).tolist())
         new = np.flatnonzero((beam.masses[:, k] > 0) & (search.old == 0))
         family = (str(beam.ways[k]), *sorted(search.families[i] for i in new))
@@ -237,51 +273,56 @@ def _unalike(search: Search, beam: _Beam, most: int) -> list[int]:
     return chosen
 
 
-def _moved(search: Search, beam: _Beam, steps: Sequence[float], *, pairs: bool = False) -> _Beam:
-    """Move masses up and down, one or two at a time, as long as it helps; the steps shrink."""
+def _moved(search: Search, beam: _Beam, steps: Sequence[float], *, together: int = 1) -> _Beam:
+    """Move masses up and down, some at a time, and on in the direction that helped; the steps shrink."""
     masses, ways = beam.masses.copy(), beam.ways
     scores, over = beam.scores.copy(), beam.over.copy()
     for step in steps:
-        for _ in range(4):
-            trials = list(_trials(search, masses, step, pairs=pairs))
-            columns = np.concatenate([np.full(each.shape[1], k) for k, each in enumerate(trials)])
+        for turn in range(_PATIENCE[together]):
+            if turn % 3 == 0:
+                begun = masses.copy()
+            trials = list(_trials(search, masses, begun, step, together=together))
+            ends = np.cumsum([each.shape[1] for each in trials]).tolist()
+            columns = np.repeat(np.arange(len(trials)), [each.shape[1] for each in trials])
             tried = np.concatenate(trials, axis=1)
-            found, beyond = search.scores(tried, ways[columns])
+            found, beyond_here = search.scores(tried, ways[columns])
             better = False
-            for k in range(masses.shape[1]):
-                own = np.flatnonzero(columns == k)
-                best = own[found[own].argmin()]
+            for k, (start, end) in enumerate(zip([0, *ends], ends, strict=False)):
+                best = start + int(found[start:end].argmin())
                 if found[best] < scores[k] - 1e-6:
-                    masses[:, k], scores[k], over[k], better = tried[:, best], found[best], beyond[best], True
+                    masses[:, k], scores[k], over[k], better = tried[:, best], found[best], beyond_here[best], True
             if not better:
                 break
     return _Beam(masses, ways, scores, over)
 
 
-def _trials(search: Search, masses: Array, step: float, *, pairs: bool) -> Iterator[Array]:
-    """Recipes round each one. (I, trials) for each"""
+def _trials(search: Search, masses: Array, begun: Array, step: float, *, together: int) -> Iterator[Array]:
+    """Recipes round each one: masses times a step, along the way they came, back, and none. (I, trials) for each"""
     for k in range(masses.shape[1]):
         here = masses[:, k]
-        active = np.flatnonzero(here > 0).tolist()
-        moves = [np.zeros(len(here))]
-        for i in active:
-            moves += [_along(len(here), i, step), _along(len(here), i, -step)]
-        if pairs:
-            for a, i in enumerate(active):
-                for j in active[a + 1 :]:
-                    moves += [
-                        _along(len(here), i, step * s) + _along(len(here), j, step * t)
-                        for s in (1, -1)
-                        for t in (1, -1)
-                    ]
-        tried = here[:, None] * np.exp(np.stack(moves, axis=1))
-        back = [i for i in active if search.old[i] > 0 and here[i] != search.old[i]]
-        as_before = np.repeat(here[:, None], len(back), axis=1)
-        as_before[back, np.arange(len(back))] = search.old[back]
-        yield np.concatenate([tried, as_before], axis=1)
+        active = np.flatnonzero(here > 0)
+        moves = step * _moves(len(active), together)
+        came = np.log(here[active] / np.maximum(begun[active, k], 1e-12))
+        if came.any():
+            moves = np.concatenate([moves, came[:, None] * _FURTHER], axis=1)
+        back = active[(search.old[active] > 0) & (here[active] != search.old[active])]
+        new = active[search.old[active] == 0] if together > 1 else active[:0]
+        ends = moves.shape[1] + np.cumsum([len(back), len(new)])
+        tried = np.repeat(here[:, None], ends[-1], axis=1)
+        tried[active, : moves.shape[1]] *= np.exp(np.clip(moves, -3.0, 3.0))
+        tried[back, moves.shape[1] + np.arange(len(back))] = search.old[back]
+        tried[new, ends[0] + np.arange(len(new))] = 0.0
+        yield tried
 
 
-def _along(size: int, row: int, step: float) -> Array:
-    found = np.zeros(size)
-    found[row] = step
-    return found
+@cache
+def _moves(count: int, together: int) -> Array:
+    """All ways to move up to so many of some masses together, each up or down. (count, ways)"""
+    one = np.eye(count)
+    moves = [
+        np.sum([sign * one[i] for i, sign in zip(chosen, signs, strict=True)], axis=0)
+        for size in range(1, together + 1)
+        for chosen in combinations(range(count), size)
+        for signs in product((1, -1), repeat=size)
+    ]
+    return np.stack(moves, axis=1) if moves else np.zeros((0, 0))

@@ -55,12 +55,11 @@ swap-note-shop = { $ingredient }: { $place }.
 
 ## What stands in the way
 
-swap-requirement-texture = water to flour within what hands can knead
-swap-requirement-current = carrying, or blocking, current as well as before
-swap-requirement-acidity = as sour as before
-swap-requirement-keeping = keeping as long as before
-swap-requirement-cost = costing no more than twice as much
-swap-requirement-limits = limits and doses of sodium, potassium, aluminium and boron
+swap-blocks-region = If it may be bought elsewhere than in { $what }, it can be done with { $instead }.
+swap-blocks-diet = Without the diet “{ $what }” it can be done with { $instead }.
+swap-blocks-class = If { $what } may be in it, it can be done with { $instead }.
+swap-blocks-ingredient = If { $what } may stay, it can be done with { $instead }.
+swap-blocks-stove = With a stove it can be done with { $instead }.
 swap-nothing-new = nothing new
 swap-blocks-texture = If the texture may leave the trade’s window, it can be done with { $instead }.
 swap-blocks-current = If the resistivity may be { $resistivity } Ω·m instead of { $before } Ω·m, it can be done with { $instead }.

@@ -1,0 +1,88 @@
+"""What stands in the way: one requirement, or one part of the wish, is dropped at a time, and the search run again."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+import numpy as np
+
+from lumped.dough.swap.candidates import gone_from
+from lumped.dough.swap.figures import Figures, figures_of
+from lumped.dough.swap.laying_out import Base, is_better, search_for
+from lumped.dough.swap.requirements import REQUIREMENTS
+from lumped.dough.swap.results import Blocker
+from lumped.dough.swap.search import KEPT, Found, Search, searched
+from lumped.dough.swap.wants import Wish
+from lumped.errors import RecipeError
+from lumped.texts import say
+
+__all__ = ["blockers_of"]
+
+_NARROW = 8  # recipes that go on where it only matters whether there is one
+
+
+def blockers_of(base: Base, search: Search) -> Iterator[Blocker]:
+    """Name each requirement and each part of the wish without which something could be had.
+
+    Parameters
+    ----------
+    base : Base
+        What the swap starts from.
+    search : Search
+        The search that found nothing.
+    """
+    for key in REQUIREMENTS:
+        if key in search.standard.asked:
+            yield from _without(key, "", base, replace(search, without=frozenset([key])))
+    for key, what, wish in _lesser(base.wish):
+        if not gone_from(base.recipe, wish, base.shop) and wish.target is None:
+            continue  # then the recipe itself would do
+        try:
+            yield from _without(key, what, base, search_for(replace(base, wish=wish)))
+        except RecipeError:  # still nothing left to make a dough of
+            continue
+
+
+def _without(key: str, what: str, base: Base, search: Search) -> Iterator[Blocker]:
+    search = replace(search, beam=_NARROW, enough=True)
+    found = next(iter(searched(search)), None)
+    if found is None or found.over > KEPT or not is_better(search, found):
+        return
+    new = figures_of(search.table, found.masses[:, None], np.array([found.way]))
+    yield Blocker(
+        requirement=what or key, ingredients=tuple(search.table.keys[i] for i in found.added),
+        words=say(f"swap-blocks-{key}", what=what, instead=_instead(found, base, search), **_slots(search, new)),
+    )  # fmt: skip
+
+
+def _lesser(wish: Wish) -> Iterator[tuple[str, str, Wish]]:
+    """The wish with one part of several taken back."""
+    parts: list[tuple[str, str, Wish]] = []
+    if wish.region is not None:
+        parts.append(("region", wish.region, replace(wish, region=None)))
+    for diet in wish.diets:
+        parts.append(("diet", diet, replace(wish, diets=tuple(each for each in wish.diets if each != diet))))
+    for word in wish.classes:
+        parts.append(("class", word, replace(wish, classes=tuple(each for each in wish.classes if each != word))))
+    for key in wish.ingredients:
+        left = tuple(each for each in wish.ingredients if each != key)
+        parts.append(("ingredient", key, replace(wish, ingredients=left)))
+    if not wish.stove:
+        parts.append(("stove", "stove", replace(wish, stove=True)))
+    yield from (part for part in parts if len(parts) > 1)
+
+
+def _instead(found: Found, base: Base, search: Search) -> str:
+    names = [base.shop[search.table.keys[i]].name for i in found.added]
+    return ", ".join(names) or say("swap-nothing-new")
+
+
+def _slots(search: Search, new: Figures) -> dict[str, str]:
+    """Figures that a sentence on a blocker may show."""
+    old = search.standard.old
+    return {
+        "resistivity": f"{new.resistivity[0]:.3g}", "before": f"{old.resistivity[0]:.3g}", "ph": f"{new.ph[0]:.1f}",
+        "ph_before": f"{old.ph[0]:.1f}", "activity": f"{new.water_activity[0]:.2f}",
+        "activity_before": f"{old.water_activity[0]:.2f}",
+        "cost": "–" if new.cost is None or old.cost is None else f"{new.cost[0] / old.cost[0]:.1f}",
+        "potassium": f"{1e2 * new.elements[1, 0]:.2g}", "sodium": f"{1e2 * new.elements[0, 0]:.2g}",
+    }  # fmt: skip

@@ -1,0 +1,80 @@
+"""What a search starts from: the recipe as it was, what is asked, and all that may go in."""
+
+import datetime
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+import numpy as np
+
+from lumped.dough.kneading import Kneading
+from lumped.dough.recipe import Recipe
+from lumped.dough.swap.candidates import candidates, family_of, gone_from, trouble_of
+from lumped.dough.swap.figures import WAYS, Figures, figures_of, table_of
+from lumped.dough.swap.requirements import REQUIREMENTS, Standard, gain, limits_of, row
+from lumped.dough.swap.search import Found, Search
+from lumped.dough.swap.wants import Wish
+from lumped.pantry import Pantry
+from lumped.quantities import Value
+
+__all__ = ["Base", "is_better", "search_for"]
+
+_STOVELESS = ("kettle", "microwave", "not cooked")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Base:
+    """What a swap starts from."""
+
+    recipe: Recipe
+    wish: Wish
+    shop: Pantry
+    before: Kneading
+    prices: Mapping[str, Value] | None
+    money: str
+    system: str
+    count: int
+    date: datetime.date | None
+
+
+def search_for(base: Base) -> Search:
+    """Lay out the search: table, standard, and what is open."""
+    recipe, wish, shop = base.recipe, base.wish, base.shop
+    gone = gone_from(recipe, wish, shop)
+    new = candidates(recipe, wish, shop)
+    if base.prices is not None:
+        new = tuple(key for key in new if key in base.prices)
+    keys = (*recipe.ingredients, *new)
+    middle = {key: each.mean for key, each in base.prices.items()} if base.prices is not None else None
+    table = table_of(recipe, keys, shop, middle)
+    same = WAYS.index(recipe.cooked)
+    old = np.array([recipe.mass_of(key) for key in keys])
+    figures = figures_of(table, old[:, None], np.array([same]))
+    roles = {role for key in recipe.ingredients for role in shop[key].roles}
+    ways = (same,) if wish.stove or recipe.cooked != "pot" else tuple(map(WAYS.index, _STOVELESS))
+    return Search(
+        table=table, standard=_standard(base, figures, table.prices is not None), old=old, ways=ways, same_way=same,
+        gone=np.array([key in gone for key in keys]), trouble=trouble_of(keys, wish),
+        families=tuple(family_of(shop[key]) for key in keys),
+        roles=np.array([[float(role in shop[key].roles) for key in keys] for role in sorted(roles)]),
+    )  # fmt: skip
+
+
+def _standard(base: Base, figures: Figures, priced: bool) -> Standard:
+    resistivity = base.before.value(base.before.chain.resistivity, "Ω·m")
+    conducts = base.recipe.kind == "conducting"
+    room = np.log(resistivity.high / resistivity.mean) if conducts else np.log(resistivity.mean / resistivity.low)
+    dropped = {"acidity"} if "acid" in base.wish.classes else set()
+    dropped |= set() if priced else {"cost"}
+    return Standard(
+        old=figures, conducts=conducts, room=float(max(room, 0.05)), limits=limits_of(figures, date=base.date),
+        asked=frozenset(REQUIREMENTS) - dropped, target=base.wish.target,
+    )  # fmt: skip
+
+
+def is_better(search: Search, found: Found) -> bool:
+    """Tell whether a recipe is a step towards what is aimed at; where nothing is aimed at, any is."""
+    if search.standard.target is None:
+        return True
+    new = figures_of(search.table, found.masses[:, None], np.array([found.way]))
+    least = row("change", "better") / (10 if search.standard.target == "keeps-longer" else 1)
+    return bool(gain(search.standard, new)[0] >= least)

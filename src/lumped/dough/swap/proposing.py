@@ -1,0 +1,108 @@
+"""From what a search found to proposals: in kitchen measures, checked again, unlike each other, and explained."""
+
+from collections.abc import Iterator, Mapping
+from typing import NamedTuple
+
+import numpy as np
+
+from lumped.dough.beliefs import sorted_out
+from lumped.dough.kneading import Kneading, kneading
+from lumped.dough.notes import allergens_in
+from lumped.dough.properties import PROPERTIES, drawn_prices, spent
+from lumped.dough.recipe import Portion, Recipe
+from lumped.dough.swap.explaining import notes_on, reasons_for
+from lumped.dough.swap.figures import WAYS, figures_of
+from lumped.dough.swap.kitchen import rounded_recipe
+from lumped.dough.swap.laying_out import Base, is_better
+from lumped.dough.swap.requirements import beyond
+from lumped.dough.swap.results import Change, Proposal
+from lumped.dough.swap.search import KEPT, Found, Search, searched
+from lumped.dough.texture import feel_of
+from lumped.dough.what_if import ratio
+from lumped.quantities import Value
+from lumped.texts import say
+
+__all__ = ["properties_of", "proposal_of", "proposals_of"]
+
+SHOWN = ("resistivity", "water_activity", "hydration", "ph", "sodium", "cost")
+
+
+class _Ready(NamedTuple):
+    """A recipe that a kitchen can make and that keeps everything."""
+
+    recipe: Recipe
+    found: Found
+    over: Mapping[str, float]
+    shifts: Mapping[str, float]
+
+
+def proposals_of(base: Base, search: Search) -> Iterator[Proposal]:
+    """Round, check again, and take those that are not alike: other families first, then other ingredients."""
+    ready: list[_Ready] = []
+    for found in searched(search):
+        if found.over > KEPT or not is_better(search, found):
+            continue
+        recipe, rounded = rounded_recipe(base.recipe, found, search, base.shop, base.system)
+        over = _beyond(search, recipe)
+        if sum(over.values()) <= KEPT:
+            ready.append(_Ready(recipe, found, over, rounded.shifts if rounded else {}))
+        if len(ready) >= 3 * base.count:
+            break
+    for each in _distinct(ready, search, base.count):
+        yield proposal_of(base, each.recipe, each.over, each.shifts)
+
+
+def _distinct(ready: list[_Ready], search: Search, count: int) -> list[_Ready]:
+    families: set[tuple[str, ...]] = set()
+    first: list[_Ready] = []
+    later: list[_Ready] = []
+    for each in ready:
+        family = (each.recipe.cooked, *sorted(search.families[i] for i in each.found.added))
+        (later if family in families else first).append(each)
+        families.add(family)
+    return (first + later)[:count]
+
+
+def _beyond(search: Search, recipe: Recipe) -> dict[str, float]:
+    """How far a recipe is beyond what each requirement allows, as it is written."""
+    masses = np.array([recipe.mass_of(key) for key in search.table.keys])
+    new = figures_of(search.table, masses[:, None], np.array([WAYS.index(recipe.cooked)]))
+    return {key: float(each[0]) for key, each in beyond(search.standard, new).items()}
+
+
+def proposal_of(base: Base, recipe: Recipe, over: Mapping[str, float], shifts: Mapping[str, float]) -> Proposal:
+    """Work a recipe out with everything that is open, and explain it."""
+    done = kneading(recipe, base.shop)
+    was, now = (allergens_in(each, base.shop) for each in (base.recipe, recipe))
+    return Proposal(
+        recipe=recipe, changes=tuple(_changes(base.recipe, recipe)), properties=properties_of(done, base),
+        ratio=ratio(done, base.before), beyond=over, reasons=reasons_for(base.before, done, base.shop),
+        notes=notes_on(base.recipe, recipe, base.wish, base.shop), allergens=now,
+        allergens_gone=tuple(each for each in was if each not in now),
+        allergens_new=tuple(each for each in now if each not in was),
+        rounding={key: each for key, each in shifts.items() if key != "beyond"},
+        feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, "")), money=base.money,
+    )  # fmt: skip
+
+
+def _changes(before: Recipe, after: Recipe) -> Iterator[Change]:
+    for key in dict.fromkeys((*before.ingredients, *after.ingredients)):
+        written = " + ".join(_written(each) for each in after.portions if each.ingredient == key)
+        yield Change(ingredient=key, before=before.mass_of(key), after=after.mass_of(key), written=written)
+
+
+def _written(portion: Portion) -> str:
+    if portion.as_needed is None:
+        return portion.written
+    low, high = (f"{1e3 * each:.0f}" for each in portion.as_needed)
+    return say("swap-by-feel", amount=portion.written, low=low, high=high)
+
+
+def properties_of(done: Kneading, base: Base) -> dict[str, Value]:
+    """Give what a dough has, by key of `PROPERTIES`, cost only if every ingredient has a price. [unit of each]"""
+    given = sorted_out(done.recipe, done.named, base.shop)
+    cost = spent(given.keys, given.masses, drawn_prices(base.prices))
+    return {
+        key: done.value(PROPERTIES[key].given(done.chain, cost), PROPERTIES[key].unit)
+        for key in SHOWN if key != "cost" or cost is not None
+    }  # fmt: skip
