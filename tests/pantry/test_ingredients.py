@@ -42,7 +42,8 @@ def test_metals_never_outweigh_the_acids_and_anions_that_they_are_salts_of(ingre
     for key in ingredient.composition:
         parts = compound(key)
         left = sum(CHARGES[ion] * count for ion, count in parts.ions.items())
-        room = sum(PROTONS[acid] * count for acid, count in parts.acids.items())
+        left += 3 * parts.acids.get("aluminium", 0)  # which gives hydrogen of the water round it away
+        room = sum(PROTONS[acid] * count for acid, count in parts.acids.items() if acid != "aluminium")
         assert 0 <= left <= room
 
 

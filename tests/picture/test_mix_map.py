@@ -11,6 +11,7 @@ from lumped.dough.maps import mix_map
 from lumped.picture.mix_map import levels_of, map_svg, ridges_of
 from lumped.picture.ridges import level_lines_on, nice_levels, regions_on
 from lumped.picture.shades import shades
+from lumped.quantities import rounded_text
 
 SALTED = recipe_of({**CONDUCTING, "table-salt": 73})
 SWEET = recipe_of(INSULATING, "insulating", "not cooked")
@@ -107,7 +108,8 @@ def test_the_map_is_sound_svg_with_its_point_its_ridges_and_its_reasons(drawn):
     assert {"too-stiff", "too-wet", "salt-stays-solid"} <= reasons
     levels = {float(each.get("data-level")) for each in root.iter() if each.get("data-level")}
     assert levels == set(levels_of(mix_map(SALTED, THREE)))
-    assert "this recipe: 0.195 Ω·m" in drawn
+    here = float(mix_map(SALTED, THREE).at(mix_map(SALTED, THREE).point).item())
+    assert f"this recipe: {rounded_text(here)} Ω·m" in drawn
     assert "nan" not in drawn
     ids = re.findall(r'\bid="([^"]+)"', drawn)
     assert len(ids) == len(set(ids))

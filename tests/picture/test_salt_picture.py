@@ -10,6 +10,7 @@ from tests.till import PRICES
 
 from lumped.dough.salting import salting
 from lumped.picture.salt_picture import salt_svg
+from lumped.quantities import rounded_text
 
 
 @pytest.fixture(scope="module")
@@ -22,11 +23,18 @@ def drawn(request, row):
     return salt_svg(row, theme=request.param, prefix="s-")
 
 
-def test_all_four_stand_over_one_row(drawn):
+def test_all_four_stand_over_one_row(drawn, row):
     root = ElementTree.fromstring(drawn)
     strips = [each.get("data-strip") for each in root.iter() if each.get("data-strip")]
     assert strips == ["resistivity", "water_activity", "sodium", "cost"]
-    for words in ("this recipe: 0.206 Ω·m", "conducts best", "some stays solid", "bacteria", "yeasts", "moulds"):
+    for words in (
+        f"this recipe: {rounded_text(row.point['resistivity'].mean)} Ω·m",
+        "conducts best",
+        "some stays solid",
+        "bacteria",
+        "yeasts",
+        "moulds",
+    ):
         assert words in drawn
     assert "nan" not in drawn
 

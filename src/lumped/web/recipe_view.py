@@ -139,7 +139,7 @@ class RecipeView:
         self._does.tell(say("web-dough-conducts" if shown["conducts"] else "web-dough-blocks"))
         figures = {"figure": shown["resistivity"], "other": shown["resistivity_ohm_cm"]}
         self._figures.tell(say("web-dough-figures", temperature=f"{shown['temperature_degC']:g}", **figures))
-        self._tell_notes(dough["notes"])
+        self._tell_notes([*shown["does"], *dough["notes"]])
         self._story.tell(shown["story"])
         reveal(self._story, bool(shown["story"]))
         reveal(self._invented, dough["invented"])
@@ -189,6 +189,9 @@ class RecipeView:
                 Words("summary", say("web-careful"))
                 self._cautions = html.ul().classes("notes")
             with html.details():
+                Words("summary", say("heading-narrower"))
+                self._narrower = html.ul().classes("notes")
+            with html.details():
                 Words("summary", say("web-dough-steps"))
                 self._steps = html.dl().classes("numbers")
         self._tell_folds(shown)
@@ -197,6 +200,10 @@ class RecipeView:
         self._cautions.clear()
         with self._cautions:
             for each in shown["cautions"]:
+                Words("li", each)
+        self._narrower.clear()
+        with self._narrower:
+            for each in shown["narrower"]:
                 Words("li", each)
         self._steps.clear()
         with self._steps:

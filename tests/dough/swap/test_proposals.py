@@ -1,0 +1,87 @@
+"""Proposals keep what matters, hold nothing that was forbidden, and are what they say when worked out alone."""
+
+import pytest
+from tests.bowls import CONDUCTING, INSULATING, recipe_of
+
+from lumped.dough.kneading import knead, knead_middle
+from lumped.dough.swap import CLASSES, Wish, read_wish, swapped
+from lumped.errors import InputError, RecipeError
+from lumped.pantry import pantry
+
+SALT = recipe_of({**CONDUCTING, "table-salt": 73})
+SUGAR = recipe_of(INSULATING, "insulating", "not cooked")
+
+
+@pytest.mark.parametrize(
+    ("recipe", "kind"), [(SALT, "gluten"), (SALT, "acid"), (SALT, "fat"), (SUGAR, "gluten"), (SUGAR, "sugar")]
+)
+def test_no_proposal_holds_what_was_forbidden(recipe, kind):
+    shop = pantry()
+    found = swapped(recipe, Wish(classes=(kind,)), shop, measures="scale", count=2)
+    assert found.proposals or found.blockers
+    for proposal in found.proposals:
+        assert [key for key in proposal.recipe.ingredients if CLASSES[kind](shop[key])] == []
+
+
+def test_a_proposal_worked_out_alone_gives_the_printed_figures():
+    found = swapped(SALT, Wish(ingredients=("cream-of-tartar",)), count=1, measures="scale")
+    proposal = found.proposals[0]
+    alone = knead(proposal.recipe)
+    assert alone.resistivity.mean == pytest.approx(proposal.properties["resistivity"].mean, rel=1e-9)
+    activity = alone.reason("water_activity").value.mean
+    assert activity == pytest.approx(proposal.properties["water_activity"].mean, rel=1e-6)
+
+
+def test_another_acid_instead_of_cream_of_tartar_keeps_what_the_dough_does():
+    found = swapped(SALT, Wish(ingredients=("cream-of-tartar",)), count=3, measures="scale")
+    assert len(found.proposals) == 3
+    for proposal in found.proposals:
+        assert proposal.ratio.mean == pytest.approx(1, abs=0.25)
+        assert float(knead_middle(proposal.recipe).ph[0]) < 5
+        assert proposal.reasons
+
+
+def test_without_gluten_the_allergen_is_gone_and_the_dough_still_carries():
+    found = swapped(SALT, Wish(classes=("gluten",)), count=2, measures="scale")
+    assert found.gone == ("plain-flour",)
+    for proposal in found.proposals:
+        assert "cereals containing gluten" not in proposal.allergens
+        assert knead(proposal.recipe).conducts
+
+
+def test_with_nothing_forbidden_the_recipe_comes_back_as_it_is():
+    found = swapped(SALT, Wish(), measures="scale")
+    assert found.unchanged
+    assert {key: SALT.mass_of(key) for key in SALT.ingredients} == pytest.approx(
+        {key: found.proposals[0].recipe.mass_of(key) for key in found.proposals[0].recipe.ingredients}
+    )
+
+
+def test_proposals_are_distinct():
+    found = swapped(SALT, Wish(classes=("gluten",)), count=3, measures="scale")
+    assert len({frozenset(each.recipe.ingredients) for each in found.proposals}) == len(found.proposals)
+
+
+def test_a_conducting_dough_without_any_salt_meets_what_blocks_it():
+    found = swapped(SALT, Wish(classes=("salt",), diets=()), count=1, measures="scale")
+    if found.proposals:  # other ions may do, and then they must carry as well
+        assert found.proposals[0].ratio.mean < 2
+    else:
+        assert found.blockers
+        assert all(each.words for each in found.blockers)
+
+
+@pytest.mark.parametrize(
+    ("without", "says"),
+    [(["alun"], r"alum"), (["xanthan gum"], r"."), (["moonlight"], r"moonlight")],
+)
+def test_an_ingredient_that_is_not_known_or_not_in_it_is_told(without, says):
+    with pytest.raises((InputError, RecipeError), match=says):
+        read_wish(SALT, pantry(), without=without, diets=(), where=None, target=None)
+
+
+def test_measures_and_counts_that_cannot_be_are_told():
+    with pytest.raises(InputError, match=r"buckets"):
+        swapped(SALT, Wish(), measures="buckets")
+    with pytest.raises(InputError, match=r"9"):
+        swapped(SALT, Wish(), count=9)
