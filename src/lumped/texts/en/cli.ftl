@@ -40,7 +40,6 @@ heading-computed = How it was computed
 budget = Of the { $given } V that the pack gives, the parts keep { $parts } V; passing from metal to dough and back takes { $metal } V, the dough close round the legs { $dough_leads } V, the way through the dough { $dough_path } V, the pack itself { $pack } V.
 ports-computed = { $unknowns } cells of { $pitch } mm; error of the solution { $error }.
 ports-spread = On a shifted grid the conductances differ by at most { $spread } %.
-dough-in-ohm-cm = The same in ohm-centimetres
 
 ## lumped notebook
 
