@@ -5,10 +5,10 @@ the chain; the best that are not alike go on, and their masses are moved up and 
 drawn by chance: the same question has the same answer.
 """
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
-from itertools import combinations, product
+from itertools import combinations, pairwise, product
 
 import numpy as np
 from numpy.typing import NDArray
@@ -25,7 +25,7 @@ _COARSE = (0.7, 0.35, 0.17)
 _FINE = (0.25, 0.12, 0.06, 0.03, 0.015)
 _ALIKE = 3  # recipes of one family in the beam
 _ROUNDS_MORE = 2
-_PATIENCE = {1: 4, 2: 9}  # moves by a step, by how many masses move together
+_PATIENCE = {1: 4, 2: 9, 3: 15}  # moves by a step, by how many masses move together
 _FURTHER = np.array([1.0, 3.0, 8.0])
 _STRICT = 1e4
 _MARGIN = 0.1
@@ -101,7 +101,7 @@ class Search:
         return np.asarray(
             row("change", "ingredient") * touched.sum(axis=0) + row("change", "role") * missing
             + row("change", "distance") * moved.sum(axis=0) / self.old.sum() + self.trouble @ new
-            + row("change", "batch") * np.square(batch) / (1 + np.square(batch) / 4)
+            + row("change", "batch") * np.square(batch) / (1 + np.abs(batch) / 4)
         )  # fmt: skip
 
 
@@ -182,7 +182,7 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
         if np.array_equal(after.scores, beam.scores):
             break
         beam = after
-    if seen.over.min() > _HOPELESS:
+    if seen.over.min() > (_MENDABLE if search.enough else _HOPELESS):
         return ()
     needed = seen.kept(_needed(search, seen))
     if search.enough:
@@ -204,9 +204,10 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
 def _mended(search: Search, seen: _Beam) -> _Beam:
     """Bring recipes that are nearly within what is allowed back into it, whatever else it costs."""
     strict = replace(search, strict=True)
-    near = seen.kept(np.argsort(seen.over, kind="stable")[: 2 if search.enough else 5])
+    near = seen.kept(np.argsort(seen.over, kind="stable")[:40])
+    near = near.kept(_unalike(search, near, 2 if search.enough else 4))
     near.scores, near.over = strict.scores(near.masses, near.ways)
-    found = _moved(strict, near, (0.35, *_FINE), together=2)
+    found = _moved(strict, near, (0.35, *_FINE), together=2 if search.enough else 3)
     found.scores, found.over = search.scores(found.masses, found.ways)
     return found
 
@@ -278,41 +279,39 @@ def _moved(search: Search, beam: _Beam, steps: Sequence[float], *, together: int
     masses, ways = beam.masses.copy(), beam.ways
     scores, over = beam.scores.copy(), beam.over.copy()
     for step in steps:
+        moving = list(range(masses.shape[1]))
         for turn in range(_PATIENCE[together]):
             if turn % 3 == 0:
                 begun = masses.copy()
-            trials = list(_trials(search, masses, begun, step, together=together))
-            ends = np.cumsum([each.shape[1] for each in trials]).tolist()
-            columns = np.repeat(np.arange(len(trials)), [each.shape[1] for each in trials])
+            trials = [_trials(search, masses[:, k], begun[:, k], step, together=together) for k in moving]
+            ends = np.cumsum([0, *(each.shape[1] for each in trials)]).tolist()
             tried = np.concatenate(trials, axis=1)
-            found, beyond_here = search.scores(tried, ways[columns])
-            better = False
-            for k, (start, end) in enumerate(zip([0, *ends], ends, strict=False)):
-                best = start + int(found[start:end].argmin())
-                if found[best] < scores[k] - 1e-6:
-                    masses[:, k], scores[k], over[k], better = tried[:, best], found[best], beyond_here[best], True
-            if not better:
+            found, beyond_here = search.scores(tried, np.repeat(ways[moving], np.diff(ends)))
+            best = [start + int(found[start:end].argmin()) for start, end in pairwise(ends)]
+            better = [(k, row) for k, row in zip(moving, best, strict=True) if found[row] < scores[k] - 1e-6]
+            for k, number in better:
+                masses[:, k], scores[k], over[k] = tried[:, number], found[number], beyond_here[number]
+            moving = [k for k, _ in better]  # the others would find the same again
+            if not moving:
                 break
     return _Beam(masses, ways, scores, over)
 
 
-def _trials(search: Search, masses: Array, begun: Array, step: float, *, together: int) -> Iterator[Array]:
-    """Recipes round each one: masses times a step, along the way they came, back, and none. (I, trials) for each"""
-    for k in range(masses.shape[1]):
-        here = masses[:, k]
-        active = np.flatnonzero(here > 0)
-        moves = step * _moves(len(active), together)
-        came = np.log(here[active] / np.maximum(begun[active, k], 1e-12))
-        if came.any():
-            moves = np.concatenate([moves, came[:, None] * _FURTHER], axis=1)
-        back = active[(search.old[active] > 0) & (here[active] != search.old[active])]
-        new = active[search.old[active] == 0] if together > 1 else active[:0]
-        ends = moves.shape[1] + np.cumsum([len(back), len(new)])
-        tried = np.repeat(here[:, None], ends[-1], axis=1)
-        tried[active, : moves.shape[1]] *= np.exp(np.clip(moves, -3.0, 3.0))
-        tried[back, moves.shape[1] + np.arange(len(back))] = search.old[back]
-        tried[new, ends[0] + np.arange(len(new))] = 0.0
-        yield tried
+def _trials(search: Search, here: Array, begun: Array, step: float, *, together: int) -> Array:
+    """Recipes round one: masses times a step, further along the way they came, back as before, and none. (I, trials)"""
+    active = np.flatnonzero(here > 0)
+    moves = step * _moves(len(active), together)
+    came = np.log(here[active] / np.maximum(begun[active], 1e-12))
+    if came.any():
+        moves = np.concatenate([moves, came[:, None] * _FURTHER], axis=1)
+    back = active[(search.old[active] > 0) & (here[active] != search.old[active])]
+    new = active[search.old[active] == 0] if together > 1 else active[:0]
+    ends = moves.shape[1] + np.cumsum([len(back), len(new)])
+    tried = np.repeat(here[:, None], ends[-1], axis=1)
+    tried[active, : moves.shape[1]] *= np.exp(np.clip(moves, -1.0, 1.0))
+    tried[back, moves.shape[1] + np.arange(len(back))] = search.old[back]
+    tried[new, ends[0] + np.arange(len(new))] = 0.0
+    return tried
 
 
 @cache

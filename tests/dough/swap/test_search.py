@@ -1,0 +1,49 @@
+"""The local search against a grid over all amounts, on a pantry small enough for one."""
+
+import numpy as np
+from tests.dough.swap.shelves import SALT, salt_dough, shelf
+
+from lumped.dough.kneading import kneading
+from lumped.dough.swap.laying_out import Base, search_for
+from lumped.dough.swap.search import KEPT, searched
+from lumped.dough.swap.wants import Wish
+
+
+def search_in(wish, *keys):
+    recipe, shop = salt_dough(), shelf(*SALT, *keys)
+    return search_for(Base(
+        recipe=recipe, wish=wish, shop=shop, before=kneading(recipe, shop), prices=None, money="", system="scale",
+        count=3, date=None,
+    ))  # fmt: skip
+
+
+def test_the_search_finds_what_a_grid_finds():
+    """All of 25 × 25 × 25 amounts of rice flour, water and salt, evaluated; the search must not be worse by 2 %."""
+    search = search_in(Wish(classes=("wheat",)), "rice-flour")
+    rows = [search.table.row(key) for key in ("rice-flour", "tap-water", "table-salt")]
+    axes = [np.append(np.linspace(0.5, 1.6, 24) * middle, middle) for middle in (0.130, 0.237, 0.055)]
+    grid = np.stack([each.ravel() for each in np.meshgrid(*axes, indexing="ij")])
+    masses = np.repeat(np.where(search.gone, 0.0, search.old)[:, None], grid.shape[1], axis=1)
+    masses[rows] = grid
+    scores, over = search.scores(masses, np.full(grid.shape[1], search.same_way))
+    best = searched(search)[0]
+    assert best.over <= KEPT
+    assert best.score <= 1.02 * scores[over <= KEPT].min()
+
+
+def test_scores_of_many_are_those_of_each_alone():
+    search = search_in(Wish(classes=("wheat",)), "rice-flour", "cornstarch")
+    factors = np.linspace(0.5, 1.5, 7)
+    masses = np.where(search.gone, 0.0, search.old)[:, None] * factors
+    masses[search.table.row("rice-flour")] = 0.12
+    ways = np.full(7, search.same_way)
+    together, _ = search.scores(masses, ways)
+    alone = [search.scores(masses[:, [k]], ways[[k]])[0][0] for k in range(7)]
+    np.testing.assert_allclose(together, alone, rtol=1e-6)
+
+
+def test_the_recipe_itself_scores_nothing():
+    search = search_in(Wish(), "rice-flour")
+    score, over = search.scores(search.old[:, None], np.array([search.same_way]))
+    assert abs(score[0]) < 1e-9
+    assert over[0] == 0
