@@ -10,7 +10,7 @@ from lumped.chemistry.activity import water_activity, water_activity_interval
 from lumped.chemistry.brine import brine_conductivity, is_extrapolated, salt_water_conductivity
 from lumped.chemistry.density import brine_density, liquid_volume
 from lumped.chemistry.dissolving import salt_dissolving_time
-from lumped.chemistry.mixture import Brine, limiting_conductivity, mixture_conductivity
+from lumped.chemistry.mixture import Brine, limiting_conductivity, mixture_conductivity, mixture_width
 from lumped.chemistry.solubility import (
     bitartrate_solubility,
     parted,
@@ -31,6 +31,7 @@ __all__ = [
     "liquid_viscosity_ratio",
     "liquid_volume",
     "mixture_conductivity",
+    "mixture_width",
     "mobility_left",
     "parted",
     "salt_dissolving_time",

@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.brine import T20, molar_conductivity, relative_width, temperature_factor
-from lumped.chemistry.potash import potash_molar_conductivity
+from lumped.chemistry.potash import STRONGEST, potash_molar_conductivity
 from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 
@@ -23,7 +23,7 @@ __all__ = ["Brine", "limiting_conductivity", "mixture_conductivity", "mixture_wi
 
 Array = NDArray[np.float64]
 _SALT = ("sodium", "chloride")
-_PAIRING = ("magnesium", "calcium", "aluminium", "sulphate")
+_PAIRING = ("magnesium", "calcium", "aluminium", "iron", "copper", "nickel", "sulphate")
 
 
 def limiting_conductivity(ion: str) -> float:
@@ -127,7 +127,8 @@ def mixture_width(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> A
 
     Notes
     -----
-    ±2 to 4 % as salt's tables; ±8 % on what potassium carries, for strong potash is from memory; on what other ions
+    ±2 to 4 % as salt's tables; ±2 % on a potash liquid up to 1 mol/L, ±8 %
+    beyond, where it is extrapolated from memory; on what other ions
     carry ±15 % and as much again for each mol/L of ionic strength, up to ±140 %: strong calcium chloride is thick and
     comes out 40 % too poor; ±60 % on sulphate and metals that pair with it.
 
@@ -145,7 +146,8 @@ def mixture_width(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> A
     double = sum((part for ion, part in parts.items() if _valence(ion) > 1 and ion in _PAIRING), start=np.zeros(1))
     paired = np.minimum(double, 2 * parts.get("sulphate", np.zeros(1))) / whole
     pairing = 0.6 * np.asarray(paired)
-    potash = 0.08 * np.asarray(parts.get("potassium", 0.0)) / whole
+    known = np.where(strength > 1e3 * STRONGEST, 0.08, 0.02)
+    potash = 2 * known * np.asarray(parts.get("potassium", 0.0)) / whole
     return np.asarray(np.hypot(np.hypot(relative_width(temperature), other * (1 - own)), np.hypot(pairing, potash)))
 
 
