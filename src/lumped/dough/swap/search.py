@@ -22,6 +22,7 @@ Array = NDArray[np.float64]
 Rows = NDArray[np.int64]
 _AMOUNTS = (0.002, 0.006, 0.018, 0.05, 0.12, 0.25, 0.4)  # shares of all that goes in, at which an ingredient is tried
 _COARSE = (0.7, 0.35, 0.17)
+_QUICK = (0.5, 0.2)
 _FINE = (0.25, 0.12, 0.06, 0.03, 0.015)
 _ALIKE = 3  # recipes of one family in the beam
 _ROUNDS_MORE = 2
@@ -169,13 +170,14 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
     """
     beam = _begun(search)
     seen = beam
-    for _ in range(int(search.gone.sum()) + _ROUNDS_MORE if rounds is None else rounds):
+    more = 1 if search.enough else _ROUNDS_MORE
+    for _ in range(int(search.gone.sum()) + more if rounds is None else rounds):
         if search.enough and seen.over.min() < KEPT:
             break
         grown = _grown(search, beam)
         if grown is None:
             break
-        grown = _moved(search, grown, _COARSE)
+        grown = _moved(search, grown, _QUICK if search.enough else _COARSE)
         seen = seen.joined(grown)
         chosen = _unalike(search, seen, search.beam)
         after = seen.kept(chosen)
