@@ -61,7 +61,8 @@ def _print_swap(found: "Swap") -> None:
         print_notes(say("heading-proposal", number=number, way=_way(each)), list(_sentences(each)))
     remembered = [say("map-prices", money=found.money)] if found.money else []
     print_notes(say("heading-findings"), [say("swap-kept"), say("swap-steps"), *remembered])
-    print_notes(say("heading-cautions"), [say("dough-caution-salt-skin"), say("caution-rules")])
+    salty = [say("dough-caution-salt-skin")] if found.recipe.kind == "conducting" else []
+    print_notes(say("heading-cautions"), [*salty, say("caution-rules")])
 
 
 def _amounts(found: "Swap") -> Iterator[tuple[str, ...]]:

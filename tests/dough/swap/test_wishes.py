@@ -26,7 +26,7 @@ def sugar_dough():
     return recipe_of(INSULATING, "insulating", "not cooked")
 
 
-@settings(max_examples=5, deadline=None, derandomize=True)
+@settings(max_examples=4, deadline=None, derandomize=True)
 @given(st.sampled_from(sorted(CLASSES)), st.sampled_from([(), ("no gluten",), ("vegan", "no corn")]), st.booleans())
 def test_what_is_forbidden_is_in_no_proposal(word, diets, conducts):
     wish = Wish(classes=(word,), diets=diets)
@@ -70,6 +70,13 @@ def test_rice_flour_for_wheat_takes_the_allergens_away():
     assert best.allergens == ()
     assert set(best.allergens_gone) == {"cereals containing gluten", "wheat"}
     assert any("stretch" in note for note in best.notes)
+
+
+def test_no_proposal_is_worse_than_the_old_interval():
+    found = swapped(sugar_dough(), Wish(classes=("sugar",)))
+    assert all(each.properties["resistivity"].mean >= found.before["resistivity"].low for each in found.proposals)
+    found = swapped(salt_dough(), Wish(stove=False))
+    assert all(each.properties["resistivity"].mean <= found.before["resistivity"].high for each in found.proposals)
 
 
 def test_a_cold_dough_without_gluten_gets_a_binder():

@@ -179,7 +179,7 @@ def _notes(before: Recipe, after: Recipe, wish: Wish, shop: Pantry) -> Iterator[
         yield say("swap-note-texture")
     if "wheat" in bodies[0] and "wheat" not in bodies[1]:
         yield say("swap-note-no-gluten")
-    if "starch" in bodies[1] - bodies[0]:
+    if "starch" in bodies[1] - bodies[0] and "wheat" not in bodies[1]:
         yield say("swap-note-starch-cold" if after.cooked == "not cooked" else "swap-note-starch-cooked")
     if before.cooked != after.cooked:
         yield say(f"swap-note-{after.cooked.replace(' ', '-')}")

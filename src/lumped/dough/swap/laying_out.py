@@ -18,6 +18,7 @@ from lumped.quantities import Value
 
 __all__ = ["Base", "is_better", "search_for"]
 
+_WELL_WITHIN = 0.9  # of the old interval: middles of the chain and medians of draws are not quite the same
 _STOVELESS = ("kettle", "microwave", "not cooked")
 
 
@@ -66,7 +67,8 @@ def _standard(base: Base, figures: Figures, priced: bool) -> Standard:
     dropped = {"acidity"} if "acid" in base.wish.classes else set()
     dropped |= set() if priced else {"cost"}
     return Standard(
-        old=figures, conducts=conducts, room=float(max(room, 0.05)), limits=limits_of(figures, date=base.date),
+        old=figures, conducts=conducts, room=_WELL_WITHIN * float(max(room, 0.05)),
+        limits=limits_of(figures, date=base.date),
         asked=frozenset(REQUIREMENTS) - dropped, target=base.wish.target,
     )  # fmt: skip
 

@@ -49,7 +49,16 @@ def proposals_of(base: Base, search: Search) -> Iterator[Proposal]:
         if len(ready) >= 3 * base.count:
             break
     for each in _distinct(ready, search, base.count):
-        yield proposal_of(base, each.recipe, each.over, each.shifts)
+        proposal = proposal_of(base, each.recipe, each.over, each.shifts)
+        if _carries_or_blocks(base, proposal):
+            yield proposal
+
+
+def _carries_or_blocks(base: Base, proposal: Proposal) -> bool:
+    """Tell from all draws whether the resistivity is no worse than the old interval's end."""
+    old = base.before.value(base.before.chain.resistivity, "Ω·m")
+    new = proposal.properties["resistivity"].mean
+    return new <= old.high if base.recipe.kind == "conducting" else new >= old.low
 
 
 def _distinct(ready: list[_Ready], search: Search, count: int) -> list[_Ready]:
