@@ -4,14 +4,11 @@ import re
 import tomllib
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import tomli_w
 
 from lumped.app.given import Given, laid_out
-
-if TYPE_CHECKING:
-    from lumped.dough import Dough
 
 __all__ = ["amounts_in", "kneaded", "with_amounts"]
 
@@ -36,6 +33,7 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
         and what is added by feel); `cautions`; `method`, `temperature_degC`, `story`.
     """
     from lumped.app.uses import dough as worked_out
+    from lumped.dough.notes import first_words, narrowing_words
     from lumped.pantry import pantry
     from lumped.texts import say
 
@@ -48,11 +46,8 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
         "conducts": dough.conducts,
         "resistivity": dough.resistivity.text(),
         "resistivity_ohm_cm": dough.resistivity_ohm_cm.text(),
-        "does": _said_first(dough),
-        "narrower": [
-            say("dough-influence", share=f"{100 * each.share:.0f}", words=each.words, factor=f"{each.factor_left:.2g}")
-            for each in dough.influences
-        ],
+        "does": list(first_words(dough)),
+        "narrower": list(narrowing_words(dough)),
         "steps": [(each.words, each.value.text()) for each in dough.reasons],
         "ingredients": [
             (pantry().find(each["ingredient"]).name, each.get("as_needed_g")) for each in document["ingredients"]
@@ -62,17 +57,6 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
         "temperature_degC": float(document.get("temperature_degC", 20)),
         "story": str(document.get("story", "")),
     }
-
-
-def _said_first(dough: "Dough") -> list[str]:
-    """How it feels, and whether it keeps."""
-    from lumped.texts import say
-
-    facts = {each.key: each.value.text() for each in dough.facts}
-    said = [dough.feel.words] if dough.feel is not None else []
-    if facts:
-        said.append(say("dough-facts", activity=facts["water_activity"], ph=facts["ph"], density=facts["density"]))
-    return said
 
 
 def amounts_in(text: str) -> list[str]:

@@ -22,10 +22,10 @@ from lumped.dough.kneading import followed
 from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent
 from lumped.dough.recipe import Recipe
+from lumped.dough.texture import hydration_window
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
-from lumped.reference import handbook
 from lumped.texts import say
 
 __all__ = ["REASONS", "MixMap", "hydration_window", "mix_map"]
@@ -247,12 +247,6 @@ def _least(coarse: MixMap) -> Array:
     size = max(1 - least.sum(), _SMALLEST)
     least = np.maximum(least - (_MARGIN * size + (size - 1 + least.sum()) / 3), 0.0)
     return np.asarray(np.floor(100 * least) / 100)
-
-
-def hydration_window(recipe: Recipe) -> tuple[Value, Value]:
-    """Give the least and the most water to flour that hands can knead, by method; stated common practice. [1]"""
-    entry = "hydration-not-cooked" if recipe.cooked == "not cooked" else "hydration-cooked"
-    return handbook().value("marks", entry, "least"), handbook().value("marks", entry, "most")
 
 
 def _corners(recipe: Recipe, words: Sequence[str], shop: Pantry) -> tuple[str, str, str]:

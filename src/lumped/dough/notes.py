@@ -3,14 +3,14 @@
 from collections.abc import Iterator, Mapping
 
 from lumped.chemistry import is_extrapolated
-from lumped.dough.material import CONDUCTS_BELOW
+from lumped.dough.material import CONDUCTS_BELOW, Dough
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Pantry
 from lumped.quantities import Value, rounded_text
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["allergens_in", "cautions_on", "notes_on"]
+__all__ = ["allergens_in", "cautions_on", "first_words", "narrowing_words", "notes_on"]
 
 _SALTY = 0.001  # mass share of salt from which an insulating dough deserves a word
 
@@ -114,3 +114,42 @@ def allergens_in(recipe: Recipe, shop: Pantry) -> tuple[str, ...]:
     """
     named = [name for key in recipe.ingredients for name in (*shop[key].allergens_eu, *shop[key].allergens_us)]
     return tuple(dict.fromkeys(named))
+
+
+def first_words(dough: Dough) -> tuple[str, ...]:
+    """Say how a dough will feel and whether it keeps; nothing of a measured or an unknown one.
+
+    Parameters
+    ----------
+    dough : Dough
+        The dough.
+
+    Returns
+    -------
+    tuple of str
+    """
+    facts = {each.key: each.value.text() for each in dough.facts}
+    feel = (dough.feel.words,) if dough.feel is not None else ()
+    if not facts:
+        return feel
+    return (
+        *feel, say("dough-facts", activity=facts["water_activity"], ph=facts["ph"], density=facts["density"])
+    )  # fmt: skip
+
+
+def narrowing_words(dough: Dough) -> tuple[str, ...]:
+    """Say which measurement would narrow a dough's resistivity by how much, the strongest first.
+
+    Parameters
+    ----------
+    dough : Dough
+        The dough.
+
+    Returns
+    -------
+    tuple of str
+    """
+    return tuple(
+        say("dough-influence", share=f"{100 * each.share:.0f}", words=each.words, factor=f"{each.factor_left:.2g}")
+        for each in dough.influences
+    )
