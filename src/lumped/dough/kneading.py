@@ -20,7 +20,7 @@ from lumped.quantities import Provenance, Value, believed
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["Kneading", "followed", "knead", "kneading"]
+__all__ = ["Kneading", "followed", "knead", "knead_middle", "kneading", "lost_share"]
 
 Array = NDArray[np.float64]
 _STEPS = (
@@ -72,6 +72,14 @@ def followed(recipe: Recipe, given: Draws, shop: Pantry, temperature: float | No
         temperature=recipe.temperature if temperature is None else temperature, weighed_after=given.weighed_after,
         moisture=given.moisture, minerals=given.minerals,
     )  # fmt: skip
+
+
+def lost_share(recipe: Recipe, given: Draws, shop: Pantry) -> Array:
+    """Share of the water that leaves, (n,): the method's, or what a weighed dough says. [1]"""
+    if given.weighed_after is None:
+        return given.lost_share
+    chain = followed(recipe, given, shop)
+    return np.asarray(chain.water_lost / np.maximum(chain.of("water") + chain.water_lost, 1e-12))
 
 
 def kneading(recipe: Recipe, shop: Pantry | None = None, calibration: Calibration | None = None) -> Kneading:

@@ -18,7 +18,7 @@ from lumped.dough.beliefs import Draws, middle
 from lumped.dough.bowl import Bowl
 from lumped.dough.chain import Chain, follow
 from lumped.dough.finding import found_in
-from lumped.dough.kneading import followed
+from lumped.dough.kneading import lost_share
 from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent
 from lumped.dough.recipe import Recipe
@@ -208,7 +208,7 @@ def mix_map(
     chosen = _corners(recipe, corners, shop)
     shown = find_property(show)
     given = middle(recipe, shop)
-    given = replace(given, lost_share=_lost_share(recipe, given, shop), weighed_after=None)
+    given = replace(given, lost_share=lost_share(recipe, given, shop), weighed_after=None)
     rows = [given.keys.index(key) for key in chosen]
     total = float(given.masses[rows].sum())
     survey = partial(
@@ -284,11 +284,3 @@ def _chain(recipe: Recipe, given: Draws, shop: Pantry, masses: Array) -> Chain:
         Bowl.of(given.keys, shop), masses, unknowns=given.unknowns, lost_share=given.lost_share,
         temperature=recipe.temperature,
     )  # fmt: skip
-
-
-def _lost_share(recipe: Recipe, given: Draws, shop: Pantry) -> Array:
-    """Share of water that leaves: the method's, or what a weighed dough says. [1]"""
-    if given.weighed_after is None:
-        return given.lost_share
-    chain = followed(recipe, given, shop)
-    return np.asarray(chain.water_lost / np.maximum(chain.of("water") + chain.water_lost, 1e-12))

@@ -16,7 +16,7 @@ from lumped.dough.beliefs import Draws, draws, sorted_out
 from lumped.dough.bowl import Bowl
 from lumped.dough.chain import Chain, Unknowns, follow
 from lumped.dough.finding import found_in
-from lumped.dough.kneading import Kneading, followed, kneading
+from lumped.dough.kneading import Kneading, kneading, lost_share
 from lumped.dough.properties import PROPERTIES, drawn_prices, solid_salt, spent
 from lumped.dough.recipe import Recipe
 from lumped.dough.salts import growth_marks, main_salt
@@ -225,7 +225,7 @@ def _mass(recipe: Recipe) -> float:
 def _followed(recipe: Recipe, given: Draws, shop: Pantry, salt: str, row: Array) -> tuple[Chain, Array]:
     """Follow each draw through with each amount, all in one pass: entry = amount · draws + draw."""
     bowl, count = Bowl.of(given.keys, shop), given.masses.shape[1]
-    lost = _lost_share(recipe, given, shop)
+    lost = lost_share(recipe, given, shop)
     masses = np.tile(given.masses, (1, len(row)))
     place = given.keys.index(salt)
     scale = given.masses[place] / max(recipe.mass_of(salt), 1e-12)  # how far this batch was weighed off
@@ -242,15 +242,6 @@ def _followed(recipe: Recipe, given: Draws, shop: Pantry, salt: str, row: Array)
         minerals={k: along(each) for k, each in given.minerals.items()},
     )  # fmt: skip
     return chain, masses
-
-
-def _lost_share(recipe: Recipe, given: Draws, shop: Pantry) -> Array:
-    """Share of water that leaves: the method's, or what a weighed dough says. [1]"""
-    if given.weighed_after is None:
-        return given.lost_share
-    chain = followed(recipe, given, shop)
-    water = chain.components[0] + chain.water_lost
-    return np.asarray(chain.water_lost / np.maximum(water, 1e-12))
 
 
 def _thinned(given: Draws, count: int) -> Draws:
