@@ -3,6 +3,8 @@
 import json
 from pathlib import Path
 
+import pytest
+
 from lumped.cli import main
 
 RECIPES = Path(__file__).parents[2] / "demo/recipes"
@@ -38,6 +40,33 @@ def test_swap_says_what_stands_in_the_way(capsys):
 def test_swap_without_a_wish_changes_nothing(capsys):
     assert main(["swap", SALT]) == 0
     assert "nothing has to change" in _said(capsys)
+
+
+def test_a_proposal_is_taken_as_a_recipe_of_its_own(tmp_path, capsys):
+    new = tmp_path / "no-gluten.toml"
+    assert main(["swap", SALT, "--diet", "gluten-free", "--count", "1", "--take", "1", str(new)]) == 0
+    assert "write them when you have made it once" in _said(capsys)
+    assert main(["dough", str(new), "--json"]) == 0
+    assert "plain-flour" not in capsys.readouterr().out
+    before = new.read_bytes()
+    assert main(["swap", SALT, "--diet", "gluten-free", "--count", "1", "--take", "1", str(new)]) == 1
+    assert "is there already and is not written over" in capsys.readouterr().err
+    assert new.read_bytes() == before
+
+
+@pytest.mark.parametrize(
+    ("words", "sentence"),
+    [
+        (["2", "new.toml"], "There is no proposal no. 2: only one was found."),
+        (["one", "new.toml"], "--take needs a number and a file, such as --take 1 new-recipe.toml"),
+        (["1", "new.txt"], "the name of such a file ends in .toml"),
+    ],
+)
+def test_a_proposal_that_cannot_be_taken_is_said(words, sentence, tmp_path, monkeypatch, capsys):
+    monkeypatch.chdir(tmp_path)
+    assert main(["swap", SALT, "--diet", "gluten-free", "--count", "1", "--take", *words]) == 1
+    assert sentence in " ".join(capsys.readouterr().err.split())
+    assert not list(tmp_path.iterdir())
 
 
 def test_swap_of_an_unknown_word_fails_in_words(capsys):

@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from lumped.errors import RecipeError
 from lumped.pantry import pantry
 from lumped.pantry.amounts import mass_of, read_amount, weighed
+from lumped.pantry.choosing import as_measures
 
 FLOUR, SALT, WATER = (pantry()[key] for key in ("plain-flour", "table-salt", "tap-water"))
 
@@ -43,6 +44,30 @@ def test_amounts_are_read_as_kitchens_write_them(text, low, high, unit, method):
     amount = read_amount(text)
     assert (amount.unit, amount.method) == (unit, method)
     assert (amount.low, amount.high) == pytest.approx((low, high))
+
+
+def test_measures_that_are_added_weigh_the_sum():
+    both = mass_of("1 cup + 2 tbsp", WATER, "us")
+    cup, spoons = mass_of("1 cup", WATER, "us"), mass_of("2 tbsp", WATER, "us")
+    assert both.mean == pytest.approx(cup.mean + spoons.mean)
+    assert both.high - both.mean == pytest.approx(cup.high - cup.mean + spoons.high - spoons.mean)
+
+
+@given(st.integers(1, 900).map(lambda mass: mass / 1e3), st.sampled_from(["us", "japanese", "metric", "imperial"]))
+def test_what_a_kitchen_is_told_to_measure_can_be_read_again(mass, system):
+    told = as_measures(mass, FLOUR, system)
+    assert mass_of(told.words, FLOUR, system).mean == pytest.approx(told.mass.mean)
+
+
+@pytest.mark.parametrize("text", ["1 cup +", "+ 1 cup", "1 cup + + 2 tbsp", "1 cup + lots", "1 cup +" * 20])
+def test_a_sum_that_lacks_a_term_is_no_amount(text):
+    with pytest.raises(RecipeError, match=r"is no amount that Lumped can read"):
+        mass_of(text, FLOUR, "us")
+
+
+def test_a_range_is_not_added_to_another_amount():
+    with pytest.raises(RecipeError, match=r"“1 cup \+ 0–40 g” adds a range to another amount"):
+        mass_of("1 cup + 0–40 g", FLOUR, "us")
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from lumped.app.uses import _write, ready_to_write
+from lumped.app.uses import ready_to_write, write_whole
 
 if TYPE_CHECKING:
     from lumped.app.settings import Settings
@@ -162,4 +162,4 @@ def _write_picture(svg: str, path: Path) -> None:
     from lumped.paper import svg_as_png
 
     ready_to_write(path, PICTURES)
-    _write(path, svg.encode() if path.suffix.lower() == ".svg" else svg_as_png(svg))
+    write_whole(path, svg.encode() if path.suffix.lower() == ".svg" else svg_as_png(svg))

@@ -1,13 +1,13 @@
 """Something else instead of an ingredient: the same for the command line, the pages and Python."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from lumped.dough.swap import Swap
 
-__all__ = ["swap"]
+__all__ = ["swap", "write_proposal"]
 
 
 def swap(
@@ -19,6 +19,7 @@ def swap(
     target: str | None = None,
     measures: str | None = None,
     count: int = 3,
+    labels: Sequence[Path] = (),
 ) -> "Swap":
     """Look for recipes that do without something and keep what matters.
 
@@ -38,18 +39,21 @@ def swap(
         Whose cups and spoons, or "scale"; the recipe's own if left out.
     count : int
         How many proposals.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
 
     Raises
     ------
     RecipeError, InputError
         If the recipe can't be read, a word is not known, or what is wanted contradicts itself.
     """
+    from lumped.app.uses import shop_with
     from lumped.dough import read_recipe
     from lumped.dough.swap import read_wish, swapped
-    from lumped.pantry import pantry, price
+    from lumped.pantry import price
     from lumped.pantry import region as region_of
 
-    shop = pantry()
+    shop = shop_with(labels)
     recipe = read_recipe(path, shop)
     wish = read_wish(recipe, shop, without=without, diets=diets, where=region, target=target)
     if region is None:
@@ -58,3 +62,35 @@ def swap(
     return swapped(
         recipe, wish, shop, prices=prices, money=region_of(region).currency, measures=measures, count=count
     )  # fmt: skip
+
+
+def write_proposal(found: "Swap", number: int, path: Path) -> None:
+    """Write a proposal as a recipe file of its own; a file that is there is not overwritten.
+
+    Parameters
+    ----------
+    found : Swap
+        What was found.
+    number : int
+        Which proposal, from 1.
+    path : Path
+        Where to; its name ends in .toml.
+
+    Raises
+    ------
+    InputError
+        If there is no such proposal, the ending is another one, or the file can't be written or is there already.
+    """
+    import tomli_w
+
+    from lumped.app.uses import ready_to_write, write_whole
+    from lumped.dough.writing import recipe_document
+    from lumped.errors import InputError
+
+    if not 1 <= number <= len(found.proposals):
+        raise InputError("swap-no-such", number=number, count=len(found.proposals))
+    ready_to_write(path, (".toml",))
+    if path.exists():
+        raise InputError("file-there", file=str(path))
+    document = recipe_document(found.proposals[number - 1].recipe)
+    write_whole(path, tomli_w.dumps(document).encode())

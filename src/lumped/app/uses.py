@@ -26,6 +26,7 @@ __all__ = [
     "shop_with",
     "wall",
     "what_if",
+    "write_whole",
 ]
 
 
@@ -245,7 +246,7 @@ def draw(verdict: "Verdict", path: Path) -> None:
 
     ready_to_write(path, (".svg", ".png"))
     svg = sculpture_svg(verdict)
-    _write(path, svg.encode() if path.suffix.lower() == ".svg" else svg_as_png(svg))
+    write_whole(path, svg.encode() if path.suffix.lower() == ".svg" else svg_as_png(svg))
 
 
 def sheet(verdict: "Verdict", path: Path, *, paper: str = "a4") -> None:
@@ -268,7 +269,7 @@ def sheet(verdict: "Verdict", path: Path, *, paper: str = "a4") -> None:
     from lumped.paper import sheet_pdf
 
     ready_to_write(path, (".pdf",))
-    _write(path, sheet_pdf(verdict, paper=paper))
+    write_whole(path, sheet_pdf(verdict, paper=paper))
 
 
 def ready_to_write(path: Path, endings: tuple[str, ...]) -> None:
@@ -318,8 +319,14 @@ def schema(kind: Literal["sculpture", "recipe", "bundle"]) -> dict[str, Any]:
     return recipe_schema()
 
 
-def _write(path: Path, content: bytes) -> None:
-    """Write a file whole or not at all."""
+def write_whole(path: Path, content: bytes) -> None:
+    """Write a file whole or not at all.
+
+    Raises
+    ------
+    InputError
+        If it can't be written.
+    """
     part = path.with_name(path.name + ".part")
     try:
         part.write_bytes(content)

@@ -24,23 +24,41 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("--target", metavar="TARGET", help=say("cli-swap-target"))
     verb.add_argument("--measures", metavar="MEASURES", help=say("cli-swap-measures"))
     verb.add_argument("--count", type=int, default=3, metavar="NUMBER", help=say("cli-swap-count"))
+    verb.add_argument("--take", nargs=2, metavar=("NUMBER", "FILE"), help=say("cli-swap-take"))
+    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 
 
 def run(said: argparse.Namespace) -> int:
     """Look for other recipes and print them."""
-    from lumped.app.swaps import swap
+    from lumped.app.swaps import swap, write_proposal
 
+    number, file = _taken(said.take)
     found = swap(
         said.recipe, without=said.without, diets=said.diet, region=said.region, target=said.target,
-        measures=said.measures, count=said.count,
+        measures=said.measures, count=said.count, labels=said.label,
     )  # fmt: skip
+    if said.take:
+        write_proposal(found, number, file)
     if said.json:
         print_json(found.as_dict())
         return 0
     _print_swap(found)
+    if said.take:
+        print_line(say("swap-taken", number=number, file=str(file)))
     return 0
+
+
+def _taken(words: tuple[str, str] | None) -> tuple[int, Path]:
+    """Which proposal is written, and where."""
+    from lumped.errors import InputError
+
+    if words is None:
+        return 0, Path()
+    if not words[0].isdecimal():
+        raise InputError("swap-take-two")
+    return int(words[0]), Path(words[1])
 
 
 def _print_swap(found: "Swap") -> None:
@@ -67,13 +85,11 @@ def _print_swap(found: "Swap") -> None:
 
 def _amounts(found: "Swap") -> Iterator[tuple[str, ...]]:
     """Each ingredient as it is measured now and in each proposal."""
-    from lumped.pantry import pantry
-
     before = {each.ingredient: each.before for proposal in found.proposals for each in proposal.changes}
     after = [{each.ingredient: each.written for each in proposal.changes} for proposal in found.proposals]
     for key in before:
         now = " + ".join(each.written for each in found.recipe.portions if each.ingredient == key)
-        yield pantry()[key].name, now or say("beside-none"), *(one.get(key) or say("beside-none") for one in after)
+        yield found.names[key], now or say("beside-none"), *(one.get(key) or say("beside-none") for one in after)
     yield say("swap-way"), _words(found.recipe.cooked), *(_way(each) for each in found.proposals)
 
 

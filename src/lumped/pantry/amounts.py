@@ -8,7 +8,7 @@ from functools import cache
 
 from lumped.errors import RecipeError
 from lumped.pantry.ingredient import Ingredient
-from lumped.pantry.measures import FILLINGS, scaled, weight_of, weight_of_volume
+from lumped.pantry.measures import FILLINGS, scaled, together, weight_of, weight_of_volume
 from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 from lumped.texts import say
@@ -55,7 +55,8 @@ def mass_of(text: str, ingredient: Ingredient, system: str, method: str | None =
     Parameters
     ----------
     text : str
-        A number, fraction, mixed number or range, a unit, and how the measure is filled, if that is said.
+        A number, fraction, mixed number or range, a unit, and how the measure is filled, if that is said; or several
+        such amounts with "+" between them.
     ingredient : Ingredient
         What is measured.
     system : str
@@ -78,9 +79,14 @@ def mass_of(text: str, ingredient: Ingredient, system: str, method: str | None =
     >>> from lumped.pantry import pantry
     >>> mass_of("1/4 cup", pantry()["table-salt"], "us").text()
     '0.073 kg (0.070 to 0.076)'
+    >>> mass_of("1 cup + 2 tbsp", pantry()["tap-water"], "us").text()
+    '0.267 kg (0.258 to 0.275)'
     >>> mass_of("0–60 g as needed", pantry()["plain-flour"], "us").text()
     '0.030 kg (0 to 0.060)'
     """
+    terms = text.split("+")
+    if len(terms) > 1:
+        return together([_mass_of_term(term.strip(), ingredient, system, method, text) for term in terms])
     amount = read_amount(text)
     if amount.method and amount.unit in _KILOGRAMS:
         raise RecipeError("filling-weighed", text=text, method=amount.method)
@@ -91,6 +97,16 @@ def mass_of(text: str, ingredient: Ingredient, system: str, method: str | None =
     if amount.low == amount.high:
         return most
     return _between(one(amount.low) if amount.low else Value.exact(0.0, "kg"), most, amount.unit in _KILOGRAMS)
+
+
+def _mass_of_term(term: str, ingredient: Ingredient, system: str, method: str | None, text: str) -> Value:
+    """One of the measures that an amount adds."""
+    if not term or len(text) > _LONGEST:
+        raise RecipeError("recipe-amount", text=f"{text[:20]}…" if len(text) > _LONGEST else text, units=_SHOWN)
+    amount = read_amount(term)
+    if amount.low != amount.high:
+        raise RecipeError("amount-range-added", text=text)
+    return mass_of(term, ingredient, system, method)
 
 
 def weighed(mass: float) -> Value:

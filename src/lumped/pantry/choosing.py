@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 from lumped.errors import RecipeError
 from lumped.pantry.amounts import weighed
 from lumped.pantry.ingredient import Ingredient
-from lumped.pantry.measures import kitchen, scaled, weight_of
+from lumped.pantry.measures import kitchen, scaled, together, weight_of
 from lumped.pantry.wording import grams_text, measures_text
 from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
@@ -210,18 +210,12 @@ def _measured(
         if count:
             totals[measure] = totals.get(measure, Fraction(0)) + count * share
     parts = [scaled(each[measure], float(amount)) for measure, amount in totals.items()]
-    held = parts[0] if len(parts) == 1 else _together(parts)
+    held = parts[0] if len(parts) == 1 else together(parts)
     terms = tuple(totals.items())
     return Measured(
         ingredient=ingredient.key, words=measures_text(terms), terms=terms, mass=held, wanted=mass,
         shift=held.mean / mass - 1, scoops=int(counts.sum()),
     )  # fmt: skip
-
-
-def _together(parts: Sequence[Value]) -> Value:
-    """Masses that one hand measured: its habit is in all of them, so their ends add. [kg]"""
-    mean, low, high = (sum(getattr(part, end) for part in parts) for end in ("mean", "low", "high"))
-    return Value(mean=mean, low=low, high=high, unit="kg", provenance=Provenance.of(part.provenance for part in parts))
 
 
 def _on_a_scale(mass: float, ingredient: Ingredient, ways: int) -> tuple[Measured, ...]:

@@ -4,7 +4,7 @@ Tables weigh US measures. Elsewhere a measure holds as much more as its volume i
 changes the weight by a factor of its own:  m = m_US · (V / V_US) · f / f_usual.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
@@ -14,7 +14,7 @@ from lumped.pantry.ingredient import Ingredient
 from lumped.quantities import Provenance, Value
 from lumped.reference import handbook
 
-__all__ = ["FILLINGS", "Kitchen", "Scoop", "kitchen", "kitchens", "weight_of", "weight_of_volume"]
+__all__ = ["FILLINGS", "Kitchen", "Scoop", "kitchen", "kitchens", "scaled", "together", "weight_of", "weight_of_volume"]
 
 FILLINGS = ("spooned", "scooped", "sifted", "packed", "levelled", "poured", "heaped")
 _PACKING = {"spooned", "scooped", "sifted", "packed"}  # powders: how they fall into the cup matters
@@ -188,6 +188,12 @@ def scaled(value: Value, factor: float) -> Value:
         mean=factor * value.mean, low=factor * value.low, high=factor * value.high, unit=value.unit,
         provenance=value.provenance, spread=value.spread,
     )  # fmt: skip
+
+
+def together(parts: Sequence[Value]) -> Value:
+    """Add masses that one hand measured: its habit is in all of them, so their ends add. [kg]"""
+    mean, low, high = (sum(getattr(part, end) for part in parts) for end in ("mean", "low", "high"))
+    return Value(mean=mean, low=low, high=high, unit="kg", provenance=Provenance.of(part.provenance for part in parts))
 
 
 def _filled(own: Mapping[str, Value], ingredient: Ingredient, method: str | None, text: str) -> Value:

@@ -107,8 +107,8 @@ def _step(key: str, part: float, before: Chain, after: Chain) -> str:
         return say(f"swap-mobility-{way}", factor=factor)
     shares = [f"{100 * float(np.median(each.liquid_share)):.0f}" for each in (before, after)]
     water = [f"{1e3 * float(np.median(each.free_water)):.0f}" for each in (before, after)]
-    return say(f"swap-obstruction-{way}", factor=factor, before=shares[0], after=shares[1],
-               water_before=water[0], water=water[1])  # fmt: skip
+    freed = say("swap-free-water", before=water[0], after=water[1]) if water[0] != water[1] else ""
+    return say(f"swap-obstruction-{way}", factor=factor, before=shares[0], after=shares[1], water=freed)
 
 
 def _ions(before: Chain, after: Chain, *, more: bool) -> str:

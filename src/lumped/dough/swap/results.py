@@ -1,7 +1,7 @@
 """What a swap gives back: proposals with their numbers and reasons, or what stands in the way."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from lumped.dough.recipe import Recipe
@@ -143,6 +143,8 @@ class Swap:
         Whether nothing has to change.
     allergens : tuple of str
         Allergens of the recipe as it was.
+    names : mapping of str to str
+        Name of each ingredient, old and new.
     """
 
     recipe: Recipe
@@ -154,6 +156,7 @@ class Swap:
     money: str = ""
     unchanged: bool = False
     allergens: tuple[str, ...] = ()
+    names: Mapping[str, str] = field(default_factory=dict)
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
@@ -162,6 +165,7 @@ class Swap:
             "gone": list(self.gone), "unchanged": self.unchanged, "money": self.money or None,
             "without": [*self.wish.classes, *self.wish.ingredients], "diets": list(self.wish.diets),
             "region": self.wish.region, "target": self.wish.target, "stove": self.wish.stove,
+            "names": dict(self.names),
             "allergens": list(self.allergens), "before": {key: value.as_dict() for key, value in self.before.items()},
             "proposals": [each.as_dict() for each in self.proposals],
             "blockers": [each.as_dict() for each in self.blockers],

@@ -90,8 +90,14 @@ def swapped(
     return Swap(
         recipe=recipe, wish=wish, before=properties_of(base.before, base), gone=gone, proposals=proposals,
         blockers=blockers, money=money, unchanged=not _is_to_do(recipe, wish, gone),
-        allergens=allergens_in(recipe, shop),
+        allergens=allergens_in(recipe, shop), names={key: shop[key].name for key in _keys(recipe, proposals)},
     )  # fmt: skip
+
+
+def _keys(recipe: Recipe, proposals: Sequence[Proposal]) -> tuple[str, ...]:
+    """All ingredients, old and new, each once."""
+    recipes = (recipe, *(each.recipe for each in proposals))
+    return tuple(dict.fromkeys(key for each in recipes for key in each.ingredients))
 
 
 def _looked_for(base: Base) -> tuple[tuple[Proposal, ...], tuple[Blocker, ...]]:

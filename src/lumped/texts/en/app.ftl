@@ -1,6 +1,7 @@
 ### What the uses of Lumped say when they fail.
 
 file-ending = “{ $file }”: the name of such a file ends in { $endings }. Choose another name.
+file-there = “{ $file }” is there already and is not written over. Choose another name.
 file-unwritable = “{ $file }” can't be written: { $problem }. Choose another folder, or look at its permissions.
 setting-unknown = { $where } sets “{ $name }”, which is no setting. There are: { $known }.
 setting-port = { $where } is { $value }, which is no port. Choose a number from 1024 to 65535, or 0 for any free one.

@@ -58,6 +58,7 @@ amount-wrong-kind = “{ $text }” is given in { $unit }, which neither weighs 
 amount-zero = “{ $text }” is nothing at all. Leave the ingredient out, or write how much goes in.
 amount-negative = “{ $text }” is less than nothing. Write an amount above zero.
 amount-too-much = “{ $text }” is { $mass } kg, more than any bowl holds; at most { $most } kg can be read here. Look for a slip in the number or the unit.
+amount-range-added = “{ $text }” adds a range to another amount. Write the range by itself, such as “1 cup” and, as needed, 0 to 40 g.
 amount-backwards = “{ $text }” runs from more to less. Write the smaller amount first.
 amount-how-much = “{ $text }” does not say how much it may be. Write the least and the most, such as “0–60 g as needed”.
 amount-two-fillings = “{ $text }” is to be filled in two ways, { $one } and { $other }. Choose one.

@@ -8,6 +8,13 @@ swap-where = What is cheapest depends on where it is bought. Say where, such as 
 swap-against = “{ $title }” is a { $kind } dough, so “{ $target }” would spoil it. Aim at something else, or start from the other dough.
 swap-no-measures = There are no { $measures } measures here. Choose one of: { $known }.
 swap-count = { $count } proposals can’t be shown. Ask for 1 to { $most }.
+swap-no-such = There is no proposal no. { $number }: { $count ->
+    [0] nothing was found.
+    [one] only one was found.
+   *[other] { $count } were found.
+}
+swap-take-two = --take needs a number and a file, such as --take 1 new-recipe.toml.
+swap-taken = Proposal no. { $number } stands in { $file }, without steps in words: write them when you have made it once.
 swap-nothing-left = Nothing is left that could be the { $role } of “{ $title }”: everything in the pantry is ruled out. Take back one of the wishes.
 
 ## Amounts and changes
@@ -23,8 +30,9 @@ swap-ion-less = { $change } mol less of { $ion } (by charge)
 swap-no-ion = about as much of each ion, in a thicker liquid
 swap-mobility-up = The liquid is thinner, so ions move { $factor } times as easily.
 swap-mobility-down = The liquid is thicker, a syrup, so ions move { $factor } times less easily.
-swap-obstruction-up = The body lets { $factor } times as much through: liquid fills { $after } % of it instead of { $before } %, with { $water } g of free water instead of { $water_before } g.
-swap-obstruction-down = The body lets { $factor } times less through: liquid fills { $after } % of it instead of { $before } %, with { $water } g of free water instead of { $water_before } g.
+swap-obstruction-up = The body lets { $factor } times as much through: liquid fills { $after } % of it instead of { $before } %{ $water }.
+swap-obstruction-down = The body lets { $factor } times less through: liquid fills { $after } % of it instead of { $before } %{ $water }.
+swap-free-water = , with { $after } g of free water instead of { $before } g
 swap-keeping-up = It keeps less long: water activity { $after } instead of { $before }, mostly because of { $solute }.
 swap-keeping-down = It keeps longer: water activity { $after } instead of { $before }, mostly because of { $solute }.
 swap-solute = { $change } mol { $way ->
@@ -80,6 +88,7 @@ cli-swap-diet = gluten-free, vegan, no-nuts or no-corn; may be said again
 cli-swap-region = where it is bought, such as europe: only what is sold there, with its cost
 cli-swap-target = what it should do better: cheapest, saltless, keeps-longer, carries-better, blocks-better
 cli-swap-measures = whose cups and spoons: us, us-label, metric, australian, imperial, japanese, or scale for grams; the recipe's own if left out
+cli-swap-take = write a proposal as a recipe file: its number and the file, such as 1 new-recipe.toml
 cli-swap-count = how many proposals, 1 to 8; 3 if left out
 swap-title = { $title }: something else instead
 swap-now = now
