@@ -1,7 +1,7 @@
 """What a recipe leaves open, as values with intervals, and as draws; a calibration narrows it."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -54,6 +54,25 @@ class Draws:
     moisture: Mapping[int, Array]
     minerals: Mapping[int, Array]
     unknowns: Unknowns
+
+    def first(self, count: int) -> "Draws":
+        """Give the first so many; their order is shuffled by design, so that they are spread like all."""
+        return self._each(lambda draws: draws[..., :count])
+
+    def repeated(self, times: int) -> "Draws":
+        """Give all of them so many times, one round after the other, for as many variants of a recipe."""
+        count = self.masses.shape[1]
+        return self._each(lambda draws: np.tile(np.broadcast_to(draws, (*draws.shape[:-1], count)), times))
+
+    def _each(self, change: "Callable[[Array], Array]") -> "Draws":
+        """Change every array of draws."""
+        unknowns = {name: change(getattr(self.unknowns, name)) for name in Unknowns.__dataclass_fields__}
+        return replace(
+            self, masses=change(self.masses), lost_share=change(self.lost_share), unknowns=Unknowns(**unknowns),
+            weighed_after=None if self.weighed_after is None else change(self.weighed_after),
+            moisture={row: change(each) for row, each in self.moisture.items()},
+            minerals={row: change(each) for row, each in self.minerals.items()},
+        )  # fmt: skip
 
 
 def beliefs(recipe: Recipe, pantry: Pantry) -> dict[str, Value]:

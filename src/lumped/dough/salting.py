@@ -13,10 +13,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.beliefs import Draws, draws, sorted_out
-from lumped.dough.bowl import Bowl
-from lumped.dough.chain import Chain, Unknowns, follow
+from lumped.dough.chain import Chain
 from lumped.dough.finding import found_in
-from lumped.dough.kneading import Kneading, kneading, lost_share
+from lumped.dough.kneading import Kneading, followed, kneading, lost_share
 from lumped.dough.properties import PROPERTIES, drawn_prices, solid_salt, spent
 from lumped.dough.recipe import Recipe
 from lumped.dough.salts import growth_marks, main_salt
@@ -179,7 +178,7 @@ def salting(
     shop = shop or pantry()
     chosen = main_salt(recipe, shop) if salt is None else found_in(recipe, salt, shop)
     done = kneading(recipe, shop)
-    given = _thinned(draws(recipe, shop)[0], count)
+    given = draws(recipe, shop)[0].first(count)
     amount = recipe.mass_of(chosen)
     row = np.linspace(0.0, _most(recipe, shop, chosen, amount), amounts)
     chain, masses = _followed(recipe, given, shop, chosen, row)
@@ -209,7 +208,7 @@ def _grams(mass: float) -> str:
 
 def _most(recipe: Recipe, shop: Pantry, salt: str, amount: float) -> float:
     """Where the row ends: twice the recipe's, or a fifth beyond what the water holds, at a round figure. [kg]"""
-    middle = _thinned(draws(recipe, shop)[0], 33)
+    middle = draws(recipe, shop)[0].first(33)
     flood = np.array([amount, 2 * amount + _mass(recipe)])
     chain, _ = _followed(recipe, middle, shop, salt, flood)
     solid = (solid_salt(chain) * chain.mass).reshape(2, -1)[1]
@@ -224,36 +223,12 @@ def _mass(recipe: Recipe) -> float:
 
 def _followed(recipe: Recipe, given: Draws, shop: Pantry, salt: str, row: Array) -> tuple[Chain, Array]:
     """Follow each draw through with each amount, all in one pass: entry = amount · draws + draw."""
-    bowl, count = Bowl.of(given.keys, shop), given.masses.shape[1]
-    lost = lost_share(recipe, given, shop)
-    masses = np.tile(given.masses, (1, len(row)))
-    place = given.keys.index(salt)
+    place, rounds = given.keys.index(salt), given.repeated(len(row))
     scale = given.masses[place] / max(recipe.mass_of(salt), 1e-12)  # how far this batch was weighed off
-    masses[place] = (row[:, None] * scale).ravel()
-
-    def along(each: Array) -> Array:
-        return np.tile(np.broadcast_to(each, (count,)), len(row))
-
-    names = Unknowns.__dataclass_fields__
-    chain = follow(
-        bowl, masses, unknowns=Unknowns(**{name: along(getattr(given.unknowns, name)) for name in names}),
-        lost_share=along(lost), temperature=recipe.temperature,
-        moisture={k: along(each) for k, each in given.moisture.items()},
-        minerals={k: along(each) for k, each in given.minerals.items()},
-    )  # fmt: skip
-    return chain, masses
-
-
-def _thinned(given: Draws, count: int) -> Draws:
-    """Give the first so many draws; their order is shuffled by design, so that they are spread like all."""
-    cut = {name: getattr(given.unknowns, name)[:count] for name in Unknowns.__dataclass_fields__}
-    after = given.weighed_after
-    return replace(
-        given, masses=given.masses[:, :count], lost_share=given.lost_share[:count], unknowns=Unknowns(**cut),
-        weighed_after=None if after is None else after[:count],
-        moisture={k: each[:count] for k, each in given.moisture.items()},
-        minerals={k: each[:count] for k, each in given.minerals.items()},
-    )  # fmt: skip
+    rounds.masses[place] = (row[:, None] * scale).ravel()
+    lost = np.tile(np.broadcast_to(lost_share(recipe, given, shop), scale.shape), len(row))
+    chain = followed(recipe, replace(rounds, lost_share=lost, weighed_after=None), shop)
+    return chain, rounds.masses
 
 
 def _band(found: Array, amounts: int) -> Array:
