@@ -22,6 +22,11 @@ def test_swap_prints_amounts_figures_and_reasons(capsys):
         assert words in shown
 
 
+def test_what_holds_for_all_proposals_is_said_once(capsys):
+    assert main(["swap", SALT, "--diet", "gluten-free", "--count", "2"]) == 0
+    assert _said(capsys).count("it is short, and tears where wheat dough bends") == 1
+
+
 def test_swap_in_json_is_in_si_and_names_what_left(capsys):
     assert main(["swap", SALT, "--diet", "gluten-free", "--count", "1", "--measures", "metric", "--json"]) == 0
     told = json.loads(capsys.readouterr().out)

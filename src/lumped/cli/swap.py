@@ -76,9 +76,9 @@ def _print_swap(found: "Swap") -> None:
     print_table([say("column-goes-in"), say("swap-now"), *numbers], _amounts(found))
     print_table([say("column-comes-out"), say("swap-now"), *numbers], _outcomes(found))
     for number, each in enumerate(found.proposals, 1):
-        print_notes(say("heading-proposal", number=number, way=_way(each)), list(_sentences(each)))
+        print_notes(say("heading-proposal", number=number, way=_way(each)), list(_sentences(each, found.shared_notes)))
     remembered = [say("map-prices", money=found.money)] if found.money else []
-    print_notes(say("heading-findings"), [say("swap-kept"), say("swap-steps"), *remembered])
+    print_notes(say("heading-findings"), [*found.shared_notes, say("swap-kept"), say("swap-steps"), *remembered])
     salty = [say("dough-caution-salt-skin")] if found.recipe.kind == "conducting" else []
     print_notes(say("heading-cautions"), [*salty, say("caution-rules")])
 
@@ -112,7 +112,7 @@ def _outcomes(found: "Swap") -> Iterator[tuple[str, ...]]:
     )  # fmt: skip
 
 
-def _sentences(each: "Proposal") -> Iterator[str]:
+def _sentences(each: "Proposal", elsewhere: tuple[str, ...]) -> Iterator[str]:
     yield from (reason.words for reason in each.reasons)
     if not each.reasons:
         yield say("swap-hardly-moves")
@@ -120,7 +120,7 @@ def _sentences(each: "Proposal") -> Iterator[str]:
         yield say("swap-allergens-new", allergens=", ".join(each.allergens_new))
     if each.allergens_gone:
         yield say("swap-allergens-gone", allergens=", ".join(each.allergens_gone))
-    yield from each.notes
+    yield from (note for note in each.notes if note not in elsewhere)
 
 
 def _way(each: "Proposal") -> str:

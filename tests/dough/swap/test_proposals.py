@@ -3,8 +3,9 @@
 import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
-from lumped.dough.kneading import knead, knead_middle
+from lumped.dough.kneading import knead, knead_middle, kneading
 from lumped.dough.swap import CLASSES, Wish, read_wish, swapped
+from lumped.dough.swap.explaining import reasons_for
 from lumped.errors import InputError, RecipeError
 from lumped.pantry import pantry
 
@@ -83,3 +84,21 @@ def test_measures_and_counts_that_cannot_be_are_told():
         swapped(SALT, Wish(), measures="buckets")
     with pytest.raises(InputError, match=r"9"):
         swapped(SALT, Wish(), count=9)
+
+
+def test_keeping_names_what_left_and_what_came_in_its_stead():
+    sweet = {"plain-flour": 150, "granulated-sugar": 100, "distilled-water": 70}
+    before, after = (kneading(recipe_of(each, "insulating", "not cooked"), pantry())
+                     for each in (sweet, sweet | {"granulated-sugar": 40, "glycerine": 15}))  # fmt: skip
+    words = next(each.words for each in reasons_for(before, after, pantry()) if each.key == "keeping")
+    assert "less sucrose" in words
+    assert "though" in words
+    assert "more glycerol" in words
+
+
+def test_a_thin_liquid_names_the_ions_that_came():
+    watery = {"plain-flour": 150, "granulated-sugar": 100, "distilled-water": 70}
+    before, after = (kneading(recipe_of(each, "insulating", "not cooked"), pantry())
+                     for each in (watery, watery | {"table-salt": 0.05}))  # fmt: skip
+    words = next(each.words for each in reasons_for(before, after, pantry()) if each.key == "liquid")
+    assert "more of sodium" in words or "more of chloride" in words

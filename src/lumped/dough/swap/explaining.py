@@ -28,6 +28,9 @@ __all__ = ["Reasoned", "notes_on", "parts_of", "reasons_for"]
 
 Array = NDArray[np.float64]
 _WORTH = 0.03  # a part of a logarithm that is worth a sentence
+_TOLD = 0.01  # of all charge in the liquid, from which an ion is told
+_KEEPS_ELSE = 0.015  # of water activity
+_AGAINST = 0.3  # of what drives the water activity, from which what drives it the other way is told too
 _TINY = 1e-12
 
 
@@ -116,13 +119,14 @@ def _ions(before: Chain, after: Chain, *, more: bool) -> str:
     names = set(before.charges) | set(after.charges)
     change = {name: _charge(after, name) - _charge(before, name) for name in names}
     sign = 1 if more else -1
+    least = _TOLD * sum(_charge(before, name) for name in before.charges)
     largest = sorted(names, key=lambda name: (-sign * change[name], name))[:2]
     told = [
         say("swap-ion-more" if more else "swap-ion-less", ion=_ion_name(name), change=f"{abs(change[name]) / 1e3:.2g}")
         for name in largest
-        if sign * change[name] > 5.0
+        if sign * change[name] > least
     ]
-    return ", ".join(told) or say("swap-no-ion")
+    return ", ".join(told) or say("swap-no-ion", way="more" if more else "less")
 
 
 def _charge(chain: Chain, ion: str) -> float:
@@ -137,7 +141,7 @@ def _ion_name(ion: str) -> str:
 def _others(before: Chain, after: Chain) -> Iterator[Reasoned]:
     """Keeping and acidity, where they move enough to be told."""
     activity = [float(np.median(each.water_activity)) for each in (before, after)]
-    if abs(activity[1] - activity[0]) > 0.008:
+    if abs(activity[1] - activity[0]) > _KEEPS_ELSE:
         way = "up" if activity[1] > activity[0] else "down"
         words = say(f"swap-keeping-{way}", before=f"{activity[0]:.2f}", after=f"{activity[1]:.2f}",
                     solute=_solute(before, after, more=way == "down"))  # fmt: skip
@@ -154,8 +158,16 @@ def _solute(before: Chain, after: Chain, *, more: bool) -> str:
     change = {key: molal[1][key] - molal[0][key] for key in molal[0]}
     sign = 1 if more else -1
     key = max(change, key=lambda key: sign * change[key])
-    return say("swap-solute", name=handbook().name("compounds", key), change=f"{abs(change[key]):.2g}",
-               way="more" if change[key] > 0 else "less")  # fmt: skip
+    against = min(change, key=lambda key: sign * change[key])
+    told = _moles(key, change[key])
+    if -sign * change[against] > _AGAINST * sign * change[key]:
+        told = say("swap-solute-though", solute=told, against=_moles(against, change[against]))
+    return told
+
+
+def _moles(key: str, change: float) -> str:
+    return say("swap-solute", name=handbook().name("compounds", key), change=f"{abs(change):.2g}",
+               way="more" if change > 0 else "less")  # fmt: skip
 
 
 def _molalities(chain: Chain) -> dict[str, float]:

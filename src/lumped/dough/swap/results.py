@@ -158,6 +158,13 @@ class Swap:
     allergens: tuple[str, ...] = ()
     names: Mapping[str, str] = field(default_factory=dict)
 
+    @property
+    def shared_notes(self) -> tuple[str, ...]:
+        """What is to be known of every proposal alike."""
+        if len(self.proposals) < 2:
+            return ()
+        return tuple(note for note in self.proposals[0].notes if all(note in each.notes for each in self.proposals))
+
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
         return {

@@ -27,7 +27,10 @@ swap-liquid-up = Its liquid conducts { $factor } times as well: a litre of it ho
 swap-liquid-down = Its liquid conducts { $factor } times worse: a litre of it holds { $ions }.
 swap-ion-more = { $change } mol more of { $ion } (by charge)
 swap-ion-less = { $change } mol less of { $ion } (by charge)
-swap-no-ion = about as much of each ion, in a thicker liquid
+swap-no-ion = a little { $way ->
+    [more] more
+   *[less] less
+} of many ions
 swap-mobility-up = The liquid is thinner, so ions move { $factor } times as easily.
 swap-mobility-down = The liquid is thicker, a syrup, so ions move { $factor } times less easily.
 swap-obstruction-up = The body lets { $factor } times as much through: liquid fills { $after } % of it instead of { $before } %{ $water }.
@@ -39,6 +42,7 @@ swap-solute = { $change } mol { $way ->
     [more] more
    *[less] less
 } { $name } in a kilogram of its water
+swap-solute-though = { $solute }, though { $against }
 swap-ph-up = It is less sour: pH { $after } instead of { $before }.
 swap-ph-down = It is more sour: pH { $after } instead of { $before }.
 
