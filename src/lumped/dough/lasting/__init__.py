@@ -19,6 +19,7 @@ from lumped.dough.lasting.drying import dry
 from lumped.dough.lasting.heat import WarmDough, warm_dough
 from lumped.dough.lasting.isotherm import Isotherm, brine_uptake, flour_uptake, isotherm_of, linear_isotherm
 from lumped.dough.lasting.keeping import Group, Growth, Keeping, growth_margins, keeping
+from lumped.dough.lasting.kneaded import isotherm_from, moist_from, warm_from
 from lumped.dough.lasting.layers import Piece, Shape
 from lumped.dough.lasting.moist import MoistDough, falling_diffusivity
 from lumped.dough.lasting.refreshing import Refresh, refresh, resting_time, water_lost
@@ -52,10 +53,12 @@ __all__ = [
     "falling_diffusivity",
     "flour_uptake",
     "growth_margins",
+    "isotherm_from",
     "isotherm_of",
     "joint_share",
     "keeping",
     "linear_isotherm",
+    "moist_from",
     "refresh",
     "resting_time",
     "safe_warmth",
@@ -63,5 +66,6 @@ __all__ = [
     "wall_left",
     "wall_lifetime",
     "warm_dough",
+    "warm_from",
     "water_lost",
 ]
