@@ -114,7 +114,9 @@ class AirSide:
     vapour: ArrayLike
 
 
-def air_over(piece: Piece, room: Room, *, surface: ArrayLike | None = None, wet: ArrayLike = 1.0) -> AirSide:
+def air_over(
+    piece: Piece, room: Room, *, surface: ArrayLike | None = None, wet: ArrayLike = 1.0, times: ArrayLike = 1.0
+) -> AirSide:
     """Give the transfer coefficients over a piece in a room.
 
     Parameters
@@ -127,6 +129,8 @@ def air_over(piece: Piece, room: Room, *, surface: ArrayLike | None = None, wet:
         Temperature of the face; half-way to the wet bulb. [K]
     wet : (...) float
         Water activity of the face. [1]
+    times : (...) float
+        How many times better the air carries heat and vapour away than the laws say. [1]
 
     Returns
     -------
@@ -149,7 +153,7 @@ def air_over(piece: Piece, room: Room, *, surface: ArrayLike | None = None, wet:
     middle = (warm + face) / 2
     more_vapour = np.asarray(wet) * saturation_pressure(face) - np.asarray(room.humidity) * saturation_pressure(warm)
     lighter = (face - warm) / warm + _VAPOUR_LIGHTER * more_vapour / _ATMOSPHERE
-    convection = _convection(piece, np.asarray(room.air_speed, float), lighter, middle)
+    convection = np.asarray(times) * _convection(piece, np.asarray(room.air_speed, float), lighter, middle)
     return AirSide(heat=convection + radiation(face, warm), vapour=vapour_transfer(convection, middle))
 
 

@@ -43,12 +43,12 @@ class Cooling:
     mean: Array
     face: Array
 
-    def moment_below(self, temperature: float, where: str = "middle") -> Array:
+    def moment_below(self, temperature: ArrayLike, where: str = "middle") -> Array:
         """Give when a place is first as cool as that.
 
         Parameters
         ----------
-        temperature : float
+        temperature : (...) float
             Which. [K]
         where : str
             "middle", "mean" or "face".
@@ -59,8 +59,8 @@ class Cooling:
             Time, by straight lines of ln(T); infinite if it does not happen in the time computed. [s]
         """
         warm = np.log(getattr(self, where))
-        wanted = np.log(temperature)
-        cooler = warm <= wanted
+        wanted = np.broadcast_to(np.log(temperature), warm.shape[:-1])
+        cooler = warm <= wanted[..., None]
         k = np.clip(cooler.argmax(axis=-1), 1, None)[..., None]
         high, low = (np.take_along_axis(warm, each, -1)[..., 0] for each in (k - 1, k))
         share = np.clip((high - wanted) / np.where(high > low, high - low, 1.0), 0.0, 1.0)
@@ -77,6 +77,7 @@ def cool(
     duration: float,
     activity: ArrayLike | None = None,
     side: AirSide | None = None,
+    times: ArrayLike = 1.0,
     layers: int = 16,
     steps: int = 60,
 ) -> Cooling:
@@ -98,6 +99,8 @@ def cool(
         Water activity of its face, if it lies open; left out, nothing evaporates, as under film.
     side : AirSide, optional
         Transfer coefficients; by default they follow the temperature of the face.
+    times : (...) float
+        How many times better the air carries heat away than the laws say. [1]
     layers, steps : int
         Layers from middle to face, steps in time.
 
@@ -124,7 +127,7 @@ def cool(
     True
     """
     _check(dough, piece, room, beginning, duration)
-    march = _March(dough, piece, room, activity=activity, side=side, layers=layers, beginning=beginning)
+    march = _March(dough, piece, room, activity=activity, side=side, times=times, layers=layers, beginning=beginning)
     ticks = duration * np.linspace(0.0, 1.0, steps + 1) ** _GRADING
     inside, face = march.inside, march.face
     insides, faces = [inside], [face]
@@ -143,9 +146,9 @@ class _March:
 
     def __init__(
         self, dough: WarmDough, piece: Piece, room: Room, *, activity: ArrayLike | None, side: AirSide | None,
-        layers: int, beginning: ArrayLike,
+        times: ArrayLike, layers: int, beginning: ArrayLike,
     ) -> None:  # fmt: skip
-        self.piece, self.room, self.side, self.activity = piece, room, side, activity
+        self.piece, self.room, self.side, self.activity, self.times = piece, room, side, activity, times
         self.air = np.asarray(room.temperature, float)
         start = np.asarray(beginning, float)
         passing = np.asarray(dough.conductivity, float)
@@ -153,7 +156,7 @@ class _March:
         fixed = () if side is None else (np.shape(side.heat), np.shape(side.vapour))
         self.cases = np.broadcast_shapes(
             start.shape, piece.volume.shape, passing.shape, store.shape, self.air.shape, np.shape(room.humidity),
-            np.shape(room.air_speed), np.shape(activity if activity is not None else 0.0), *fixed,
+            np.shape(room.air_speed), np.shape(activity if activity is not None else 0.0), np.shape(times), *fixed,
         )  # fmt: skip
         self.shares = layer_shares(layers, piece.power)
         volume = np.broadcast_to(piece.volume, self.cases)[..., None] * self.shares
@@ -190,7 +193,7 @@ class _March:
     def _given(self, face: Array) -> tuple[Array, Array]:
         """Heat that a square metre of the face gives, and how much more for a kelvin. [W/m², W/(m²·K)]"""
         wet = 0.0 if self.activity is None else self.activity
-        side = self.side or air_over(self.piece, self.room, surface=face, wet=wet)
+        side = self.side or air_over(self.piece, self.room, surface=face, wet=wet, times=self.times)
         heat = np.asarray(side.heat) * (face - self.air)
         if self.activity is None:
             return heat, np.asarray(side.heat) + np.zeros(self.cases)
@@ -209,19 +212,20 @@ def cool_pot(
     dough: WarmDough,
     room: Room,
     *,
-    height: float,
-    diameter: float,
-    beginning: float,
+    height: ArrayLike,
+    diameter: ArrayLike,
+    beginning: ArrayLike,
     duration: float,
     side: AirSide | None = None,
+    times: ArrayLike = 1.0,
 ) -> Cooling:
     """Let a round heap of dough cool, as high as it stands in its pot, on something that takes no heat.
 
     Parameters
     ----------
-    height, diameter : float
+    height, diameter : (...) float
         Of the heap. [m]
-    dough, room, beginning, duration, side
+    dough, room, beginning, duration, side, times
         As of `cool`; nothing evaporates.
 
     Returns
@@ -244,13 +248,13 @@ def cool_pot(
     >>> float(heap.moment_below(316.15)) > 3600
     True
     """
-    slab = Piece(shape="slab", thickness=height, extent=np.pi / 4 * diameter**2)
+    slab = Piece(shape="slab", thickness=height, extent=np.pi / 4 * np.asarray(diameter, float) ** 2)
     roll = Piece(shape="roll", thickness=diameter, extent=height)
     up, round_about = (
-        cool(dough, each, room, beginning=beginning, duration=duration, side=side) for each in (slab, roll)
+        cool(dough, each, room, beginning=beginning, duration=duration, side=side, times=times) for each in (slab, roll)
     )
-    air = np.asarray(room.temperature, float)
-    first = np.asarray(beginning, float) - air
+    air = np.asarray(room.temperature, float)[..., None]
+    first = np.asarray(beginning, float)[..., None] - air
 
     def product(name: str) -> Array:
         return np.asarray(air + (getattr(up, name) - air) * (getattr(round_about, name) - air) / first)

@@ -136,18 +136,20 @@ def linear_isotherm(slope: float, most: float = 1.0) -> Isotherm:
     return Isotherm(content=content, activity=slope * content)
 
 
-def flour_uptake(layer: float | None = None, first: float | None = None, further: float | None = None) -> Uptake:
+def flour_uptake(
+    layer: ArrayLike | None = None, first: ArrayLike | None = None, further: ArrayLike | None = None
+) -> Uptake:
     """Give the water that flour and starch hold.
 
     Parameters
     ----------
-    layer, first, further : float, optional
+    layer, first, further : (...) float, optional
         M, C and K of `X = M C K a/((1 - K a)(1 - K a + C K a))`; the handbook's for flour. [1]
 
     Returns
     -------
     callable
-        Water over dry flour at a water activity. [1]
+        Water over dry flour at water activities (k,), of shape (..., k). [1]
 
     References
     ----------
@@ -159,7 +161,7 @@ def flour_uptake(layer: float | None = None, first: float | None = None, further
     0.146
     """
     M, C, K = (
-        handbook().value("lasting", "flour", quantity).mean if given is None else given
+        handbook().value("lasting", "flour", quantity).mean if given is None else np.asarray(given, float)[..., None]
         for quantity, given in (("layer", layer), ("first", first), ("further", further))
     )
 
