@@ -5,10 +5,12 @@ import asyncio
 from nicegui import PageArguments, html, ui
 from nicegui.element import Element
 
+from lumped.app.given import Given
 from lumped.app.shelf import Kept
 from lumped.errors import LumpedError
 from lumped.texts import say
 from lumped.web import paths
+from lumped.web.asked import Asked, sorted_query
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press
 from lumped.web.nothing import nothing_here
@@ -65,11 +67,18 @@ class _KeptPage:
         if kept.given is None:
             self._put_plain(kept)
         elif kept.revision.kind == "recipe":
-            RecipeView(self._kitchen, kept.given, kept=kept, on_changed=self._changed)
+            self._put_recipe(kept, kept.given)
         elif not kept.old and (found := pulled_about_in(kept, self._asked)):
             PulledAbout(self._kitchen, found[0], found[1], kept=kept, on_changed=self._changed)
         else:
             SculptureView(self._kitchen, title, kept=kept, on_changed=self._changed).ask(kept.given)
+
+    def _put_recipe(self, kept: Kept, given: Given) -> None:
+        document, number = kept.revision.document, kept.revision.number
+        page = paths.old(document, number) if kept.old else paths.kept(document)
+        options, changes = sorted_query(self._asked)
+        asked = Asked(page=page, written=given, changes={} if kept.old else changes, options=options, kept=kept)
+        RecipeView(self._kitchen, asked, on_changed=self._changed)
 
     async def _changed(self) -> None:
         """Show what it is now."""

@@ -5,13 +5,15 @@ from collections.abc import Mapping
 from urllib.parse import parse_qsl, quote, unquote, urlencode
 
 __all__ = [
-    "BRING", "BROUGHT", "EXAMPLE", "KEPT", "NOTEBOOK", "OLD", "SHAPE", "TABLE", "brought", "example", "kept", "old",
-    "shape", "values_in",
+    "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "KEPT", "NOTEBOOK", "OLD", "SHAPE", "TABLE", "ask", "brought",
+    "changed", "dough", "example", "kept", "old", "shape", "values_in",
 ]  # fmt: skip
 
 TABLE = "/"
 SHAPE = "/shape/{key}"
 EXAMPLE = "/story/{name}"
+DOUGH = "/dough/{name}"
+ASK = {each: f"/{each}" for each in ("swap", "salt", "mix", "care", "wall")}
 BROUGHT = "/brought/{key}"
 BRING = "/bring"
 NOTEBOOK = "/notebook"
@@ -35,6 +37,35 @@ def shape(key: str, values: Mapping[str, float | str] | None = None, *, kept_as:
 def example(name: str) -> str:
     """Address of an example sculpture."""
     return f"/story/{quote(name)}"
+
+
+def dough(name: str) -> str:
+    """Address of an example recipe."""
+    return f"/dough/{quote(name)}"
+
+
+def changed(page: str, changes: Mapping[str, str]) -> str:
+    """Address of a recipe's page with some amounts changed.
+
+    Examples
+    --------
+    >>> changed("/dough/plain.toml", {"table-salt": "36 g"})
+    '/dough/plain.toml?table-salt=36+g'
+    """
+    return page + (f"?{urlencode(changes)}" if changes else "")
+
+
+def ask(what: str, page: str, changes: Mapping[str, str], **more: str) -> str:
+    """Address of a question about the recipe of another page, with some amounts changed.
+
+    Examples
+    --------
+    >>> ask("swap", "/dough/plain.toml", {"table-salt": "36 g"}, without="flour")
+    '/swap?of=%2Fdough%2Fplain.toml&without=flour&table-salt=36+g'
+    """
+    return (
+        f"{ASK[what]}?{urlencode({'of': page} | {name: each for name, each in more.items() if each} | dict(changes))}"
+    )
 
 
 def brought(key: str) -> str:

@@ -1,31 +1,43 @@
-"""A recipe on the page: what its dough does comes first, then what goes in, which can be changed."""
+"""A recipe on the page: what its dough does comes first, then what goes in, which can be dragged and written."""
 
 import asyncio
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
+from dataclasses import replace
 from typing import Any
 
-from nicegui import html, ui
+from nicegui import background_tasks, html, ui
 from nicegui.element import Element
 
+from lumped.app.changing import amounts_in, names_in
 from lumped.app.given import Given
 from lumped.app.jobs import Ticket
-from lumped.app.recipes import amounts_in, kneaded, with_amounts
-from lumped.app.shelf import Kept, title_in
+from lumped.app.readings import readings
+from lumped.app.recipes import kneaded
+from lumped.app.shelf import Kept
+from lumped.app.sources import source_of
 from lumped.errors import LumpedError
 from lumped.notebook import Revision
 from lumped.texts import say
 from lumped.web import paths
+from lumped.web.amounts import Amounts
+from lumped.web.asked import Asked
+from lumped.web.choosing import put_more, put_region
+from lumped.web.dough_folds import DoughFolds
 from lumped.web.keeping import Keeping
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press, reveal
 from lumped.web.past import Past, kept_words, put_old
+from lumped.web.quick import Quick
+from lumped.web.scales import Readings
+from lumped.web.sources import Sources
+from lumped.web.ways import Ways
 from lumped.web.words import Words
 
 __all__ = ["RecipeView"]
 
 _BEAT = 0.08  # s
-_THROTTLE = 0.4  # s
+_REST = 0.35  # s without a change after which what takes longer is worked out
 
 
 class RecipeView:
@@ -35,83 +47,113 @@ class RecipeView:
     ----------
     kitchen : Kitchen
         What all pages share.
-    given : Given
-        The recipe.
-    kept : Kept, optional
-        The revision of the notebook that it is.
+    asked : Asked
+        The recipe, and how it is changed.
     on_changed : callable, optional
         Called when another revision was brought back, or the recipe was taken out of the notebook.
     """
 
-    def __init__(
-        self,
-        kitchen: Kitchen,
-        given: Given,
-        *,
-        kept: Kept | None = None,
-        on_changed: Callable[[], Any] | None = None,
-    ) -> None:
-        self._kitchen, self._given, self._kept, self._on_changed = kitchen, given, kept, on_changed
-        self._document = kept.revision.document if kept is not None else None
-        self._amounts: list[str] | None = None
+    def __init__(self, kitchen: Kitchen, asked: Asked, *, on_changed: Callable[[], Any] | None = None) -> None:
+        self._kitchen, self._asked, self._kept, self._on_changed = kitchen, asked, asked.kept, on_changed
+        self._document = asked.kept.revision.document if asked.kept is not None else None
+        self._names: list[str] = []
+        self._number = 0
+        self._client = ui.context.client
         self._ticket: Ticket | None = None
+        self._quick = Quick(readings, self._show)
+        self._sources = Sources(lambda what: source_of(self._asked.given, what, self._asked.region))
         with html.main():
             with html.div().classes("sheet-width recipe").mark("recipe") as self._page:
-                self._put_top(kept)
+                self._put_top()
                 with html.div().classes("bowl"):
                     self._put_dough()
                     self._put_ingredients()
+                self._ways = Ways()
                 with html.div().classes("says"):
-                    self._folds = html.section().classes("slip folds")
-                    self._keep_place = html.div().style("display: contents")
-                    with html.div().classes("takes"):
-                        press(say("web-take-file"), self._hand_out, "take-file")
+                    self._folds = DoughFolds(self._sources)
+                    with html.div().classes("keeps"):
+                        self._keep_place = html.div().style("display: contents")
+                        with html.div().classes("takes"):
+                            press(say("web-take-file"), self._hand_out, "take-file")
             self._past_place = html.div().classes("sheet-width past-place")
         self._timer = ui.timer(_BEAT, self._look, active=False)
-        ui.context.client.on_delete(self._stop)
-        if kept is not None:
-            self._show_past(kept)
-        self._ask()
+        self._client.on_delete(self._stop)
+        if self._kept is not None:
+            self._show_past(self._kept)
+        ui.timer(0.01, self._begin, once=True)
 
-    def _put_top(self, kept: Kept | None) -> None:
-        title = title_in(self._given)
+    @property
+    def _fixed(self) -> bool:
+        return self._kept is not None and self._kept.old
+
+    def _put_top(self) -> None:
+        title = self._asked.title
         ui.page_title(say("web-page-title", title=title))
         with html.header().classes("top"):
             lead_to(say("web-back"), paths.TABLE, "to-table", "back")
             self._heading = Words("h1", title)
             self._invented = Words("p", say("web-recipe-invented"), "soft invented hidden-now")
+            with html.p().classes("changed-line hidden-now").mark("changed") as self._changed_line:
+                Words("span", say("web-changed"))
+                lead_to(say("web-put-back"), self._asked.page, "put-back", "back")
             self._kept_line = Words("p", "", "kept-line hidden-now").mark("kept-line")
-            if kept is not None and kept.old:
-                put_old(self._kitchen, kept, self._changed)
+            if self._fixed:
+                assert self._kept is not None
+                put_old(self._kitchen, self._kept, self._changed)
             self._story = Words("p", "", "soft story-text hidden-now")
 
     def _put_dough(self) -> None:
-        with html.section().classes("slip does").props("aria-live=polite").mark("does"):
-            self._does = Words("p", say("web-working"), "state")
-            self._figures = Words("p", "", "figures")
+        with html.section().classes("slip does").mark("does"):
+            self._does = Words("p", say("web-working"), "state").props("role=status")
+            self._readings_place: Element = html.div().style("display: contents")
+            self._lay_readings()
             self._notes = html.ul().classes("why notes")
+
+    def _lay_readings(self) -> None:
+        self._readings_place.clear()
+        with self._readings_place:
+            self._readings = Readings(self._sources, self._asked.region)
+            put_region(self._asked.region, self._move)
 
     def _put_ingredients(self) -> None:
         with html.section().classes("slip goes-in"):
             Words("h2", say("web-goes-in"))
-            self._ingredients: Element = html.div().classes("ingredients")
+            self._amounts = Amounts(self._change, fixed=self._fixed)
+            if not self._fixed:
+                put_more(self._add)
             self._made = Words("p", "", "soft")
 
-    def _ask(self) -> None:
-        """Have the dough worked out, no longer the one before."""
-        self._stop()
-        asked = self._written()
-        self._ticket = self._kitchen.jobs.submit(kneaded, asked, asked.key)
-        self._timer.activate()
+    async def _begin(self) -> None:
+        """Show the recipe as it is written before the changes of the address, so that they can be seen."""
+        if self._asked.changes:
+            with suppress(LumpedError):
+                self._readings.show((await asyncio.to_thread(readings, self._asked.written, self._asked.region))[
+                    "readings"
+                ])  # fmt: skip
+        await self._ask()
 
-    def _written(self) -> Given:
-        """Give the recipe with the amounts that stand on the page."""
-        return with_amounts(self._given, self._amounts) if self._amounts is not None else self._given
+    async def _ask(self) -> None:
+        """Have the dough worked out: what it does at once, the rest when the hand rests."""
+        self._stop()
+        if self._names:
+            self._page.classes("moving")
+        background_tasks.create(self._ask_later(self._number))
+        await self._quick.ask(self._asked.given, self._asked.region)
+
+    async def _ask_later(self, number: int) -> None:
+        await asyncio.sleep(_REST if self._names else 0)
+        if number == self._number and not self._client.is_deleted:
+            with self._client:
+                self._tell_address()
+            given = self._asked.given
+            self._ticket = self._kitchen.jobs.submit(kneaded, given, given.key)
+            self._timer.activate()
 
     def _stop(self) -> None:
         if self._ticket is not None:
             self._ticket.stop()
         self._ticket = None
+        self._number += 1
 
     def _look(self) -> None:
         ticket = self._ticket
@@ -120,37 +162,54 @@ class RecipeView:
         self._timer.deactivate()
         self._ticket = None
         answer = ticket.answer() if ticket is not None else None
-        if answer is None or answer.stopped:
-            return
-        if answer.failure is not None:
+        if answer is not None and answer.content is not None:
+            self._show_all(answer.content)
+        elif answer is not None and answer.failure is not None:
             self._fail(answer.failure["message"])
-        else:
-            self._show(answer.content)
 
     def _fail(self, words: str) -> None:
         self._does.tell(say("web-dough-not"))
-        self._figures.tell("")
         self._page.classes("failing")
         self._tell_notes([words])
 
-    def _show(self, shown: Mapping[str, Any]) -> None:
-        self._page.classes(remove="failing")
-        dough = shown["dough"]
-        self._does.tell(say("web-dough-conducts" if shown["conducts"] else "web-dough-blocks"))
-        figures = {"figure": shown["resistivity"], "other": shown["resistivity_ohm_cm"]}
-        self._figures.tell(say("web-dough-figures", temperature=f"{shown['temperature_degC']:g}", **figures))
-        self._tell_notes([*shown["does"], *dough["notes"]])
+    def _show(self, found: Mapping[str, Any] | None, failure: Mapping[str, Any] | None) -> None:
+        """Show what the dough does."""
+        if found is None:
+            self._fail(failure["message"] if failure else "")
+            return
+        if "failing" in self._page.classes:
+            self._page.classes(remove="failing")
+            self._tell_notes([])
+        self._does.tell(found["headline"])
+        self._readings.show(found["readings"])
+        reveal(self._invented, found["invented"])
+        if not self._names:
+            self._lay_ingredients(found)
+        self._amounts.follow({k: each["grams"] for k, each in self._slides(found).items()})
+        if not self._keep_place.default_slot.children:
+            self._put_keeping()
+        self._page.props.update({"data-kneaded": "yes"})
+
+    def _slides(self, found: Mapping[str, Any]) -> dict[int, Mapping[str, float]]:
+        """Give the slider of each row; what is left out has no portion."""
+        there = [k for k, name in enumerate(self._names) if name in set(names_in(self._asked.given.text))]
+        return dict(zip(there, found["amounts"], strict=False))
+
+    def _lay_ingredients(self, found: Mapping[str, Any]) -> None:
+        """Lay out what goes in; in an old revision it can only be read."""
+        given = self._asked.given
+        self._names = names_in(given.text)
+        rows = zip(found["names"], amounts_in(given.text), found["by_feel"], strict=True)
+        self._amounts.lay(list(rows), found["amounts"])
+
+    def _show_all(self, shown: Mapping[str, Any]) -> None:
+        self._page.classes(remove="moving")
         self._story.tell(shown["story"])
         reveal(self._story, bool(shown["story"]))
-        reveal(self._invented, dough["invented"])
-        self._made.tell(say(f"web-cooked-{shown['method'].replace(' ', '-')}"))
-        if self._amounts is None:
-            self._lay_ingredients(shown["ingredients"])
-            self._put_keeping()
-            self._lay_folds(shown)
-        else:
-            self._tell_folds(shown)
-        self._page.props.update({"data-kneaded": "yes"})
+        way = shown["method"].replace(" ", "-")
+        self._made.tell(" ".join((say(f"web-cooked-{way}"), shown["temperature"])))
+        self._tell_notes(shown["dough"]["notes"])
+        self._folds.show(shown)
 
     def _tell_notes(self, notes: Sequence[str]) -> None:
         self._notes.clear()
@@ -158,65 +217,40 @@ class RecipeView:
             for note in notes:
                 Words("li", note)
 
-    def _lay_ingredients(self, ingredients: Sequence[tuple[str, Any]]) -> None:
-        """Lay out what goes in; in an old revision it can only be read."""
-        self._amounts = amounts_in(self._given.text)
-        fixed = self._kept is not None and self._kept.old
-        with self._ingredients:
-            for k, (name, as_needed) in enumerate(ingredients):
-                Words("label", name).props(f"for=amount-{k}")
-                with html.div():
-                    amount = Element("input").props(f"id=amount-{k} autocomplete=off").mark(f"amount-{k}")
-                    amount.props.update(
-                        {"^value": self._amounts[k], "maxlength": 60} | ({"readonly": True} if fixed else {})
-                    )
-                    amount.on(
-                        "input", lambda event, k=k: self._change(k, str(event.args)), throttle=_THROTTLE,
-                        leading_events=False, js_handler="(event) => emit(event.target.value)",
-                    )  # fmt: skip
-                    if as_needed is not None:
-                        least, most = (f"{each:g}" for each in as_needed)
-                        Words("span", say("web-by-feel", least=least, most=most), "soft")
+    async def _change(self, k: int, amount: str) -> None:
+        self._asked = self._asked.with_changes({**self._asked.changes, self._names[k]: amount})
+        await self._ask()
 
-    def _change(self, k: int, amount: str) -> None:
-        assert self._amounts is not None
-        self._amounts[k] = amount
-        self._ask()
+    async def _add(self, key: str) -> None:
+        """Put something more in."""
+        if key not in self._names:
+            self._asked = self._asked.with_changes({**self._asked.changes, key: say("web-first-amount")})
+            self._names = []
+            await self._ask()
 
-    def _lay_folds(self, shown: Mapping[str, Any]) -> None:
-        with self._folds:
-            with html.details().classes("careful"):
-                Words("summary", say("web-careful"))
-                self._cautions = html.ul().classes("notes")
-            with html.details():
-                Words("summary", say("heading-narrower"))
-                self._narrower = html.ul().classes("notes")
-            with html.details():
-                Words("summary", say("web-dough-steps"))
-                self._steps = html.dl().classes("numbers")
-        self._tell_folds(shown)
+    async def _move(self, region: str) -> None:
+        """Buy it elsewhere."""
+        self._asked = replace(self._asked, options={**self._asked.options, "region": region})
+        self._lay_readings()
+        await self._ask()
 
-    def _tell_folds(self, shown: Mapping[str, Any]) -> None:
-        self._cautions.clear()
-        with self._cautions:
-            for each in shown["cautions"]:
-                Words("li", each)
-        self._narrower.clear()
-        with self._narrower:
-            for each in shown["narrower"]:
-                Words("li", each)
-        self._steps.clear()
-        with self._steps:
-            for words, figure in shown["steps"]:
-                Words("dt", words)
-                Words("dd", figure)
+    def _tell_address(self) -> None:
+        """Have the address tell what isn't written down, so that loading the page anew loses nothing."""
+        said = {"region": self._asked.options["region"]} if "region" in self._asked.options else {}
+        page = paths.kept(self._document) if self._document and not self._fixed else self._asked.page
+        ui.navigate.history.replace(paths.changed(page, {**self._asked.changes, **said}))
+        reveal(self._changed_line, bool(self._asked.changes))
+        self._ways.lead(self._asked)
+
+    def _written(self) -> Given:
+        return self._asked.given
 
     def _put_keeping(self) -> None:
-        if self._kept is not None and self._kept.old:
+        if self._fixed:
             return
         with self._keep_place:
             self._keeping = Keeping(
-                self._kitchen, given=self._written, title=title_in(self._given),
+                self._kitchen, given=self._written, title=self._asked.title,
                 kept=self._kept.newest if self._kept is not None else None, on_kept=self._was_kept,
             )  # fmt: skip
 
@@ -228,7 +262,11 @@ class RecipeView:
         self._document = revision.document
         self._heading.tell(revision.title)
         ui.page_title(say("web-page-title", title=revision.title))
-        ui.navigate.history.replace(paths.kept(revision.document))
+        self._asked = replace(
+            self._asked, page=paths.kept(revision.document), written=self._asked.given, changes={}
+        )  # fmt: skip
+        self._names = names_in(self._asked.written.text)
+        self._tell_address()
         ui.timer(0.01, self._look_up, once=True)
 
     async def _look_up(self) -> None:

@@ -19,6 +19,7 @@ from lumped.errors import InputError
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.bringing import bring
+from lumped.web.dough_page import dough_page
 from lumped.web.file_page import brought_page, example_page
 from lumped.web.first_page import ask_for_sketches, first_page
 from lumped.web.kept_page import kept_page
@@ -82,6 +83,7 @@ def pages(kitchen: Kitchen) -> Callable[[], None]:
                 paths.TABLE: partial(first_page, kitchen),
                 paths.SHAPE: partial(shape_page, kitchen),
                 paths.EXAMPLE: partial(example_page, kitchen),
+                paths.DOUGH: partial(dough_page, kitchen),
                 paths.BROUGHT: partial(brought_page, kitchen),
                 paths.NOTEBOOK: partial(notebook_page, kitchen),
                 paths.KEPT: partial(kept_page, kitchen),

@@ -160,7 +160,6 @@ web-recipe-invented = This recipe is invented.
 web-dough-conducts = It carries current
 web-dough-blocks = It blocks current
 web-dough-not = No dough comes of this
-web-dough-figures = { $figure } at { $temperature } °C, which is { $other }
 web-dough-steps = From the scale to the figure
 web-goes-in = What goes in
 web-by-feel = and { $least } to { $most } g by feel

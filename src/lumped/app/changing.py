@@ -1,0 +1,155 @@
+"""A recipe's text with other amounts, something more or something less in it: what a page moves, and its address tells.
+
+A change is the name of an ingredient and an amount in words: "36 g", "1 cup"; "0" leaves it out. What is added by
+feel stays as it is unless the amount says otherwise behind a semicolon: "150 g;0-30", or "150 g;" for nothing.
+"""
+
+import re
+import tomllib
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from typing import Any
+
+import tomli_w
+
+from lumped.app.given import Given
+
+__all__ = ["amounts_in", "changed", "changes_to", "names_in"]
+
+_GRAMS = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?")
+_NOTHING = re.compile(r"0+(?:[.,]0+)?\s*(?:g|grams?)?")
+_BY_FEEL = re.compile(r"(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)")
+_WAYS = ("pot", "kettle", "microwave", "not cooked")
+
+
+def names_in(text: str) -> list[str]:
+    """Name what goes in, each name once: the word of the recipe, with a number if it comes again.
+
+    Examples
+    --------
+    >>> names_in("ingredients = [{ingredient = 'salt'}, {ingredient = 'Salt'}]")
+    ['salt', 'salt-2']
+    """
+    names: list[str] = []
+    for entry in tomllib.loads(text)["ingredients"]:
+        name = str(entry["ingredient"]).strip().casefold().replace(" ", "-")
+        count = sum(each == name or re.fullmatch(rf"{re.escape(name)}-\d+", each) is not None for each in names)
+        names.append(f"{name}-{count + 1}" if count else name)
+    return names
+
+
+def amounts_in(text: str) -> list[str]:
+    """Give the amounts of a recipe as a person writes them; empty where something is only added by feel.
+
+    Examples
+    --------
+    >>> amounts_in("ingredients = [{amount_g = 125.0}, {amount = '1 cup'}, {as_needed_g = [0, 9]}]")
+    ['125 g', '1 cup', '']
+    """
+    return [_amount_of(entry) for entry in tomllib.loads(text)["ingredients"]]
+
+
+def changed(given: Given, changes: Mapping[str, str]) -> Given:
+    """Give a recipe with some things changed; what is as before stays as it was written.
+
+    Parameters
+    ----------
+    given : Given
+        The recipe.
+    changes : mapping of str to str
+        Amounts by the names of `names_in`; a name that is not among them is put in as an ingredient. `cooked`,
+        `measures` and `title` change these; a recipe with another title is a person's own, without the old story.
+
+    Examples
+    --------
+    >>> salt = Given(name="r.toml", text="ingredients = [{ingredient = 'salt', amount = '1 cup'}]")
+    >>> amounts_in(changed(salt, {"salt": "62,5", "oil": "1 tbsp"}).text)
+    ['62.5 g', '1 tbsp']
+    """
+    document = tomllib.loads(given.text)
+    names, entries = names_in(given.text), document["ingredients"]
+    other = dict(changes)
+    title, measures, cooked = (other.pop(key, "") for key in ("title", "measures", "cooked"))
+    kept = [_entry(entry, other.pop(name, None)) for name, entry in zip(names, entries, strict=True)]
+    added = [_entry({"ingredient": name}, amount) for name, amount in other.items()]
+    moved = kept != entries or any(added)
+    document["ingredients"] = [entry for entry in (*kept, *added) if entry]
+    if cooked in _WAYS and cooked != document.get("method", {}).get("cooked", "pot"):
+        document["method"] = {"cooked": cooked}
+        moved = True
+    if moved:
+        document.get("method", {}).pop("weighed_after_g", None)  # it was another dough that weighed so much
+        document.pop("steps", None)
+    if measures:
+        document["measures"] = measures
+    if title:
+        document = (
+            {key: value for key, value in document.items() if key not in ("story", "invented")}
+            | {"title": title}
+            | ({} if moved else {"invented": document.get("invented", False)})
+        )
+    return replace(given, text=tomli_w.dumps(document)) if moved or title or measures else given
+
+
+def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
+    """One ingredient with what was said of its amount; nothing if it is left out."""
+    if said is None:
+        return dict(entry)
+    amount, parted, feel = (each.strip() for each in said.partition(";"))
+    if _NOTHING.fullmatch(amount):
+        return {}
+    found = dict(entry)
+    if parted:
+        found.pop("as_needed_g", None)
+        if ends := _BY_FEEL.fullmatch(feel):
+            found["as_needed_g"] = [_plain(ends[1]), _plain(ends[2])]
+    if amount == _amount_of(entry):
+        return found
+    found.pop("amount", None)
+    found.pop("amount_g", None)
+    if grams := _GRAMS.fullmatch(amount):
+        found["amount_g"] = _plain(grams[1])
+    elif amount:
+        found["amount"] = amount
+    return found
+
+
+def _amount_of(entry: Mapping[str, Any]) -> str:
+    return f"{entry['amount_g']:g} g" if "amount_g" in entry else str(entry.get("amount", ""))
+
+
+def _plain(number: str) -> float | int:
+    found = float(number.replace(",", "."))
+    return int(found) if found.is_integer() else found
+
+
+def changes_to(given: Given, portions: Sequence[tuple[str, str, tuple[float, float] | None]]) -> dict[str, str]:
+    """Give the changes that turn a recipe into one with these portions.
+
+    Parameters
+    ----------
+    given : Given
+        The recipe.
+    portions : sequence of (str, str, (float, float) or None)
+        Key, amount in words, and what is added by feel, of each ingredient. [g]
+    """
+    from lumped.pantry import pantry
+
+    wanted = [*portions]
+    changes: dict[str, str] = {}
+    entries = tomllib.loads(given.text)["ingredients"]
+    for name, entry in zip(names_in(given.text), entries, strict=True):
+        key = pantry().find(entry["ingredient"]).key
+        at = next((k for k, each in enumerate(wanted) if each[0] == key), None)
+        if at is None:
+            changes[name] = "0"
+            continue
+        _, written, feel = wanted.pop(at)
+        said = f"{written};{_feel_words(feel)}"
+        if _entry(entry, said) != dict(entry):
+            changes[name] = said if feel or "as_needed_g" in entry else written
+    return changes | {key: f"{written};{_feel_words(feel)}" if feel else written for key, written, feel in wanted}
+
+
+def _feel_words(feel: tuple[float, float] | None) -> str:
+    return "" if feel is None else f"{feel[0]:g}-{feel[1]:g}"

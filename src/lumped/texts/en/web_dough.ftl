@@ -1,0 +1,99 @@
+### The pages of a dough: what it does, at once, and where each number comes from.
+
+web-roll = That is { $cm }. A roll of it, 10 cm long and 2 cm thick, has about { $resistance }.
+web-feel = { $word }: { $score } of 5 ({ $low } to { $high })
+web-water-inside = { $water } g of water to 100 g of flour, inside the trade's { $least } to { $most }.
+web-water-below = { $water } g of water to 100 g of flour, below the trade's { $least } to { $most }.
+web-water-above = { $water } g of water to 100 g of flour, above the trade's { $least } to { $most }.
+web-cost-unknown = not known
+web-cost-missing = No price is known here for: { $names }.
+web-cost-batch = This batch of { $mass } g: { $cost }.
+web-ph-sour = Sour.
+web-ph-neutral = Neither sour nor soapy.
+web-ph-alkaline = Soapy, alkaline.
+
+## Where a number comes from
+
+web-source-heading = Where this number comes from
+web-source-close = Put it away
+web-source-made-of = What is open in it
+web-source-sources = Sources
+web-source-none = It has no printed source.
+web-source-page = { $source }: { $page }
+web-source-chain = Computed from what goes in, step by step: water that flour holds, salt that dissolves, what the liquid conducts, and what flour lets through. All that is open is drawn 4,096 times; the ends hold 95 % of the draws.
+web-source-what-if = Both doughs are computed with the same draws, so that only the one change counts.
+web-source-narrower = What such a measurement would settle is held at its middle, and the dough computed again.
+web-source-cost = Small packs, prices of { $dated }; look at the shelf.
+web-source-feel = Nobody has a model of texture: the trade's window of water to flour, and a fit that grows from scored batches.
+web-status-measured = Measured: somebody read it off an instrument.
+web-status-published = Published: it stands in a source that is named here.
+web-status-computed = Computed from figures that are named here.
+web-status-common-practice = Common practice: what people who make dough say; nobody printed a measurement.
+web-status-from-memory = From memory: the weakest figure in it has no printed source, so its interval is wide. A measurement would beat it.
+web-status-invented = Invented, for the story.
+web-open-mass = { $name }: how exactly it is measured
+web-open-needed = { $name }: added by feel
+web-open-moisture = { $name }: its water
+web-open-minerals = { $name }: how much of its minerals, against the table
+web-open-water-lost = share of the water that leaves as steam
+web-open-weighed-after = weight of the finished dough
+web-open-brine-error = how far the tables of brine may be off (half-widths)
+web-open-bound-water = water that a gram of flour holds
+web-open-archie-exponent = how flour grains obstruct (exponent)
+web-open-walden-exponent = how a syrup slows ions (exponent)
+web-open-air = share of air
+web-open-percolation = least share of liquid that finds a way
+web-open-mobile-single = free share of flour's potassium and sodium
+web-open-mobile-double = free share of flour's magnesium and calcium
+web-open-dry-conductivity = conductivity of dry flour and fat
+web-open-picture = from a pack of grains (0) to a gel (1)
+web-open-activity-error = error of water activity
+web-open-scatter = one batch against another
+web-open-least = the trade's window begins (water to flour)
+web-open-most = the trade's window ends
+web-open-hydration = water to flour of this dough
+web-reading-feel = Feel
+
+## What it does, and what goes in
+
+web-reading-resistivity = Resistivity
+web-reading-water-activity = Keeping, by water activity
+web-reading-cost = Cost of a kilogram
+web-reading-ph = Acidity (pH)
+web-ends-resistivity-low = carries
+web-ends-resistivity-high = blocks
+web-ends-water-activity-low = dry: little grows
+web-ends-water-activity-high = wet: much grows
+web-ends-feel-low = crumbles
+web-ends-feel-high = sticks
+web-ends-cost-low = cheap
+web-ends-cost-high = dear
+web-ends-ph-low = sour
+web-ends-ph-high = soapy
+web-before = before: { $figure }
+web-drag = { $name }, in grams
+web-narrower = { $share } % of what is open; a factor of { $factor } would be left
+web-temperature = All of this at { $degrees } °C.
+web-region = Bought in
+web-more-in = Something more
+web-more-choose = choose what else goes in
+web-first-amount = 10 g
+web-changed = Changed from what is written.
+web-put-back = Put it back as it was
+web-what-if = One thing different
+web-what-if-lure = Its resistivity then, against now.
+web-what-if-more = More of these
+
+## Ways on
+
+web-ways = Ask more of this dough
+web-way-swap = Something else instead
+web-way-swap-lure = An ingredient is missing, or somebody can't bear it.
+web-way-salt = How much salt?
+web-way-salt-lure = More of it, or less: current, keeping, sodium, cost.
+web-way-mix = Three ingredients, all mixes
+web-way-mix-lure = A map that can be touched.
+web-way-care = Who may touch it?
+web-way-care-lure = Allergens, diets, doses, what to mind.
+web-way-wall = Insulating enough?
+web-way-wall-lure = A wall of it beside a lamp.

@@ -1,0 +1,71 @@
+"""What follows from a dough, on slips: what one change would do, what would narrow its figure, its steps, its cautions."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from nicegui import html
+from nicegui.element import Element
+
+from lumped.texts import say
+from lumped.web.sources import Sources
+from lumped.web.words import Words
+
+__all__ = ["DoughFolds"]
+
+_FEW = 5  # changes that are not folded away
+
+
+class DoughFolds:
+    """The slips beside a dough.
+
+    Parameters
+    ----------
+    sources : Sources
+        Where their numbers are asked for.
+    """
+
+    def __init__(self, sources: Sources) -> None:
+        self._sources = sources
+        with html.section().classes("slip what-ifs").mark("what-ifs"):
+            Words("h2", say("web-what-if"))
+            Words("p", say("web-what-if-lure"), "soft")
+            self._changes: Element = html.dl().classes("numbers")
+            with html.details() as self._more_fold:
+                Words("summary", say("web-what-if-more"))
+                self._more: Element = html.dl().classes("numbers")
+        with html.section().classes("slip narrower").mark("narrower"):
+            Words("h2", say("heading-narrower"))
+            self._narrower: Element = html.ul().classes("notes")
+        with html.section().classes("slip folds"):
+            with html.details().classes("careful"):
+                Words("summary", say("web-careful"))
+                self._cautions = html.ul().classes("notes")
+            with html.details().mark("steps"):
+                Words("summary", say("web-dough-steps"))
+                self._steps: Element = html.dl().classes("numbers")
+
+    def show(self, shown: Mapping[str, Any]) -> None:
+        """Show what follows from a dough that was worked out in full."""
+        changes = [(f"what-if-{key}", words, figure) for key, words, figure in shown["what_if"]]
+        self._tell_numbers(self._changes, changes[:_FEW])
+        self._tell_numbers(self._more, changes[_FEW:])
+        self._more_fold.classes(add="" if changes[_FEW:] else "hidden-now", remove="hidden-now")
+        self._tell_numbers(self._steps, shown["steps"])
+        self._narrower.clear()
+        with self._narrower:
+            for key, words, figure in shown["narrower"]:
+                with html.li():
+                    Words("span", words, "narrower-words")
+                    self._sources.figure(f"narrower-{key}", figure)
+        self._cautions.clear()
+        with self._cautions:
+            for each in shown["cautions"]:
+                Words("li", each)
+
+    def _tell_numbers(self, place: Element, rows: Sequence[tuple[str, str, str]]) -> None:
+        place.clear()
+        with place:
+            for key, words, figure in rows:
+                Words("dt", words)
+                with html.dd():
+                    self._sources.figure(key, figure)
