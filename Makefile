@@ -22,9 +22,10 @@ test: $(VENV)/.ok browser postgres  ## set up (a browser and a PostgreSQL too) a
 long: $(VENV)/.ok postgres  ## try for half an hour or so that nothing is lost; goes on where it stopped (results: out/long)
 	$(BIN)/python scripts/long.py
 
-bench: $(VENV)/.ok postgres  ## measure how fast readings are written and read back, and recipes worked out
+bench: $(VENV)/.ok browser postgres  ## measure how fast readings are written and read back, and recipes worked out
 	$(BIN)/python scripts/bench.py
 	$(BIN)/python scripts/bench_dough.py
+	$(BIN)/python scripts/bench_pages.py
 
 check: $(VENV)/.ok  ## lint, format, types, and who may import whom
 	$(BIN)/ruff check .

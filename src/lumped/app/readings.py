@@ -91,8 +91,8 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     -------
     dict
         `conducts`, `headline`; `readings`, by key: `figure` in words, `says`, and `low`, `middle`, `high`, places on
-        the scale; of each portion its name (`names`), what is added by feel (`by_feel`) [g], and `amounts`: `grams`, and
-        where its slider ends (`most`, `step`).
+        the scale; of each portion its name (`names`), what is added by feel (`by_feel`) [g], and `amounts`: `grams`,
+        and where its slider ends (`most`, `step`).
 
     Raises
     ------

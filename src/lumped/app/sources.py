@@ -1,4 +1,4 @@
-"""Where a number of a page comes from: its status in words, what is open in it, and its sources with edition and page."""
+"""Where a number of a page comes from: its status in words, what is open in it, its sources with edition and page."""
 
 from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, Any

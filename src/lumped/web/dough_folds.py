@@ -1,4 +1,4 @@
-"""What follows from a dough, on slips: what one change would do, what would narrow its figure, its steps, its cautions."""
+"""What follows from a dough, on slips: what one change would do, what would narrow its figure, steps, cautions."""
 
 from collections.abc import Mapping, Sequence
 from typing import Any
