@@ -1,9 +1,14 @@
 """Whether a wall insulates enough; leaks worked by hand: a wall of 3 mm and 4 cm² at 3.2 V."""
 
+import numpy as np
 import pytest
+from tests.bowls import INSULATING, recipe_of
 
+from lumped.dough.kneading import kneading
+from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
 from lumped.quantities import Value
-from lumped.verdict.walls import Wall, judge_wall
+from lumped.reference import handbook
+from lumped.verdict.walls import Wall, _needed, _point, judge_wall, lasts
 
 WALL = Wall(thickness=3e-3, area=4e-4)
 
@@ -49,3 +54,46 @@ def test_a_white_lamp_asks_for_a_better_wall_than_a_red_one():
     rho = Value.exact(20.0, "Ω·m")
     red, white = (judge_wall(WALL, rho, key) for key in ("lamp-red", "lamp-white"))
     assert white.current.mean / white.without.mean < red.current.mean / red.without.mean
+
+
+@pytest.fixture(scope="module")
+def salty():
+    return kneading(usual_neighbour())
+
+
+def creep(salty, **more):
+    return salt_creep(kneading(recipe_of(INSULATING, "insulating", "not cooked")), salty, **more)
+
+
+def test_when_a_wall_has_just_the_resistance_that_is_needed_the_lamp_is_just_as_bright_as_it_must_be():
+    needed = _needed("lamp-white")
+    limit = handbook().value("lamps", "lamp-white", "bright_current").mean
+    _, current = _point("lamp-white", np.array([1 / needed]))
+    assert current[0] == pytest.approx(limit, rel=0.01)  # straight lines between 400 points of the lamp's law
+
+
+def test_salt_ends_a_wall_and_thickness_drier_dough_and_a_modest_lamp_put_it_off(salty):
+    fresh, drier = creep(salty), creep(salty, water=0.8)
+    found = lasts(WALL, fresh, drier, "lamp-white")
+    assert found.lasts.low < found.lasts.mean < found.twice_as_thick.mean
+    assert found.drier.mean > found.lasts.mean
+    assert lasts(WALL, fresh, drier, "lamp-red").lasts.mean >= found.lasts.mean
+    assert 0 < found.overnight.mean < 0.02
+
+
+def test_a_wall_that_does_not_do_has_no_hour(salty):
+    found = lasts(Wall(thickness=1e-5, area=0.01), creep(salty), creep(salty), "lamp-white")
+    assert found.lasts.mean == 0
+    assert "does not do from the start" in found.words[0]
+
+
+def test_without_sugar_salt_creeps_faster(salty):
+    plain = {"plain-flour": 150, "distilled-water": 70, "vegetable-oil": 41}
+    bare = salt_creep(kneading(recipe_of(plain, "insulating", "not cooked")), salty)
+    assert np.median(bare.diffusivity) > 3 * np.median(creep(salty).diffusivity)
+
+
+def test_salt_moves_no_faster_than_in_water_and_a_salty_wall_never_conducts_better_than_its_neighbour(salty):
+    found = creep(salty)
+    assert np.all(found.diffusivity < 1.6e-9)  # in water at 25 °C: 1.61e-9, Nernst and Hartley
+    assert np.median(found.resistivity / found.contrast) > np.median(1 / salty.chain.conductivity)

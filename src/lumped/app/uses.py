@@ -135,9 +135,10 @@ def what_if(path: Path, *, labels: Sequence[Path] = ()) -> "tuple[Change, ...]":
 
 
 def wall(
-    path: Path, *, thickness: float, area: float, lamp: str = "lamp-red", batches: Sequence[Path] = ()
-) -> "WallVerdict":
-    """Judge whether a wall of a dough insulates enough beside a lamp.
+    path: Path, *, thickness: float, area: float, lamp: str = "lamp-red", batches: Sequence[Path] = (),
+    beside: Path | None = None,
+) -> "WallVerdict":  # fmt: skip
+    """Judge whether a wall of a dough insulates enough beside a lamp, and for how long.
 
     Parameters
     ----------
@@ -149,19 +150,30 @@ def wall(
         Key of the lamp in the handbook.
     batches : sequence of Path
         Batch files that the prediction learns from.
+    beside : Path, optional
+        Recipe file of the conducting dough whose salt creeps in; a usual one if left out.
 
     Raises
     ------
     RecipeError, InputError
-        If the recipe can't be read, or there is no such wall.
+        If a recipe can't be read, or there is no such wall.
     HandbookError
         If there is no such lamp.
     """
-    from lumped.verdict.walls import Wall, judge_wall
+    from lumped.dough import read_recipe
+    from lumped.dough.batch import read_batch
+    from lumped.dough.kneading import kneading
+    from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
+    from lumped.dough.learning import learnt
+    from lumped.verdict.walls import DRIER, Wall, judge_wall, lasts
 
     if not (0 < thickness <= 1 and 0 < area <= 1):
         raise InputError("wall-size", thickness=f"{1e3 * thickness:g}", area=f"{1e4 * area:g}")
-    return judge_wall(Wall(thickness=thickness, area=area), dough(path, batches=batches).resistivity, lamp)
+    recipe, made = read_recipe(path), Wall(thickness=thickness, area=area)
+    done = kneading(recipe, calibration=learnt([read_batch(each) for each in batches], recipe).calibration)
+    salty = kneading(usual_neighbour() if beside is None else read_recipe(beside))
+    lasting = lasts(made, salt_creep(done, salty), salt_creep(done, salty, water=DRIER), lamp)
+    return judge_wall(made, done.value(done.chain.resistivity, "Ω·m"), lamp, lasting)
 
 
 def ports(path: Path, *, effort: Literal["quick", "full"] = "full") -> dict[str, Any]:

@@ -17,6 +17,7 @@ def add_to(verbs: Any) -> None:
     wall.add_argument("--thick", default="3 mm", metavar="LENGTH", help=say("cli-wall-thick"))
     wall.add_argument("--touch-cm2", type=float, default=4.0, metavar="AREA", help=say("cli-wall-touch"))
     wall.add_argument("--lamp", default="lamp-red", metavar="LAMP", help=say("cli-wall-lamp"))
+    wall.add_argument("--beside", type=Path, metavar="RECIPE", help=say("cli-wall-beside"))
     wall.add_argument("--batch", type=Path, action="append", default=[], metavar="FILE", help=say("cli-batch"))
     wall.set_defaults(run=run_wall)
     change = verbs.add_parser("what-if", help=say("cli-what-if"), description=say("cli-what-if"))
@@ -33,13 +34,17 @@ def run_wall(said: argparse.Namespace) -> int:
 
     thickness = parse_quantity(said.thick, "length")
     found = app.wall(
-        said.recipe, thickness=thickness, area=said.touch_cm2 * 1e-4, lamp=said.lamp, batches=said.batch
+        said.recipe, thickness=thickness, area=said.touch_cm2 * 1e-4, lamp=said.lamp, batches=said.batch,
+        beside=said.beside,
     )  # fmt: skip
     if said.json:
         print_json(found.as_dict())
         return 0
     print_line(found.words)
-    print_notes(say("heading-findings"), [say("wall-scene"), say("wall-creeps")])
+    print_line("")
+    if found.lasting is not None:
+        print_notes(say("heading-wall-lasts"), found.lasting.words)
+    print_notes(say("heading-findings"), [say("wall-scene")])
     return 0
 
 

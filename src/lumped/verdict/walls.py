@@ -1,7 +1,8 @@
 """Insulating enough for this? What a wall of insulating dough leaks beside a lamp, and what the lamp makes of it.
 
 A wall lies between two conducting lumps, a lamp bridges it, a pack feeds the lumps: the wall takes V/R of the current
-that the lamp could have, `V_pack - price = R·(I_lamp(V) + V/R_wall) + V`.
+that the lamp could have, `V_pack - price = R·(I_lamp(V) + V/R_wall) + V`. Salt creeps in from both lumps, so a wall
+that is enough now has its hour; when it stops being enough is judged for the same lamp.
 """
 
 from dataclasses import dataclass
@@ -11,15 +12,21 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.circuit.lamp import lamp
+from lumped.dough.lasting.salt_creep import SaltCreep
+from lumped.dough.lasting.wording import NEVER, millimetres_text, time_text
 from lumped.quantities import Value, believed, drawn
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["Wall", "WallVerdict", "judge_wall"]
+__all__ = ["Lasting", "Wall", "WallVerdict", "judge_wall", "lasts"]
 
 Array = NDArray[np.float64]
 _STEPS = ("barely_lit_current", "dim_current", "bright_current")
 _STATES = ("dark", "barely-lit", "dim", "bright")
+NIGHT = 16 * 3600.0  # from the end of a lesson to the next morning
+FELT = 0.01  # of the neighbour's salt
+DRIER = 0.8  # of the water that the recipe says
+_LESSON = 45 * 60.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,6 +55,34 @@ class Wall:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Lasting:
+    """How long a wall is enough.
+
+    Parameters
+    ----------
+    lasts : Value
+        Until the lamp falls below what it does beside a perfect wall; 30 days stand for longer. [s]
+    overnight : Value
+        How deep a thick wall has a hundredth of its neighbour's salt after 16 hours. [m]
+    twice_as_thick, drier : Value
+        How long the same wall lasts with twice the thickness, and with a fifth less water in its dough. [s]
+    words : tuple of str
+        The same in sentences, with what helps.
+    """
+
+    lasts: Value
+    overnight: Value
+    twice_as_thick: Value
+    drier: Value
+    words: tuple[str, ...]
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        values = {key: getattr(self, key).as_dict() for key in ("lasts", "overnight", "twice_as_thick", "drier")}
+        return {**values, "words": list(self.words)}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class WallVerdict:
     """Whether a wall insulates enough for a lamp.
 
@@ -65,6 +100,8 @@ class WallVerdict:
         Whether it shines as brightly as with a perfect wall: at both ends, at neither, or at one.
     words : str
         The verdict in a sentence.
+    lasting : Lasting or None
+        How long that holds, if it is known what salt does in the wall.
     """
 
     lamp: str
@@ -74,17 +111,20 @@ class WallVerdict:
     states: tuple[str, str, str]
     enough: str
     words: str
+    lasting: Lasting | None = None
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
         return {
             "lamp": self.lamp, "leak": self.leak.as_dict(), "current": self.current.as_dict(),
             "current_with_perfect_wall": self.without.as_dict(), "states": list(self.states), "enough": self.enough,
-            "words": self.words,
+            "words": self.words, "lasting": self.lasting and self.lasting.as_dict(),
         }  # fmt: skip
 
 
-def judge_wall(wall: Wall, resistivity: Value, lamp_key: str = "lamp-red") -> WallVerdict:
+def judge_wall(
+    wall: Wall, resistivity: Value, lamp_key: str = "lamp-red", lasting: Lasting | None = None
+) -> WallVerdict:
     """Judge whether a wall insulates enough for a lamp that bridges it.
 
     Parameters
@@ -95,6 +135,8 @@ def judge_wall(wall: Wall, resistivity: Value, lamp_key: str = "lamp-red") -> Wa
         Of its dough. [Ω·m]
     lamp_key : str
         Which lamp, by its key in the handbook.
+    lasting : Lasting, optional
+        How long it is enough, from `lasts`.
 
     Returns
     -------
@@ -127,8 +169,72 @@ def judge_wall(wall: Wall, resistivity: Value, lamp_key: str = "lamp-red") -> Wa
     )  # fmt: skip
     return WallVerdict(
         lamp=lamp_key, leak=leak, current=current, without=Value.exact(float(alone[0]), "A", origin),
-        states=(states[0], states[1], states[2]), enough=enough, words=words,
+        states=(states[0], states[1], states[2]), enough=enough, words=words, lasting=lasting,
     )  # fmt: skip
+
+
+def lasts(wall: Wall, fresh: SaltCreep, drier: SaltCreep, lamp_key: str = "lamp-red") -> Lasting:
+    """Judge how long a wall stays insulating enough for a lamp that bridges it, with salt that creeps in.
+
+    Parameters
+    ----------
+    wall : Wall
+        The wall.
+    fresh, drier : SaltCreep
+        Its dough between two salty lumps; the same dough made with a fifth less water.
+    lamp_key : str
+        Which lamp, by its key in the handbook.
+
+    Returns
+    -------
+    Lasting
+
+    Notes
+    -----
+    Both lumps stay salty, and nothing but salt moves: water and sugar that wander too are left out.
+    """
+    needed = _needed(lamp_key)
+
+    def life(creep: SaltCreep, thickness: float) -> Value:
+        factor = creep.resistivity * thickness / wall.area / needed
+        time = np.minimum(creep.lifetime(thickness, factor), NEVER)
+        return believed(time, unit="s", provenance=creep.provenance)
+
+    now, thick, stiff = (life(fresh, wall.thickness), life(fresh, 2 * wall.thickness), life(drier, wall.thickness))
+    overnight = believed(fresh.reach(NIGHT, FELT), unit="m", provenance=fresh.provenance)
+    return Lasting(
+        lasts=now, overnight=overnight, twice_as_thick=thick, drier=stiff,
+        words=_lasting_words(now, overnight, thick, stiff, wall),
+    )  # fmt: skip
+
+
+def _lasting_words(now: Value, overnight: Value, thick: Value, stiff: Value, wall: Wall) -> tuple[str, ...]:
+    key = "not" if now.high <= 0 else "long" if now.low >= NEVER else "hours"
+    words = [say(f"wall-lasts-{key}", time=time_text(now)),
+             say("wall-overnight", depth=millimetres_text(overnight), thick=f"{1e3 * wall.thickness:g}")]  # fmt: skip
+    if key != "long" and thick.high > 0:
+        words.append(say("wall-thicker", thick=f"{2e3 * wall.thickness:g}", time=time_text(thick)))
+    if key != "long" and stiff.high > 0:
+        words.append(say("wall-drier", time=time_text(stiff)))
+    if key == "hours" and now.low < NIGHT:
+        words.append(say("wall-apart" if now.low > _LESSON else "wall-fresh"))
+    return tuple(words)
+
+
+def _needed(lamp_key: str) -> float:
+    """Resistance of the wall beside which the lamp only just does what it does beside a perfect one. [Ω]"""
+    book = handbook()
+    source = book.value("verdicts", "wall-scene", "voltage").mean
+    resistance = book.value("verdicts", "wall-scene", "resistance").mean
+    _, alone = _point(lamp_key, np.zeros(1))
+    reached = [book.value("lamps", lamp_key, step).mean for step in _STEPS]
+    reached = [each for each in reached if each <= float(alone[0])]
+    if not reached:
+        return 0.0  # dark beside any wall: every wall is as good as a perfect one
+    law, grid = np.vectorize(lamp(lamp_key).current), np.linspace(0.0, source, 400)
+    volts = float(np.interp(max(reached), law(grid), grid))
+    spare = source - volts - resistance * max(reached)
+    return float(resistance * volts / max(spare, 1e-9))
 
 
 def _point(lamp_key: str, conductance: Array) -> tuple[Array, Array]:

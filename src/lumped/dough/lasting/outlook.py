@@ -1,0 +1,274 @@
+"""What becomes of a recipe's piece of dough from hour to hour, with intervals: what nobody knows of its drying, drawn.
+
+Every draw is one possible dough in one possible room and is followed through all hours, so a difference between two
+hours is surer than either. The diffusivity of water in dough and how well the air carries vapour away count most.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, Literal
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.dough.beliefs import beliefs, draws
+from lumped.dough.lasting.air import OPEN, Cover, Room, air_over, bag
+from lumped.dough.lasting.dried import Drying
+from lumped.dough.lasting.drying import dry
+from lumped.dough.lasting.isotherm import flour_uptake
+from lumped.dough.lasting.kneaded import moist_from
+from lumped.dough.lasting.layers import Piece
+from lumped.dough.lasting.moist import MoistDough, falling_diffusivity
+from lumped.dough.recipe import Recipe
+from lumped.errors import InputError
+from lumped.pantry import Pantry, pantry
+from lumped.quantities import Provenance, Value, believed, drawn
+from lumped.reference import handbook
+
+__all__ = ["COVERS", "DRAUGHTS", "Outlook", "Surroundings", "outlook"]
+
+Array = NDArray[np.float64]
+CoverName = Literal["open", "bag", "box"]
+COVERS: tuple[CoverName, ...] = ("open", "bag", "box")
+DRAUGHTS = ("still", "quiet", "airy", "fan")
+COUNT = 128
+HOUR, LONGEST = 3600.0, 30 * 86400.0
+_FIGURES = {"loss": "", "mass": "kg", "skin": "m", "resistivity": "Ω·m", "worse": "", "content": "", "middle": ""}
+_OPEN = {
+    # name of the draw: row of the handbook's table `lasting` (or `air`) that says what is believed
+    "diffusivity": ("air", "water-in-dough", "diffusivity"), "slower": ("lasting", "skin", "slower"),
+    "layer": ("lasting", "flour", "layer"), "first": ("lasting", "flour", "first"),
+    "further": ("lasting", "flour", "further"), "shrinks": ("lasting", "drying", "shrinks"),
+    "leak": ("lasting", "bag", "leak"), "changes": ("lasting", "box", "changes"), "spare": ("lasting", "box", "spare"),
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Surroundings:
+    """Where a piece lies.
+
+    Parameters
+    ----------
+    temperature : float
+        Of the room. [K]
+    humidity : float
+        Relative humidity of the room. [1]
+    draught : str or float
+        A word of `DRAUGHTS`, or the speed of the air. [m/s]
+    cover : {"open", "bag", "box"}
+        What lies round it.
+
+    Raises
+    ------
+    InputError
+        If there is no such room.
+
+    Examples
+    --------
+    >>> Surroundings(humidity=0.3).draught
+    'quiet'
+    """
+
+    temperature: float = 294.15
+    humidity: float = 0.45
+    draught: str | float = "quiet"
+    cover: CoverName = "open"
+
+    def __post_init__(self) -> None:
+        if not 273.15 <= self.temperature <= 323.15:
+            raise InputError("lasting-room", room=f"{self.temperature - 273.15:.3g}")
+        if not 0 <= self.humidity <= 1:
+            raise InputError("lasting-humidity", humidity=f"{self.humidity:g}")
+        if self.cover not in COVERS:
+            raise InputError("lasting-cover", cover=self.cover, covers=", ".join(COVERS))
+        if isinstance(self.draught, str) and self.draught not in DRAUGHTS:
+            raise InputError("lasting-draught", draught=self.draught, draughts=", ".join(DRAUGHTS))
+        if not isinstance(self.draught, str) and not 0 <= self.draught <= 20:
+            raise InputError("lasting-draught", draught=f"{self.draught:g}", draughts=", ".join(DRAUGHTS))
+
+    @property
+    def air_speed(self) -> Value:
+        """[m/s]"""
+        if isinstance(self.draught, str):
+            return handbook().value("lasting", "draughts", self.draught)
+        return Value.exact(float(self.draught), "m/s")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outlook:
+    """A piece of dough over time, in draws.
+
+    Parameters
+    ----------
+    title : str
+        Name of the recipe.
+    piece : Piece
+        Shape and size when fresh.
+    where : Surroundings
+        Where it lies.
+    done : Drying
+        What becomes of each draw.
+    fresh : Value
+        Its water activity at first: the humidity that neither dries nor wets it. [1]
+    rest : Value
+        Share of its water that it has lost when it is in balance with the room; negative if it takes up. [1]
+    endless : bool
+        Whether it takes up more water than can be computed.
+    provenance : Provenance
+        The weakest of what went in.
+    """
+
+    title: str
+    piece: Piece
+    where: Surroundings
+    done: Drying
+    fresh: Value
+    rest: Value
+    endless: bool
+    provenance: Provenance
+
+    def at(self, figure: str, time: float) -> Value:
+        """Give a figure at a time.
+
+        Parameters
+        ----------
+        figure : {"loss", "mass", "skin", "resistivity", "worse", "content", "middle"}
+            Share of its water that left [1]; mass [kg]; depth of the skin [m]; resistivity along the piece [Ω·m], and
+            over that of the fresh piece [1]; water over dry matter, and in the innermost layer [1].
+        time : float
+            When. [s]
+        """
+        unit = _FIGURES[figure]
+        spread: Literal["normal", "lognormal"] = "lognormal" if figure in ("resistivity", "worse") else "normal"
+        return believed(self.along(figure, time), unit=unit, provenance=self.provenance, spread=spread)
+
+    def along(self, figure: str, time: float | Array) -> Array:
+        """Give the draws of a figure at times (m,): (n, m); at one time: (n,)."""
+        whole = self._figure(figure)
+        k = np.clip(self.done.time.searchsorted(time, "right") - 1, 0, len(self.done.time) - 2)
+        share = np.clip((time - self.done.time[k]) / (self.done.time[k + 1] - self.done.time[k]), 0.0, 1.0)
+        return np.asarray(whole[..., k] * (1 - share) + whole[..., k + 1] * share)
+
+    def _figure(self, figure: str) -> Array:
+        done = self.done
+        if done.along is None:
+            raise ValueError("a dough of a recipe has a resistivity")
+        found = {
+            "loss": done.loss, "mass": done.mass, "skin": done.skin, "resistivity": done.along, "content": done.mean,
+            "middle": done.middle,
+            "worse": done.along / done.along[..., :1],
+        }  # fmt: skip
+        return found[figure]
+
+    def as_dict(self, times: tuple[float, ...]) -> dict[str, Any]:
+        """Give it as JSON shows it, at some times."""
+        draught = {"draught": self.where.draught, "air_speed": self.where.air_speed.as_dict()}
+        return {
+            "title": self.title,
+            "piece": {"shape": self.piece.shape, "thickness_m": float(np.max(self.piece.thickness)),
+                      "extent": float(np.max(self.piece.extent))},
+            "room": {"temperature_K": self.where.temperature, "humidity": self.where.humidity, **draught,
+                     "cover": self.where.cover},
+            "keeps_its_water_in_humidity": self.fresh.as_dict(),
+            "water_lost_in_balance": self.rest.as_dict(), "takes_up_without_end": self.endless,
+            "moments": [
+                {"time_s": time, **{name: self.at(name, time).as_dict() for name in _FIGURES}} for time in times
+            ],
+        }  # fmt: skip
+
+
+def outlook(
+    recipe: Recipe,
+    piece: Piece,
+    where: Surroundings,
+    *,
+    duration: float,
+    shop: Pantry | None = None,
+    count: int = COUNT,
+) -> Outlook:
+    """Follow a piece of a recipe's dough through its hours.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in.
+    piece : Piece
+        Shape and size when fresh; one piece.
+    where : Surroundings
+        Room, draught, cover.
+    duration : float
+        How long; up to 30 days. [s]
+    shop : Pantry, optional
+        What the ingredients are; the handbook's.
+    count : int
+        How many draws.
+
+    Returns
+    -------
+    Outlook
+
+    Raises
+    ------
+    InputError
+        If the duration or a size can't be.
+
+    Examples
+    --------
+    >>> from lumped.dough import Portion
+    >>> grams = {"plain-flour": 125, "tap-water": 237, "table-salt": 73}
+    >>> portions = tuple(Portion(ingredient=k, written=f"{g} g", mass=Value.exact(g / 1e3, "kg"))
+    ...                  for k, g in grams.items())
+    >>> recipe = Recipe(title="Plain", kind="conducting", portions=portions, cooked="pot")
+    >>> roll = Piece(shape="roll", thickness=0.012, extent=0.1)
+    >>> found = outlook(recipe, roll, Surroundings(), duration=86400.0)
+    >>> lost = found.at("loss", 3600.0)
+    >>> 0.01 < lost.low < 0.04 < lost.high < 0.10
+    True
+    """
+    if not 0 < duration <= LONGEST:
+        raise InputError("lasting-duration", hours=f"{duration / HOUR:g}", most=f"{LONGEST / HOUR:g}")
+    shop = shop or pantry()
+    values = {name: handbook().value(*row) for name, row in _OPEN.items()}
+    width = handbook().value("air", "air", "transfer_width").mean
+    values["transfer"] = Value(mean=1.0, low=1 - width, high=1 + width, unit="")
+    values["air_speed"] = where.air_speed
+    found = {name: each[:count] for name, each in drawn(values).items()}
+    dough = _dough(recipe, shop, found, count)
+    room = Room(temperature=where.temperature, humidity=where.humidity, air_speed=found["air_speed"])
+    side = air_over(piece, room, times=np.maximum(found["transfer"], 0.2))
+    done = dry(dough, piece, room, duration=duration, cover=_cover(piece, where, found), side=side)
+    origin = Provenance.of([each.provenance for each in (*values.values(), *beliefs(recipe, shop).values())])
+    return _told(recipe.title, piece, where, dough, done=done, origin=origin)
+
+
+def _dough(recipe: Recipe, shop: Pantry, found: Mapping[str, Array], count: int) -> MoistDough:
+    given = draws(recipe, shop)[0].first(count)
+    flour = flour_uptake(found["layer"], np.maximum(found["first"], 2.0), np.clip(found["further"], 0.5, 0.95))
+    return moist_from(
+        recipe, shop, given, flour=flour, shrinks=np.clip(found["shrinks"], 0.0, 1.0),
+        diffusivity=falling_diffusivity(found["diffusivity"], found["slower"]),
+    )  # fmt: skip
+
+
+def _cover(piece: Piece, where: Surroundings, found: Mapping[str, Array]) -> Cover:
+    if where.cover == "bag":
+        return bag(piece, leak=found["leak"])
+    if where.cover == "box":
+        spare = np.clip(found["spare"], 0.1, 0.97)
+        air = piece.volume * spare / (1 - spare)
+        return Cover(leak=found["changes"] / HOUR * air, air=air)
+    return OPEN
+
+
+def _told(
+    title: str, piece: Piece, where: Surroundings, dough: MoistDough, *, done: Drying, origin: Provenance
+) -> Outlook:
+    content = np.asarray(dough.content)
+    humidity = np.full_like(content, where.humidity)
+    rest = dough.isotherm.content_at(humidity)
+    most = dough.isotherm.content[-1]
+    return Outlook(
+        title=title, piece=piece, where=where, done=done, provenance=origin,
+        fresh=believed(dough.isotherm.activity_at(content), unit="", provenance=origin),
+        rest=believed(1 - rest / content, unit="", provenance=origin), endless=bool(np.median(rest) > 0.99 * most),
+    )  # fmt: skip

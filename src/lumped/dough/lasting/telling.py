@@ -1,0 +1,76 @@
+"""What a drying piece does, in words: in a lesson, overnight, after three days, and where it stops."""
+
+from lumped.dough.lasting.outlook import HOUR, Outlook
+from lumped.dough.lasting.wording import millimetres_text, percent_text, short
+from lumped.quantities import Value
+from lumped.reference import handbook
+from lumped.texts import say
+
+__all__ = ["MOMENTS", "moment_words", "rest_words", "times_text"]
+
+MOMENTS = {"lesson": 0.75 * HOUR, "night": 16 * HOUR, "days": 72 * HOUR}
+_HARDLY = 0.005  # share of its water; nobody sees that
+_SAME, _LOST = 1.1, 100.0  # how many times as resistive
+_SKIN = 1e-4  # m; thinner is not felt
+_BALANCE = 0.02  # share of its water
+
+
+def moment_words(found: Outlook, moment: str) -> str:
+    """Say what a piece is like at one of the `MOMENTS`.
+
+    Parameters
+    ----------
+    found : Outlook
+        The piece, followed at least so far.
+    moment : str
+        "lesson", "night" or "days".
+    """
+    time, when = MOMENTS[moment], say(f"lasting-dry-{moment}")
+    lost = found.at("loss", time)
+    if abs(lost.mean) < _HARDLY and lost.high < 4 * _HARDLY:
+        return say("lasting-dry-keeps", when=when)
+    if lost.mean < 0:
+        gained = Value(mean=-lost.mean, low=-lost.high, high=-lost.low, unit="")
+        return say("lasting-dry-gains", when=when, gained=percent_text(gained))
+    return say("lasting-dry-loses", when=when, lost=percent_text(lost), skin=_skin(found, time),
+               carries=_carries(found, time))  # fmt: skip
+
+
+def _skin(found: Outlook, time: float) -> str:
+    skin, middle = found.at("skin", time), found.at("middle", time)
+    if middle.mean < handbook().value("lasting", "skin", "content").mean:
+        return say("lasting-dry-through")
+    return say("lasting-dry-skin", depth=millimetres_text(skin)) if skin.mean > _SKIN else say("lasting-dry-soft")
+
+
+def _carries(found: Outlook, time: float) -> str:
+    worse = found.at("worse", time)
+    if worse.mean < _SAME:
+        return say("lasting-dry-same")
+    if worse.mean > _LOST:
+        return say("lasting-dry-lost")
+    return say("lasting-dry-worse", times=times_text(worse))
+
+
+def times_text(factor: Value) -> str:
+    """Write how many times something is with its interval; beyond a thousand nobody tells apart."""
+    mean, low, high = (short(min(each, 1000.0)) for each in (factor.mean, factor.low, factor.high))
+    if factor.mean > 1000:
+        return say("lasting-more-than", count=mean)
+    return f"{mean} ({low} to {say('lasting-more-than', count=high) if factor.high > 1000 else high})"
+
+
+def rest_words(found: Outlook) -> tuple[str, ...]:
+    """Say at which humidity a dough keeps its water, and where it stops in its room."""
+    ends = {end: f"{100 * getattr(found.fresh, end):.0f}" for end in ("mean", "low", "high")}
+    room = f"{100 * found.where.humidity:.0f}"
+    words = [say("lasting-rest-border", **ends)]
+    if found.rest.low > _BALANCE:
+        words.append(say("lasting-rest-dries", room=room, lost=percent_text(found.rest)))
+    elif found.rest.high < -_BALANCE:
+        words.append(say("lasting-rest-wets", room=room))
+    else:
+        words.append(say("lasting-rest-level", room=room))
+    if found.where.cover != "open":
+        words.append(say("lasting-rest-cover"))
+    return tuple(words)
