@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from lumped.picture.theme import ThemeName
     from lumped.quantities import Value
 
-__all__ = ["beside", "draw_map", "draw_salting", "mixes", "salt_row"]
+__all__ = ["PICTURES", "beside", "draw_map", "draw_salting", "mixes", "salt_row", "write_picture"]
 
 PICTURES = (".svg", ".png")
 
@@ -114,14 +114,14 @@ def draw_salting(row: "Salting", path: Path, *, theme: "ThemeName" = "light") ->
     """Write the salt picture, SVG or PNG by the name's ending."""
     from lumped.picture.salt_picture import salt_svg
 
-    _write_picture(salt_svg(row, theme=theme), path)
+    write_picture(salt_svg(row, theme=theme), path)
 
 
 def draw_map(found: "MixMap", path: Path, *, theme: "ThemeName" = "light") -> None:
     """Write a mix map, SVG or PNG by the name's ending."""
     from lumped.picture.mix_map import map_svg
 
-    _write_picture(map_svg(found, theme=theme), path)
+    write_picture(map_svg(found, theme=theme), path)
 
 
 def _prices(recipes: Sequence["Recipe"], where: str | None) -> "tuple[dict[str, Value] | None, str]":
@@ -158,7 +158,8 @@ def _from_notebook(places: Sequence[str], settings: "Settings | None") -> dict[s
     return found
 
 
-def _write_picture(svg: str, path: Path) -> None:
+def write_picture(svg: str, path: Path) -> None:
+    """Write a picture, SVG or PNG by the name's ending."""
     from lumped.paper import svg_as_png
 
     ready_to_write(path, PICTURES)

@@ -16,12 +16,13 @@ from lumped.quantities import Value
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["GROUPS", "Group", "Growth", "Keeping", "growth_margins", "keeping"]
+__all__ = ["GROUPS", "Group", "Growth", "Keeping", "growth_margins", "habit", "keeping"]
 
 Array = NDArray[np.float64]
 State = Literal["grows", "may grow", "slowed", "stopped"]
 GROUPS = ("bacteria", "salmonella", "yeasts", "staphylococcus", "moulds", "salt-lovers", "dry-moulds", "sugar-yeasts")
 _ACTIVITY_TABLE = 0.01  # the table is rounded so
+_KINDS = (("salty", 0.80), ("middling", 0.90), ("wet", float("inf")))  # by water activity
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -137,6 +138,30 @@ def growth_margins(activity: ArrayLike) -> dict[str, Array]:
     0.1
     """
     return {key: np.asarray(np.asarray(activity, float) - _group(key).activity.mean) for key in GROUPS}
+
+
+def habit(activity: Value, *, fridge: bool = False) -> Value:
+    """Give how long the trade keeps such a dough in a closed bag or box: common practice, nobody's measurement.
+
+    Parameters
+    ----------
+    activity : Value
+        Its water activity. [1]
+    fridge : bool
+        Whether it lies in the fridge.
+
+    Returns
+    -------
+    Value
+        How long. [s]
+
+    Examples
+    --------
+    >>> round(habit(Value(mean=0.76, low=0.75, high=0.79, unit="")).mean / 86400)
+    14
+    """
+    kind = next(name for name, below in _KINDS if activity.mean < below)
+    return handbook().value("lasting", "habit", f"{kind}_{'fridge' if fridge else 'room'}")
 
 
 @cache

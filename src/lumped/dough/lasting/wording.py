@@ -3,9 +3,12 @@
 from lumped.quantities import Value, significant
 from lumped.texts import say
 
-__all__ = ["grams_text", "millimetres_text", "percent_text", "plain_time", "short", "time_text"]
+__all__ = ["grams_text", "millimetres_text", "percent_text", "plain_time", "resistivity_text", "short", "time_text"]
 
-_UNITS = (("minutes", 60.0, 7200.0), ("hours", 3600.0, 2 * 86400.0), ("days", 86400.0, float("inf")))
+_UNITS = (("minutes", 60.0, 5400.0), ("hours", 3600.0, 2 * 86400.0), ("days", 86400.0, float("inf")))
+_FAR = 30.0  # times; beyond it the ends of an interval have units of their own
+_MILLION = 1e6  # Ω·m
+_THIN = 5e-5  # m
 _SMALL = 10.0  # per cent, below which a tenth is shown
 NEVER = 30 * 86400.0  # s; what takes longer is not told apart
 
@@ -35,13 +38,14 @@ def time_text(time: Value) -> str:
     '50 minutes (38 to 65)'
     >>> time_text(Value(mean=10800.0, low=3600.0, high=31 * 86400.0, unit="s"))
     '3 hours (60 minutes to more than a month)'
+    >>> time_text(Value(mean=6900.0, low=5200.0, high=9000.0, unit="s"))
+    '1.9 hours (1.4 to 2.5)'
     >>> time_text(Value(mean=31 * 86400.0, low=3600.0, high=31 * 86400.0, unit="s"))
     'more than a month, perhaps only 60 minutes'
     """
     if time.mean >= NEVER:
         return say("lasting-long") if time.low >= NEVER else say("lasting-open", low=plain_time(time.low))
-    units = {_unit(each)[0] for each in (time.low, time.mean, time.high)}
-    if len(units) > 1 or time.high >= NEVER:
+    if time.high >= NEVER or time.high > _FAR * time.mean or _FAR * time.low < time.mean:
         low, high = plain_time(time.low), plain_time(time.high)
     else:
         low, high = (short(each / _unit(time.mean)[1]) for each in (time.low, time.high))
@@ -69,15 +73,15 @@ def _unit(seconds: float) -> tuple[str, float]:
 
 
 def percent_text(share: Value) -> str:
-    """Write a share in per cent with its interval.
+    """Write a share with its interval, in per cent.
 
     Examples
     --------
     >>> percent_text(Value(mean=0.037, low=0.028, high=0.051, unit=""))
-    '3.7 % (2.8 to 5.1)'
+    '3.7 (2.8 to 5.1)'
     """
     mean, low, high = (_near(100 * each) for each in (share.mean, share.low, share.high))
-    return f"{mean} % ({low} to {high})"
+    return f"{mean} ({low} to {high})"
 
 
 def _near(number: float) -> str:
@@ -86,30 +90,45 @@ def _near(number: float) -> str:
 
 
 def millimetres_text(length: Value) -> str:
-    """Write a small length with its interval; a tenth of a millimetre is the least that counts.
+    """Write a small length with its interval, in mm; a twentieth of one is the least that counts.
 
     Examples
     --------
     >>> millimetres_text(Value(mean=0.0022, low=0.00022, high=0.0051, unit="m"))
-    '2.2 mm (0.2 to 5.1)'
+    '2.2 (0.2 to 5.1)'
     >>> millimetres_text(Value(mean=0.0, low=0.0, high=1e-5, unit="m"))
     'none'
     """
-    if length.high < 5e-5:
+    if length.high < _THIN:
         return say("lasting-none")
+    if length.mean < _THIN:
+        return say("lasting-at-most", most=f"{1e3 * length.high:.1f}")
     mean, low, high = (f"{1e3 * each:.1f}" if each < 0.00995 else f"{1e3 * each:.0f}" for each in
                        (length.mean, length.low, length.high))  # fmt: skip
-    return f"{mean} mm ({low} to {high})"
+    return f"{mean} ({low} to {high})"
 
 
 def grams_text(mass: Value) -> str:
-    """Write a mass with its interval.
+    """Write a mass with its interval, in grams.
 
     Examples
     --------
     >>> grams_text(Value(mean=0.0135, low=0.0127, high=0.0140, unit="kg"))
-    '13.5 g (12.7 to 14.0)'
+    '13.5 (12.7 to 14.0)'
     """
     places = 1 if mass.mean < 0.1 else 0
     mean, low, high = (f"{1e3 * each:.{places}f}" for each in (mass.mean, mass.low, mass.high))
-    return f"{mean} g ({low} to {high})"
+    return f"{mean} ({low} to {high})"
+
+
+def resistivity_text(resistivity: Value) -> str:
+    """Write a resistivity with its interval, in Ω·m; beyond a million it blocks, however much.
+
+    Examples
+    --------
+    >>> resistivity_text(Value(mean=0.2, low=0.1, high=2e9, unit="Ω·m", spread="lognormal"))
+    '0.2 (0.1 to more than a million)'
+    """
+    shown = [short(each) if each < _MILLION else say("lasting-million")
+             for each in (resistivity.mean, resistivity.low, resistivity.high)]  # fmt: skip
+    return f"{shown[0]} ({shown[1]} to {shown[2]})"

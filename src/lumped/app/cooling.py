@@ -1,0 +1,234 @@
+"""How long a cooked dough stays too hot for hands, and how it is laid out to be cool in time."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.errors import InputError
+
+if TYPE_CHECKING:
+    from lumped.dough.lasting.handing import Form, HandClock, Hot
+    from lumped.quantities import Value
+
+__all__ = ["Cooled", "InTime", "cool", "in_time"]
+
+_DAY = 1440.0  # minutes
+_DENSITY = 1250.0  # kg/m³, for areas and sizes that people shape by hand
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cooled:
+    """How long a dough stays too hot for hands.
+
+    Parameters
+    ----------
+    clock : HandClock or None
+        None for a dough that was never hot.
+    words : tuple of str
+        The same in sentences.
+    """
+
+    title: str
+    clock: "HandClock | None"
+    words: tuple[str, ...]
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        clock = None if self.clock is None else self.clock.as_dict()
+        return {"title": self.title, "clock": clock, "words": list(self.words)}
+
+
+def cool(
+    path: Path,
+    form: "Form" = "pot",
+    *,
+    mass: float | None = None,
+    thickness: float | None = None,
+    across: float = 0.18,
+    room: float = 294.15,
+    beginning: float | None = None,
+    labels: Sequence[Path] = (),
+) -> Cooled:
+    """Tell how long a recipe's dough stays too hot for hands.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    form : {"pot", "slab", "ball"}
+        How it lies there.
+    mass, thickness : float, optional
+        How much it is, how thick it lies; the whole recipe if both are left out, a slab of 2 cm. [kg, m]
+    across : float
+        Width of the pot. [m]
+    room, beginning : float
+        Temperature of the room and of the hot dough; the latter by its way of cooking if left out. [K]
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If the recipe can't be read, or there is no such piece or room.
+    """
+    from lumped.dough.lasting.handing import hand_clock
+    from lumped.texts import say
+
+    hot, title, whole = _hot(path, beginning, labels)
+    if hot is None:
+        return Cooled(title=title, clock=None, words=(say("cool-never-hot"),))
+    if mass is None and thickness is None:
+        mass = whole
+    if form == "slab" and thickness is None:
+        thickness = 0.02
+    clock = hand_clock(hot, form, mass=mass, thickness=thickness, across=across, room=room)
+    return Cooled(title=title, clock=clock, words=_cool_words(clock, room))
+
+
+def _cool_words(clock: "HandClock", room: float) -> tuple[str, ...]:
+    from lumped.dough.lasting.wording import short, time_text
+    from lumped.texts import say
+
+    sizes = {"thick": short(1e3 * clock.thickness), "middle": time_text(clock.middle)}
+    if clock.form != "slab" and clock.mass is not None:
+        sizes["mass"] = short(1e3 * clock.mass)
+    return (
+        say(f"cool-{clock.form}", **sizes), say("cool-face", face=time_text(clock.face)),
+        say("cool-reckoned", beginning=_degrees(clock.beginning.mean), room=_degrees(room),
+            safe=_degrees(clock.safe.mean)),
+        say("cool-adult"),
+    )  # fmt: skip
+
+
+def _degrees(kelvins: float) -> str:
+    return f"{kelvins - 273.15:.0f}"
+
+
+def _hot(path: Path, beginning: float | None, labels: Sequence[Path]) -> "tuple[Hot | None, str, float]":
+    """Give a recipe's hot dough, its title, and how much it is. [kg]"""
+    import numpy as np
+
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
+    from lumped.dough.kneading import kneading
+    from lumped.dough.lasting.handing import hot_dough
+
+    shop = shop_with(labels)
+    recipe = read_recipe(path, shop)
+    done = kneading(recipe, shop)
+    return hot_dough(done, beginning=beginning), recipe.title, float(np.median(done.chain.mass))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class InTime:
+    """How a cooked dough is laid out to be cool in time.
+
+    Parameters
+    ----------
+    thickness : Value or None
+        How thick it may be; its low end is to be relied on. None for a dough that was never hot. [m]
+    possible : bool
+        Whether anybody can lay it out so thin.
+    words : tuple of str
+        The same in sentences.
+    """
+
+    title: str
+    form: str
+    thickness: "Value | None"
+    possible: bool
+    words: tuple[str, ...]
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "title": self.title, "form": self.form, "possible": self.possible, "words": list(self.words),
+            "thickness": None if self.thickness is None else self.thickness.as_dict(),
+        }  # fmt: skip
+
+
+def in_time(
+    path: Path,
+    minutes: float,
+    form: "Form" = "slab",
+    *,
+    across: float = 0.18,
+    room: float = 294.15,
+    labels: Sequence[Path] = (),
+) -> InTime:
+    """Tell how a recipe's dough is laid out to be cool enough in time, weighing and cooking included.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    minutes : float
+        From the first gram on the scale to the first hand on the dough. [min]
+    form : {"pot", "slab", "ball"}
+        How it is to lie there.
+    across : float
+        Width of the pot. [m]
+    room : float
+        Temperature of the room. [K]
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If the recipe can't be read, or there is no such time, form or room.
+    """
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
+    from lumped.dough.kneading import kneading
+    from lumped.dough.lasting.handing import hot_dough, thickest_within
+    from lumped.texts import say
+    from lumped.workshop.hands import work_of
+
+    if not 0 < minutes < _DAY:
+        raise InputError("cool-no-time", within=f"{minutes:g}")
+    shop = shop_with(labels)
+    done = kneading(read_recipe(path, shop), shop)
+    hot, title = hot_dough(done), done.recipe.title
+    if hot is None:
+        return InTime(title=title, form=form, thickness=None, possible=True, words=(say("cool-never-hot"),))
+    mass = float(sorted(done.chain.mass)[len(done.chain.mass) // 2])
+    work = work_of(done)
+    making = work.active(mass, 1, pressed=form == "slab")
+    left = 60.0 * minutes - making[: len(hot.safe)]
+    found = thickest_within(hot, form, left, across=across, room=room)
+    words = (say("cool-making", within=f"{minutes:g}", making=_span(work.value(making))),)
+    possible = found.low >= _thinnest(form)
+    return InTime(title=title, form=form, thickness=found, possible=possible,
+                  words=(*words, *_in_time_words(found, form, mass, across, possible=possible)))  # fmt: skip
+
+
+def _in_time_words(found: "Value", form: str, mass: float, across: float, *, possible: bool) -> tuple[str, ...]:
+    from math import pi, sqrt
+
+    from lumped.dough.lasting.wording import short
+    from lumped.texts import say
+
+    if not possible:
+        return (say("cool-within-no", thinnest=short(1e3 * _thinnest(form))), say("cool-adult"))
+    sizes = {"sure": short(1e3 * found.low), "likely": short(1e3 * found.mean)}
+    if form == "slab":
+        area = mass / _DENSITY / found.low
+        return (say("cool-within-slab", **sizes, area=short(1e4 * area), side=short(1e2 * sqrt(area))),
+                say("cool-adult"))  # fmt: skip
+    volume = pi / 6 * found.low**3 if form == "ball" else pi / 4 * across**2 * found.low
+    return (say(f"cool-within-{form}", **sizes, mass=short(1e3 * _DENSITY * volume)), say("cool-adult"))
+
+
+def _thinnest(form: str) -> float:
+    """How thin a hot dough can be laid out. [m]"""
+    from lumped.reference import handbook
+
+    return handbook().value("lasting", "laid-out", form).mean
+
+
+def _span(time: "Value") -> str:
+    from lumped.dough.lasting.wording import time_text
+
+    return time_text(time)

@@ -1,0 +1,87 @@
+"""Who can grow in a dough, and how long it is kept by habit."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from lumped.dough.lasting.keeping import Keeping
+    from lumped.quantities import Value
+
+__all__ = ["Kept", "keep"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kept:
+    """Who can grow in a dough, and how long it is kept by habit.
+
+    Parameters
+    ----------
+    activity, ph : Value
+        Its water activity and pH. [1]
+    keeping : Keeping
+        Who can grow.
+    habit : Value
+        How long the trade keeps such a dough. [s]
+    words : tuple of str
+        The same in sentences, the caveat last.
+    """
+
+    title: str
+    activity: "Value"
+    ph: "Value"
+    keeping: "Keeping"
+    habit: "Value"
+    words: tuple[str, ...]
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "title": self.title, "water_activity": self.activity.as_dict(), "ph": self.ph.as_dict(),
+            "growth": [
+                {"who": each.group.name, "needs_water_activity": each.group.activity.as_dict(), "state": each.state,
+                 "by": each.by or None}
+                for each in self.keeping.growths
+            ],
+            "kept_by_habit": self.habit.as_dict(), "words": list(self.words),
+        }  # fmt: skip
+
+
+def keep(path: Path, *, fridge: bool = False, labels: Sequence[Path] = ()) -> Kept:
+    """Tell what can grow in a recipe's dough, and how long it is kept by habit.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    fridge : bool
+        Whether it lies in the fridge.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If a file can't be read.
+    """
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
+    from lumped.dough.kneading import kneading
+    from lumped.dough.lasting.keeping import habit, keeping
+    from lumped.dough.lasting.wording import short
+    from lumped.reference import handbook
+    from lumped.texts import say
+
+    shop = shop_with(labels)
+    done = kneading(read_recipe(path, shop), shop)
+    chain, mass = done.chain, float(done.chain.mass.mean())
+    activity, ph = done.value(chain.water_activity.clip(0.0, 1.0), ""), done.value(chain.ph, "")
+    preserved = {name: float(chain.of(key).mean()) / mass for name, key in
+                 (("sorbate", "potassium-sorbate"), ("benzoate", "sodium-benzoate"))}  # fmt: skip
+    temperature = handbook().value("lasting", "fridge", "warmest").mean if fridge else done.recipe.temperature
+    found, days = keeping(activity, ph=ph, temperature=temperature, **preserved), habit(activity, fridge=fridge)
+    ends = {key: short(each / 86400) for key, each in (("days", days.mean), ("low", days.low), ("high", days.high))}
+    said = say(f"keep-habit-{'fridge' if fridge else 'room'}", **ends)
+    return Kept(title=done.recipe.title, activity=activity, ph=ph, keeping=found, habit=days,
+                words=(*found.words[:-1], said, found.words[-1]))  # fmt: skip

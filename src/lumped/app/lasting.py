@@ -1,0 +1,234 @@
+"""How long a dough lasts, as pages and commands show it: drying and refreshing."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.errors import InputError
+
+if TYPE_CHECKING:
+    from lumped.dough.lasting.layers import Piece
+    from lumped.dough.lasting.outlook import Outlook, Surroundings
+    from lumped.dough.lasting.refreshing import Refresh
+    from lumped.picture.theme import ThemeName
+    from lumped.quantities import Value
+
+__all__ = ["SHAPES", "Dried", "Refreshed", "draw_drying", "dry", "drying_rows", "refresh"]
+
+SHAPES = ("roll", "slab", "rack", "ball")
+_ENGINE = {"rack": "slab-both-sides"}
+_HOURS = (0.0, 0.75, 2.0, 4.0, 8.0, 16.0, 24.0, 48.0, 72.0, 120.0, 168.0, 336.0, 504.0, 720.0)
+_MANY = 96  # hours from which on days are counted
+_MEMORABLE = 72 * 3600.0  # three days are told of every piece
+_THINNEST, _THICKEST, _LARGEST = 5e-4, 0.2, 10.0  # m
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dried:
+    """What becomes of a piece of dough.
+
+    Parameters
+    ----------
+    outlook : Outlook
+        The piece in draws.
+    hours : float
+        How long the table and the picture go on. [h]
+    words : tuple of str
+        A lesson, a night, three days.
+    rest : tuple of str
+        Where it stops.
+    """
+
+    outlook: "Outlook"
+    hours: float
+    words: tuple[str, ...]
+    rest: tuple[str, ...]
+
+    @property
+    def times(self) -> tuple[float, ...]:
+        """The moments of the table. [s]"""
+        inside = [hours for hours in _HOURS if hours < 0.95 * self.hours]
+        return tuple(3600.0 * each for each in (*inside, self.hours))
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {**self.outlook.as_dict(self.times), "words": [*self.words, *self.rest]}
+
+
+def dry(
+    path: Path,
+    where: "Surroundings",
+    *,
+    shape: str = "roll",
+    thickness: float = 0.012,
+    length: float = 0.1,
+    width: float = 0.1,
+    hours: float = 24.0,
+    labels: Sequence[Path] = (),
+) -> Dried:
+    """Follow a piece of a recipe's dough through its hours.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    where : Surroundings
+        Room, draught, cover.
+    shape : str
+        One of `SHAPES`.
+    thickness, length, width : float
+        Its thickness or diameter; the length of a roll or slab; the width of a slab. [m]
+    hours : float
+        How long. [h]
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If the recipe can't be read, or there is no such piece, room or time.
+    """
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
+    from lumped.dough.lasting.outlook import outlook
+    from lumped.dough.lasting.telling import MOMENTS, moment_words, rest_words
+
+    shop = shop_with(labels)
+    recipe, piece = read_recipe(path, shop), _piece(shape, thickness, length, width)
+    duration = 3600.0 * hours if hours <= 0 else max(3600.0 * hours, _MEMORABLE)
+    found = outlook(recipe, piece, where, duration=duration, shop=shop)
+    return Dried(outlook=found, hours=hours, rest=rest_words(found),
+                 words=tuple(moment_words(found, moment) for moment in MOMENTS))  # fmt: skip
+
+
+def _piece(shape: str, thickness: float, length: float, width: float) -> "Piece":
+    from lumped.dough.lasting.layers import Piece
+
+    if shape not in SHAPES:
+        raise InputError("lasting-shape", shape=shape, shapes=", ".join(SHAPES))
+    for size, least, most in ((thickness, _THINNEST, _THICKEST), (length, _THINNEST, _LARGEST),
+                              (width, _THINNEST, _LARGEST)):  # fmt: skip
+        if not least <= size <= most:
+            raise InputError("lasting-size", size=f"{size:g}")
+    extent = {"roll": length, "ball": 1.0}.get(shape, length * width)
+    return Piece(shape=_ENGINE.get(shape, shape), thickness=thickness, extent=extent)  # type: ignore[arg-type]
+
+
+def drying_rows(found: Dried) -> list[tuple[str, ...]]:
+    """Give the table of a drying piece: time, weight, water lost, skin, resistivity."""
+    from lumped.dough.lasting.wording import grams_text, millimetres_text, percent_text, resistivity_text
+
+    return [
+        (_short_time(time), grams_text(found.outlook.at("mass", time)), percent_text(found.outlook.at("loss", time)),
+         millimetres_text(found.outlook.at("skin", time)), resistivity_text(found.outlook.at("resistivity", time)))
+        for time in found.times
+    ]  # fmt: skip
+
+
+def _short_time(seconds: float) -> str:
+    from lumped.dough.lasting.wording import short
+    from lumped.texts import say
+
+    hours = seconds / 3600
+    if hours == 0:
+        return say("drying-fresh")
+    if hours < 1:
+        return say("drying-minute", count=short(60 * hours))
+    return say("drying-day", count=short(hours / 24)) if hours >= _MANY else say("drying-hour", count=short(hours))
+
+
+def draw_drying(found: Dried, path: Path, *, theme: "ThemeName" = "light") -> None:
+    """Write the picture of a drying piece, SVG or PNG by the name's ending."""
+    from lumped.app.maps import write_picture
+    from lumped.picture.drying_picture import drying_svg
+
+    write_picture(drying_svg(found.outlook, hours=found.hours, theme=theme), path)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Refreshed:
+    """What to knead into a dough that dried.
+
+    Parameters
+    ----------
+    refresh : Refresh
+        Water and rest.
+    worse : Value or None
+        How many times less easily it lets current through than fresh, if its recipe is known. [1]
+    words : tuple of str
+        The same in sentences.
+    """
+
+    refresh: "Refresh"
+    worse: "Value | None"
+    words: tuple[str, ...]
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "water_kg": self.refresh.water, "of_its_water": self.refresh.of_its_water,
+            "rest": self.refresh.rest.as_dict(), "resistivity_over_fresh": self.worse and self.worse.as_dict(),
+            "words": list(self.words),
+        }  # fmt: skip
+
+
+def refresh(before: float, now: float, *, path: Path | None = None, labels: Sequence[Path] = ()) -> Refreshed:
+    """Tell what to knead into a dough that dried.
+
+    Parameters
+    ----------
+    before, now : float
+        Its weight when fresh and today, with the bag both times or without it both times. [kg]
+    path : Path, optional
+        Its recipe file: tells how much water it held.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If the recipe can't be read, or the weights can't be.
+    """
+    from lumped.dough.lasting.refreshing import refresh as refreshed
+    from lumped.dough.lasting.wording import short
+    from lumped.texts import say
+
+    if path is None:
+        found = refreshed(before, now)
+        return Refreshed(refresh=found, worse=None, words=found.words)
+    share, law = _water_of(path, labels)
+    found = refreshed(before, now, water=share * before)
+    words = list(found.words)
+    worse = law(found.of_its_water or 0.0)
+    if found.water > 0:
+        from lumped.dough.lasting.telling import times_text
+
+        words.insert(1, say("refresh-water-share", share=short(100 * (found.of_its_water or 0.0))))
+        words.insert(2, say("refresh-now", times=times_text(worse)))
+    return Refreshed(refresh=found, worse=worse, words=tuple(words))
+
+
+def _water_of(path: Path, labels: Sequence[Path]) -> "tuple[float, Callable[[float], Value]]":
+    """Give a dough's share of water, and the law of its resistivity over that of the fresh dough."""
+    import numpy as np
+
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
+    from lumped.dough.beliefs import draws
+    from lumped.dough.lasting.kneaded import moist_from
+    from lumped.dough.lasting.outlook import COUNT
+    from lumped.quantities import Provenance, Status, believed
+
+    shop = shop_with(labels)
+    recipe = read_recipe(path, shop)
+    dough = moist_from(recipe, shop, draws(recipe, shop)[0].first(COUNT))
+    content, law = np.asarray(dough.content)[:, None], dough.resistivity
+    if law is None:
+        raise ValueError("a dough of a recipe has a resistivity")
+
+    def worse(lost: float) -> "Value":
+        ratio = np.asarray(law(content * (1 - lost)))[:, 0] / np.asarray(law(content))[:, 0]
+        return believed(ratio, unit="", provenance=Provenance(status=Status.FROM_MEMORY), spread="lognormal")
+
+    return float(np.median(content / (1 + content))), worse

@@ -1,0 +1,166 @@
+"""`lumped dry`, `cool`, `refresh` and `keep`: how long a dough lasts."""
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.app.lasting import Dried
+
+__all__ = ["add_to"]
+
+
+def add_to(verbs: Any) -> None:
+    """Add the verbs to the command line."""
+    dry = verbs.add_parser("dry", help=say("cli-dry"), description=say("cli-dry"))
+    dry.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    dry.add_argument("--shape", default="roll", metavar="SHAPE", help=say("cli-dry-shape"))
+    dry.add_argument("--thick", default="12 mm", metavar="LENGTH", help=say("cli-dry-thick"))
+    dry.add_argument("--long", default="10 cm", metavar="LENGTH", help=say("cli-dry-long"))
+    dry.add_argument("--wide", default="10 cm", metavar="LENGTH", help=say("cli-dry-wide"))
+    dry.add_argument("--room", default="21 °C", metavar="TEMPERATURE", help=say("cli-dry-room"))
+    dry.add_argument("--humidity", default="45 %", metavar="PERCENT", help=say("cli-dry-humidity"))
+    dry.add_argument("--draught", default="quiet", metavar="DRAUGHT", help=say("cli-dry-draught"))
+    dry.add_argument("--cover", default="open", metavar="COVER", help=say("cli-dry-cover"))
+    dry.add_argument("--hours", type=float, default=24.0, metavar="HOURS", help=say("cli-dry-hours"))
+    dry.add_argument("--picture", type=Path, metavar="FILE", help=say("cli-picture"))
+    dry.add_argument("--theme", choices=("light", "dark", "print"), default="light", help=say("cli-theme"))
+    dry.set_defaults(run=run_dry)
+    cool = verbs.add_parser("cool", help=say("cli-cool"), description=say("cli-cool"))
+    cool.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    cool.add_argument("--as", dest="form", metavar="WAY", help=say("cli-cool-as"))
+    cool.add_argument("--thick", metavar="LENGTH", help=say("cli-cool-thick"))
+    cool.add_argument("--mass", metavar="MASS", help=say("cli-cool-mass"))
+    cool.add_argument("--across", default="18 cm", metavar="LENGTH", help=say("cli-cool-across"))
+    cool.add_argument("--room", default="21 °C", metavar="TEMPERATURE", help=say("cli-dry-room"))
+    cool.add_argument("--from", dest="beginning", metavar="TEMPERATURE", help=say("cli-cool-from"))
+    cool.add_argument("--within", metavar="TIME", help=say("cli-cool-within"))
+    cool.set_defaults(run=run_cool)
+    again = verbs.add_parser("refresh", help=say("cli-refresh"), description=say("cli-refresh"))
+    again.add_argument("recipe", type=Path, nargs="?", metavar="RECIPE", help=say("cli-recipe"))
+    again.add_argument("--weighed", required=True, metavar="MASS", help=say("cli-refresh-weighed"))
+    again.add_argument("--now", required=True, metavar="MASS", help=say("cli-refresh-now"))
+    again.set_defaults(run=run_refresh)
+    keep = verbs.add_parser("keep", help=say("cli-keep"), description=say("cli-keep"))
+    keep.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    keep.add_argument("--fridge", action="store_true", help=say("cli-keep-fridge"))
+    keep.set_defaults(run=run_keep)
+    for verb in (dry, cool, again, keep):
+        verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
+        verb.add_argument("--json", action="store_true", help=say("cli-json"))
+
+
+def run_dry(said: argparse.Namespace) -> int:
+    """Follow a drying piece, print it, and draw it if asked to."""
+    from lumped.app import lasting, maps, ready_to_write
+    from lumped.dough.lasting.outlook import Surroundings
+    from lumped.quantities import parse_quantity
+
+    if said.picture is not None:
+        ready_to_write(said.picture, maps.PICTURES)
+    where = Surroundings(
+        temperature=parse_quantity(said.room, "temperature"), humidity=_humidity(said.humidity),
+        draught=_number(said.draught), cover=said.cover,
+    )  # fmt: skip
+    sizes = {name: parse_quantity(getattr(said, key), "length")
+             for name, key in (("thickness", "thick"), ("length", "long"), ("width", "wide"))}  # fmt: skip
+    found = lasting.dry(said.recipe, where, shape=said.shape, hours=said.hours, labels=said.label, **sizes)
+    if said.picture is not None:
+        lasting.draw_drying(found, said.picture, theme=said.theme)
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    _print_dried(found)
+    if said.picture is not None:
+        print_line(say("cli-written", file=str(said.picture)))
+    return 0
+
+
+def _print_dried(found: "Dried") -> None:
+    from lumped.app.lasting import drying_rows
+
+    print_title(found.outlook.title)
+    for words in (*found.words, ""):
+        print_line(words)
+    headings = [say(f"column-{key}") for key in ("time", "weight", "lost", "skin", "resistivity")]
+    print_table(headings, drying_rows(found), whole=(0,))
+    print_notes(say("heading-rest"), found.rest)
+
+
+def _humidity(text: str) -> float:
+    """Read "45", "45 %" alike. [1]"""
+    from lumped.quantities import parse_quantity
+
+    share = parse_quantity(text, "share")
+    return share if "%" in text else share / 100
+
+
+def _number(text: str) -> str | float:
+    try:
+        return float(text)
+    except ValueError:
+        return text
+
+
+def run_cool(said: argparse.Namespace) -> int:
+    """Tell how long a dough cools, or how to lay it out to be cool in time."""
+    from lumped.app.cooling import cool, in_time
+    from lumped.quantities import parse_quantity
+
+    def read(text: str | None, kind: str) -> float | None:
+        return None if text is None else parse_quantity(text, kind)
+
+    where = {"across": parse_quantity(said.across, "length"), "room": parse_quantity(said.room, "temperature")}
+    if said.within is not None:
+        minutes = parse_quantity(said.within, "time") / 60
+        found: Any = in_time(said.recipe, minutes, said.form or "slab", labels=said.label, **where)
+    else:
+        found = cool(
+            said.recipe, said.form or "pot", mass=read(said.mass, "mass"), thickness=read(said.thick, "length"),
+            beginning=read(said.beginning, "temperature"), labels=said.label, **where,
+        )  # fmt: skip
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    print_title(found.title)
+    for words in found.words:
+        print_line(words)
+    return 0
+
+
+def run_refresh(said: argparse.Namespace) -> int:
+    """Tell what to knead into a dough that dried."""
+    from lumped.app.lasting import refresh
+    from lumped.quantities import parse_quantity
+
+    before, now = (parse_quantity(text, "mass") for text in (said.weighed, said.now))
+    found = refresh(before, now, path=said.recipe, labels=said.label)
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    for words in found.words:
+        print_line(words)
+    return 0
+
+
+def run_keep(said: argparse.Namespace) -> int:
+    """Tell what can grow in a dough."""
+    from lumped.app.keeping import keep
+
+    found = keep(said.recipe, fridge=said.fridge, labels=said.label)
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    print_title(found.title)
+    for words in (*found.words, ""):
+        print_line(words)
+    rows = [
+        (each.group.name, f"{each.group.activity.mean:.2f}", say(f"lasting-state-{each.state.replace(' ', '-')}"),
+         say(f"lasting-by-{each.by or 'none'}"))
+        for each in found.keeping.growths
+    ]  # fmt: skip
+    print_table([say(f"column-{key}") for key in ("group", "needs", "state", "why")], rows, numbers=(1,))
+    return 0
