@@ -36,7 +36,7 @@ _DRAWN = 17.0  # mm; the fresh piece, cut through
 _SLAB_WIDE = 15.0  # mm
 _FRESH, _DRY = "#e6bd86", "#6d4526"
 _MOST = 100.0  # of the fresh resistivity: what is worse leaves the strip at the top
-_KILO = 1000.0  # Ω·m, from which on thousands are counted
+_KILO = 100.0  # Ω·m, from which on thousands are counted
 _POINTS = 120
 _QUANTILES = (0.025, 0.5, 0.975)
 
@@ -81,7 +81,7 @@ def drying_svg(
     """
     looks = THEMES[theme]
     told = [*(moment_words(found, moment) for moment in MOMENTS), " ".join(rest_words(found))]
-    lines = [each for sentence in told for each in [*wrapped(sentence, _RIGHT - _LEFT + 8), ""]][:-1]
+    lines = [each for sentence in told for each in [*wrapped(sentence, _RIGHT - _LEFT + 6), ""]][:-1]
     foot = 1.38 * LETTERS * (len(lines) - 0.6 * lines.count(""))
     bottom = foot + _PAPER + 18.5
     x = Scale(low=0.0, high=hours, start=_LEFT, end=_RIGHT)
@@ -117,7 +117,7 @@ def _strip(key: str, found: Outlook, x: Scale, bottom: float) -> _Strip:
         room = 0.06 * (high - low)
         y = Scale(low=max(low - room, 0.0), high=high + room, start=bottom, end=bottom + _WEIGHT)
         return _Strip(key=key, unit="g", band=1e3 * band, x=x, y=y)
-    unit, factor = ("kΩ·m", 1e-3) if float(band[1, -1]) > _KILO else ("Ω·m", 1.0)
+    unit, factor = ("kΩ·m", 1e-3) if float(band[1, 0]) > _KILO else ("Ω·m", 1.0)
     band = factor * band
     most = max(min(1.15 * float(band[2].max()), _MOST * float(band[1, 0])), 3.0 * float(band[1, 0]))
     y = Scale(low=0.8 * float(band[0].min()), high=most, start=bottom, end=bottom + _RESISTIVITY, ratios=True)
