@@ -36,7 +36,7 @@ async def test_the_first_page_shows_each_starting_shape_drawn(kitchen):
         for shape in starting_shapes():
             assert shape.title in texts(user)
         await wait_for(lambda: all("<svg" in svg for svg in drawn(user)))
-        assert len(drawn(user)) == len(starting_shapes())
+        assert len(drawn(user)) == len(starting_shapes()) + 2  # and the two doughs
 
 
 async def test_a_shape_answers_at_once_and_again_when_a_choice_changes(kitchen):

@@ -4,11 +4,12 @@ What is heavy is imported inside: the pages know these functions by name only, t
 """
 
 from collections.abc import Callable
+from functools import cache
 from typing import Any, Literal
 
 from lumped.app.given import Given, laid_out
 
-__all__ = ["answered", "get_ready", "printed", "sketched"]
+__all__ = ["answered", "get_ready", "lump_drawn", "printed", "sketched"]
 
 VIEWS: tuple[Literal["dough", "potential"], ...] = ("dough", "potential")
 THEMES: tuple[Literal["light", "dark"], ...] = ("light", "dark")
@@ -74,5 +75,28 @@ def printed(task: tuple[Given, Paper], report: Report) -> bytes:
 def get_ready() -> None:
     """Import all that a worker will need."""
     import lumped.app.scenes
+    import lumped.dough.kneading
     import lumped.paper
     import lumped.verdict  # noqa: F401
+
+
+@cache
+def lump_drawn(conducts: bool) -> dict[str, str]:
+    """Draw a roll of a dough that carries current, or a slab of one that blocks it: SVG by theme ("dough-light")."""
+    from lumped.picture.doughs import draw_lump
+    from lumped.picture.svg import element
+    from lumped.picture.theme import THEMES as LOOKS
+    from lumped.sculpt import Look, Lump
+    from lumped.shape import Block, Roll
+
+    roll = Roll(start=(-0.030, 0, 0.012), end=(0.030, 0, 0.012), radius=0.012)
+    solid = roll if conducts else Block(centre=(0, 0, 0.010), size=(0.060, 0.028, 0.020), turn=0.08)
+    look = Look(colour="#c98a5e", mark="plain") if conducts else Look(colour="#e9dcc3", mark="waves")
+    lump = Lump(name="", dough="", shape="roll" if conducts else "block", solid=solid)
+    return {
+        f"dough-{theme}": element(
+            "svg", draw_lump(lump, look, LOOKS[theme], key=f"lump-{conducts}".lower()),
+            xmlns="http://www.w3.org/2000/svg", viewBox="-38 -20 76 40",
+        )
+        for theme in THEMES
+    }  # fmt: skip

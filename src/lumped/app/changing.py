@@ -14,7 +14,7 @@ import tomli_w
 
 from lumped.app.given import Given
 
-__all__ = ["amounts_in", "changed", "changes_to", "names_in"]
+__all__ = ["amounts_in", "changed", "changes_to", "names_in", "names_of_keys"]
 
 _GRAMS = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?")
 _NOTHING = re.compile(r"0+(?:[.,]0+)?\s*(?:g|grams?)?")
@@ -149,6 +149,19 @@ def changes_to(given: Given, portions: Sequence[tuple[str, str, tuple[float, flo
         if _entry(entry, said) != dict(entry):
             changes[name] = said if feel or "as_needed_g" in entry else written
     return changes | {key: f"{written};{_feel_words(feel)}" if feel else written for key, written, feel in wanted}
+
+
+def names_of_keys(given: Given) -> dict[str, str]:
+    """Give the name in `names_in` of each ingredient's first portion, by its key in the pantry."""
+    from lumped.pantry import pantry
+
+    words = pantry().words
+    found: dict[str, str] = {}
+    for name, entry in zip(names_in(given.text), tomllib.loads(given.text)["ingredients"], strict=True):
+        key = words.get(str(entry["ingredient"]).strip().casefold())
+        if key is not None:
+            found.setdefault(key, name)
+    return found
 
 
 def _feel_words(feel: tuple[float, float] | None) -> str:

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from lumped.dough.recipe import Recipe
     from lumped.quantities import Value
 
-__all__ = ["READINGS", "Scale", "home_region", "readings", "recipe_of", "scales"]
+__all__ = ["READINGS", "Scale", "home_region", "readings", "recipe_of", "scales", "warm_up"]
 
 READINGS = ("resistivity", "water_activity", "feel", "cost", "ph")
 _KILO = 1e4  # Ω from which kilohms are told
@@ -51,6 +51,15 @@ class Scale:
     def places(self) -> tuple[float, ...]:
         """The places of its marks. [1]"""
         return tuple(self.place(each) for each in self.marks)
+
+
+def warm_up() -> None:
+    """Read the handbook and knead once, so that the first question does not wait for it."""
+    from lumped.app.examples import example_recipe
+
+    text = example_recipe("ropewalk-salt.toml")
+    if text is not None:
+        readings(Given(name="ropewalk-salt.toml", text=text), home_region())
 
 
 def home_region() -> str:

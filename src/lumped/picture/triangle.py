@@ -56,7 +56,7 @@ class Ground:
 def draw_frame(found: MixMap, ground: Ground, theme: Theme) -> Iterator[str]:
     """Draw the border, grams along each side, and what stands at the corners."""
     yield element("path", d=closed_path([ground.corners]), fill="none", stroke=theme.ink, stroke_width=0.6,
-                  stroke_linejoin="round")  # fmt: skip
+                  stroke_linejoin="round", data_frame="mix")  # fmt: skip
     for k, ((x, y), text) in enumerate(zip(ground.corners, _corner_words(found), strict=True)):
         if k == 0:
             yield lettering(text, (x, y + 4.0), theme, anchor="middle", bold=True)

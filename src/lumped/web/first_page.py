@@ -1,4 +1,4 @@
-"""The first page: things on the table to begin with, the story's sculptures, and a place for one's own."""
+"""The first page: doughs and things on the table to begin with, the story's sculptures, and a place for one's own."""
 
 from nicegui import html, ui
 from nicegui.element import Element
@@ -13,6 +13,7 @@ from lumped.web.drawing import Drawing
 from lumped.web.kitchen import Kitchen
 from lumped.web.leaves import put_shelf
 from lumped.web.sketches import draw_soon
+from lumped.web.table_doughs import put_doughs
 from lumped.web.words import Words
 
 __all__ = ["ask_for_sketches", "first_page"]
@@ -26,6 +27,7 @@ def first_page(kitchen: Kitchen) -> None:
             Words("p", say("web-maker"), "maker")
             Words("h1", say("web-greeting"))
             Words("p", say("web-greeting-lure"))
+        put_doughs()
         _put_things(kitchen)
         put_shelf(kitchen)
         _put_bring()
@@ -41,6 +43,8 @@ def ask_for_sketches(kitchen: Kitchen) -> None:
 
 def _put_things(kitchen: Kitchen) -> None:
     drawings = {}
+    Words("h2", say("web-things"), "heading")
+    Words("p", say("web-things-lure"), "soft")
     with html.section().classes("things") as things:
         things.props.update({"aria-label": say("web-things")})
         for shape in starting_shapes():

@@ -3,6 +3,7 @@
 import logging
 import signal
 import socket
+import threading
 from collections.abc import Callable
 from contextlib import suppress
 from functools import partial
@@ -14,24 +15,30 @@ from nicegui.elements.sub_pages import SubPages
 from starlette.middleware.trustedhost import TrustedHostMiddleware
 
 from lumped.app.jobs import Jobs
+from lumped.app.readings import warm_up
 from lumped.app.settings import Settings
 from lumped.errors import InputError
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.bringing import bring
+from lumped.web.care_page import care_page
 from lumped.web.dough_page import dough_page
 from lumped.web.file_page import brought_page, example_page
 from lumped.web.first_page import ask_for_sketches, first_page
 from lumped.web.kept_page import kept_page
 from lumped.web.kitchen import Kitchen
+from lumped.web.maps_pages import mix_page, salt_page
 from lumped.web.notebook_page import notebook_page
 from lumped.web.nothing import nothing_here
 from lumped.web.shape_page import shape_page
+from lumped.web.swap_page import swap_page
 from lumped.web.theme import ICON, serve_looks, wear
+from lumped.web.wall_page import wall_page
 
 __all__ = ["add_routes", "pages", "serve"]
 
 HOST = "127.0.0.1"
+_ASKED = {"swap": swap_page, "salt": salt_page, "mix": mix_page, "care": care_page, "wall": wall_page}
 
 
 def serve(settings: Settings) -> None:
@@ -84,6 +91,7 @@ def pages(kitchen: Kitchen) -> Callable[[], None]:
                 paths.SHAPE: partial(shape_page, kitchen),
                 paths.EXAMPLE: partial(example_page, kitchen),
                 paths.DOUGH: partial(dough_page, kitchen),
+                **{paths.ASK[what]: partial(page, kitchen) for what, page in _ASKED.items()},
                 paths.BROUGHT: partial(brought_page, kitchen),
                 paths.NOTEBOOK: partial(notebook_page, kitchen),
                 paths.KEPT: partial(kept_page, kitchen),
@@ -115,6 +123,7 @@ class _Pages(SubPages):
 
 def _open_up(kitchen: Kitchen, port: int) -> None:
     kitchen.jobs.warm_up()
+    threading.Thread(target=warm_up, daemon=True).start()
     ask_for_sketches(kitchen)
     print(say("cli-serving", address=f"http://{HOST}:{port}"), flush=True)
 

@@ -1,0 +1,277 @@
+"""What is asked about a dough beyond what it does: plain content for pages, pictures drawn, each number's source along.
+
+Workers of the pool answer what takes long; what is light (`walled`) a thread of the app does.
+"""
+
+import json
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from hashlib import sha256
+from typing import TYPE_CHECKING, Any
+
+from lumped.app.changing import changes_to
+from lumped.app.given import Given, laid_out
+from lumped.app.readings import recipe_of
+from lumped.app.sources import told_of
+
+if TYPE_CHECKING:
+    from lumped.dough.swap import Proposal, Swap
+
+__all__ = ["LAMPS_FIRST", "Question", "cared", "mixed", "salted", "swapped", "wall_lasts", "walled"]
+
+Report = Callable[[float], None]
+LAMPS_FIRST = "lamp-red"
+_MM, _CM2, _MILLI = 1e-3, 1e-4, 1e3
+
+
+@dataclass(frozen=True, kw_only=True)
+class Question:
+    """A recipe, and what is asked about it."""
+
+    given: Given
+    said: Mapping[str, Any] = field(default_factory=dict)
+
+    @property
+    def key(self) -> str:
+        """Hash of everything that the answer hangs on."""
+        return sha256(f"{self.given.key} {json.dumps(self.said, sort_keys=True)}".encode()).hexdigest()
+
+
+def swapped(question: Question, report: Report) -> dict[str, Any]:
+    """Look for other recipes: `proposals`, what stands in the way (`blockers`), `notes`, each number's source."""
+    from lumped.app.swaps import swap
+    from lumped.texts import say
+
+    said = question.said
+    with laid_out(question.given) as path:
+        found = swap(path, without=said["without"], diets=said["diets"], region=said["region"],
+                     target=said["target"] or None)  # fmt: skip
+    report(1.0)
+    sources: dict[str, Any] = {}
+    blockers = [each.words for each in found.blockers] or [say("swap-no-blocker")]
+    priced = [say("map-prices", money=found.money)] if found.money else []
+    return {
+        "unchanged": found.unchanged,
+        "proposals": [_proposal(each, found, question.given, number, sources)
+                      for number, each in enumerate(found.proposals, 1)],
+        "blockers": [] if found.proposals or found.unchanged else blockers,
+        "notes": [*found.shared_notes, say("swap-kept"), *priced, say("caution-rules")] if found.proposals else [],
+        "sources": sources,
+    }  # fmt: skip
+
+
+def _proposal(
+    each: "Proposal", found: "Swap", given: Given, number: int, sources: dict[str, Any]
+) -> dict[str, Any]:  # fmt: skip
+    from lumped.texts import say
+
+    way = say(f"swap-way-{each.recipe.cooked.replace(' ', '-')}")
+    portions = [
+        (
+            one.ingredient,
+            one.written if one.mass.mean else "",
+            one.as_needed and (1e3 * one.as_needed[0], 1e3 * one.as_needed[1]),
+        )
+        for one in each.recipe.portions
+    ]
+    changes = changes_to(given, portions)
+    if each.recipe.cooked != found.recipe.cooked:
+        changes["cooked"] = each.recipe.cooked
+    if each.recipe.measures != found.recipe.measures:
+        changes["measures"] = each.recipe.measures
+    return {
+        "heading": say("web-proposal", number=number, way=way),
+        "amounts": [(found.names[one.ingredient], _before(found, one.ingredient), one.written)
+                    for one in each.changes],
+        "figures": list(_figures(each, found, number, sources)),
+        "reasons": [one.words for one in each.reasons] or [say("swap-hardly-moves")],
+        "notes": list(_to_know(each, found)),
+        "changes": changes,
+    }  # fmt: skip
+
+
+def _before(found: "Swap", key: str) -> str:
+    from lumped.texts import say
+
+    written = []
+    for each in found.recipe.portions:
+        if each.ingredient == key and each.as_needed is not None:
+            low, high = (f"{1e3 * end:.0f}" for end in each.as_needed)
+            written.append(say("swap-by-feel", amount=each.written, low=low, high=high))
+        elif each.ingredient == key:
+            written.append(each.written)
+    return " + ".join(written)
+
+
+def _figures(
+    each: "Proposal", found: "Swap", number: int, sources: dict[str, Any]
+) -> Iterator[tuple[str, str, str, str]]:  # fmt: skip
+    """Key, words, figure before and figure now, of each property."""
+    from lumped.dough.properties import PROPERTIES
+    from lumped.texts import say
+
+    for key, now in each.properties.items():
+        if key not in found.before:
+            continue
+        shown, place = PROPERTIES[key], f"no-{number}-{key}"
+        sources[place] = told_of(shown.words, now.provenance, note=say("web-source-swap"), recipe=each.recipe)
+        yield place, shown.words, shown.text(found.before[key], found.money), shown.text(now, found.money)
+    place = f"no-{number}-ratio"
+    sources[place] = told_of(
+        say("swap-ratio"), each.ratio.provenance, note=say("web-source-what-if"), recipe=each.recipe
+    )
+    yield place, say("swap-ratio"), "", f"× {each.ratio.text()}"
+    place = f"no-{number}-feel"
+    sources[place] = told_of(say("swap-feel"), each.feel.score.provenance, note=say("web-source-feel"))
+    yield place, say("swap-feel"), "", each.feel.score.text()
+
+
+def _to_know(each: "Proposal", found: "Swap") -> Iterator[str]:
+    from lumped.texts import say
+
+    if each.allergens_new:
+        yield say("swap-allergens-new", allergens=", ".join(each.allergens_new))
+    if each.allergens_gone:
+        yield say("swap-allergens-gone", allergens=", ".join(each.allergens_gone))
+    yield from (note for note in each.notes if note not in found.shared_notes)
+
+
+def salted(question: Question, report: Report) -> dict[str, Any]:
+    """Draw the salt picture: `drawings` by theme, `sentences`, `salt`, and where the row ends (`most`, in g)."""
+    from lumped.app.maps import salt_row
+    from lumped.picture.salt_picture import salt_svg
+    from lumped.texts import say
+
+    with laid_out(question.given) as path:
+        row = salt_row(path, salt=question.said["vary"] or None, region=question.said["region"])
+    report(0.6)
+    priced = [say("map-prices", money=row.money)] if row.money else []
+    return {
+        "drawings": {f"dough-{theme}": salt_svg(row, theme=theme) for theme in ("light", "dark")},
+        "sentences": [say("salt-keeping"), *priced],
+        "salt": row.salt, "name": row.name, "most": _MILLI * float(row.amounts[-1]), "amount": _MILLI * row.amount,
+    }  # fmt: skip
+
+
+def mixed(question: Question, report: Report) -> dict[str, Any]:
+    """Draw the mix map: `drawings` by theme, `corners`, what turns a place into grams (`least`, `size`, `total`)."""
+    from lumped.app.maps import mixes
+    from lumped.picture.mix_map import map_svg
+    from lumped.texts import say
+
+    said = question.said
+    with laid_out(question.given) as path:
+        found = mixes(path, said["corners"], said["show"], region=said["region"])
+    report(0.5)
+    priced = [say("map-prices", money=found.money)] if found.money else []
+    return {
+        "drawings": {f"dough-{theme}": map_svg(found, theme=theme) for theme in ("light", "dark")},
+        "corners": list(found.corners), "least": found.least.tolist(), "size": found.size,
+        "total": _MILLI * found.total, "point": found.point.tolist(), "sentences": [say("map-middle"), *priced],
+    }  # fmt: skip
+
+
+def cared(question: Question, report: Report) -> dict[str, Any]:
+    """Say who may touch a dough: `allergens`, `diets`, `cautions` and `remarks` in words, and each caution's source."""
+    from datetime import date
+
+    from lumped.app.care import care
+    from lumped.texts import say
+
+    said = question.said
+    with laid_out(question.given) as path:
+        found = care(path, on=date.fromisoformat(said["on"]), age=_number(said["age"]) or 2.0, dog=_number(said["dog"]))
+    report(1.0)
+    lists = (("eu", found.allergens.eu), ("us", found.allergens.us), ("traces", found.allergens.traces))
+    return {
+        "allergens": [(say(f"care-{where}"), _named(there)) for where, there in lists],
+        "diets": [(diet, each.fits, say("care-fits") if each.fits else each.why)
+                  for diet, each in found.diets.items()],
+        "cautions": [(f"caution-{k}", each.severity, each.words) for k, each in enumerate(found.cautions)],
+        "remarks": [each.words for each in found.remarks],
+        "sources": {f"caution-{k}": told_of(say("web-caution-source"), each.provenance)
+                    for k, each in enumerate(found.cautions)},
+    }  # fmt: skip
+
+
+def _number(text: str) -> float | None:
+    """Read a figure as a person writes it; nothing where nothing is said.
+
+    Raises
+    ------
+    InputError
+        If it is none.
+    """
+    from lumped.errors import InputError
+
+    if not text.strip():
+        return None
+    try:
+        return float(text.replace(",", "."))
+    except ValueError:
+        raise InputError("web-no-number", text=text) from None
+
+
+def _named(there: Mapping[str, Iterable[str]]) -> list[str]:
+    from lumped.pantry import pantry
+
+    shop = pantry()
+    return [
+        f"{name} ({', '.join(shop[key].name if key in shop else key for key in keys)})" for name, keys in there.items()
+    ]
+
+
+def walled(given: Given, thick: float, touch: float, lamp: str) -> dict[str, Any]:
+    """Judge a wall of a dough beside a lamp.
+
+    Parameters
+    ----------
+    given : Given
+        The recipe.
+    thick, touch : float
+        Thickness, and where the lumps touch it. [mm], [cm²]
+    lamp : str
+        Key of the lamp.
+
+    Returns
+    -------
+    dict
+        `enough`, `words`, `figures` (key, words and figure), `states`, and each number's source.
+    """
+    from lumped.dough.kneading import kneading
+    from lumped.quantities import rounded_text
+    from lumped.texts import say
+    from lumped.verdict.walls import Wall, judge_wall
+
+    recipe = recipe_of(given)
+    done = kneading(recipe)
+    resistivity = done.value(done.chain.resistivity, "Ω·m")
+    found = judge_wall(Wall(thickness=_MM * thick, area=_CM2 * touch), resistivity, lamp)
+    values = {"leak": found.leak, "current": found.current, "without": found.without}
+    return {
+        "enough": found.enough, "words": found.words,
+        "states": [say(f"state-lamp-{each}") for each in found.states],
+        "figures": [
+            (f"wall-{key}", say(f"web-wall-{key}"), " to ".join(
+                dict.fromkeys(f"{rounded_text(_MILLI * end)}" for end in (each.low, each.high))) + " mA")
+            for key, each in values.items()
+        ],
+        "sources": {
+            f"wall-{key}": told_of(
+                say(f"web-wall-{key}"), each.provenance, [(say("dough-step-resistivity"), resistivity)],
+                note=say("wall-scene"), recipe=recipe,
+            )
+            for key, each in values.items()
+        },
+    }  # fmt: skip
+
+
+def wall_lasts(question: Question, report: Report) -> list[str]:
+    """Say for how long a wall does, while salt creeps in."""
+    from lumped.app.uses import wall
+
+    said = question.said
+    with laid_out(question.given) as path:
+        found = wall(path, thickness=_MM * said["thick"], area=_CM2 * said["touch"], lamp=said["lamp"])
+    report(1.0)
+    return list(found.lasting.words) if found.lasting is not None else []

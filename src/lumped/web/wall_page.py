@@ -1,0 +1,129 @@
+"""Insulating enough? A wall of a dough beside a lamp, its thickness and its touch dragged."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from nicegui import PageArguments, html, ui
+from nicegui.element import Element
+
+from lumped.app.asking import LAMPS_FIRST, Question, wall_lasts, walled
+from lumped.reference import handbook
+from lumped.texts import say
+from lumped.web.asked import Asked
+from lumped.web.controls import choose
+from lumped.web.kitchen import Kitchen
+from lumped.web.later import Later
+from lumped.web.question import answer_page, tell_address
+from lumped.web.quick import Quick
+from lumped.web.sources import Sources
+from lumped.web.wall_drawing import wall_drawing
+from lumped.web.words import Words
+
+__all__ = ["wall_page"]
+
+_ENDS = {"thick": (1.0, 25.0, 0.5, 3.0), "touch": (0.5, 20.0, 0.5, 4.0)}  # least, most, step, at first; mm and cm²
+_UNITS = {"thick": "mm", "touch": "cm²"}
+_SLID = """(event) => {
+  const words = `${event.target.value} ${event.target.dataset.unit}`;
+  event.target.setAttribute("aria-valuetext", words);
+  event.target.closest(".slide").querySelector("output").textContent = words;
+  emit(event.target.value);
+}"""
+
+
+async def wall_page(kitchen: Kitchen, asked: PageArguments) -> None:
+    """Lay out the page of a wall."""
+    await answer_page(kitchen, "wall", asked.query_parameters, _WallPage)
+
+
+class _WallPage:
+    def __init__(self, kitchen: Kitchen, asked: Asked) -> None:
+        self._asked = asked
+        self._said = {name: _number(asked.options.get(name, ""), name) for name in _ENDS}
+        lamps = handbook().keys("lamps")
+        lamp = asked.options.get("lamp", "")
+        self._lamp = lamp if lamp in lamps else LAMPS_FIRST
+        self._told: Mapping[str, Any] = {}
+        self._sources = Sources(lambda what: self._told[what])
+        self._quick = Quick(walled, self._show)
+        with html.div().classes("atlas"):
+            with html.section().classes("slip does").mark("wall-found").props("aria-live=polite"):
+                self._enough = Words("p", say("web-working"), "state")
+                self._drawing = ui.html("", sanitize=False).classes("wall-drawing")
+                self._words = Words("p", "")
+                self._numbers: Element = html.dl().classes("numbers")
+                self._states = Words("p", "", "soft")
+            with html.section().classes("slip wishes"):
+                for name in _ENDS:
+                    self._slider(name)
+                options = [(key, handbook().name("lamps", key)) for key in lamps]
+                choose(say("web-wall-lamp"), options, self._lamp, self._choose, classes="pick", marker="lamp")
+            with html.section().classes("slip wide").mark("wall-lasts"):
+                Words("h2", say("heading-wall-lasts"))
+                self._later = Later(kitchen, wall_lasts, self._show_lasting)
+                self._notes = html.ul().classes("notes")
+        ui.timer(0.01, self._ask, once=True)
+
+    def _slider(self, name: str) -> None:
+        least, most, step, _ = _ENDS[name]
+        shown = f"{self._said[name]:g} {_UNITS[name]}"
+        with html.div().classes("slide"):
+            with html.label().props(f"for=wall-{name}"):
+                Words("span", say(f"web-wall-{name}"))
+                Words("output", shown).props(f"for=wall-{name}")
+            moved = Element("input").props(f"id=wall-{name} type=range").mark(f"slide-{name}")
+            moved.props.update({"min": least, "max": most, "step": step, "^value": self._said[name],
+                                "data-unit": _UNITS[name], "aria-valuetext": shown})  # fmt: skip
+            moved.on("input", lambda event: self._move(name, str(event.args)), throttle=0.06, js_handler=_SLID)
+
+    async def _move(self, name: str, value: str) -> None:
+        self._said[name] = _number(value, name)
+        await self._ask()
+
+    async def _choose(self, lamp: str) -> None:
+        self._lamp = lamp
+        await self._ask()
+
+    async def _ask(self) -> None:
+        said = self._said
+        tell_address("wall", self._asked, thick=f"{said['thick']:g}", touch=f"{said['touch']:g}", lamp=self._lamp)
+        self._later.ask(Question(given=self._asked.given, said={**said, "lamp": self._lamp}))
+        await self._quick.ask(self._asked.given, said["thick"], said["touch"], self._lamp)
+
+    def _show(self, found: Mapping[str, Any] | None, failure: Mapping[str, Any] | None) -> None:
+        if found is None:
+            self._enough.tell(say("web-dough-not"))
+            self._words.tell(failure["message"] if failure else "")
+            return
+        self._told = found["sources"]
+        self._enough.tell(say(f"web-wall-{found['enough']}"))
+        self._words.tell(found["words"])
+        self._drawing.set_content(wall_drawing(self._said["thick"], self._said["touch"], self._lamp))
+        self._states.tell(say("web-wall-states", poor=found["states"][0], good=found["states"][2]))
+        if not self._numbers.default_slot.children:
+            self._lay(found)
+        for key, _, figure in found["figures"]:
+            self._figures[key].tell(figure)
+
+    def _lay(self, found: Mapping[str, Any]) -> None:
+        self._figures: dict[str, Words] = {}
+        with self._numbers:
+            for key, words, _ in found["figures"]:
+                Words("dt", words)
+                with html.dd():
+                    self._figures[key] = self._sources.figure(key)
+
+    def _show_lasting(self, words: list[str]) -> None:
+        self._notes.clear()
+        with self._notes:
+            for each in (*words, say("wall-scene")):
+                Words("li", each)
+
+
+def _number(text: str, name: str) -> float:
+    """Read a slider's place; what is none, or off its ends, is taken for the nearest that is one."""
+    least, most, _, first = _ENDS[name]
+    try:
+        return min(max(float(text.replace(",", ".")), least), most)
+    except ValueError:
+        return first
