@@ -41,9 +41,11 @@ ENTRIES_ROWS_SUM = {
     "switches": (2, 3, 1000.1),
     "syrup": (5, 9, 169.99),
     "verdicts": (4, 6, 134.45),
+    "workshop": (10, 39, 3699.3),
 }
 CURVES = {
     # curve: (points, sum of its last column as printed in SI)
+    "lump-by-age": (7, 0.42),
     "water-evaporation": (6, 14282600.0),
     "nacl-conductivity-20degC": (8, 84.75),
     "nacl-conductivity-saturated": (7, 157.27),

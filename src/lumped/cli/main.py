@@ -8,14 +8,16 @@ import sys
 from collections.abc import Sequence
 
 from lumped import __version__
-from lumped.cli import care, check, compare, dough, lasting, look_up, maps, notebook, ports, serve, swap, wall
+from lumped.cli import (
+    care, check, compare, dough, lasting, look_up, make, maps, notebook, ports, serve, shop, swap, wall,
+)  # fmt: skip
 from lumped.cli.show import print_error
 from lumped.errors import LumpedError
 from lumped.texts import say
 
 __all__ = ["main", "parser"]
 
-_VERBS = (check, dough, care, maps, wall, lasting, swap, compare, ports, look_up, notebook, serve)
+_VERBS = (check, dough, care, maps, wall, lasting, make, shop, swap, compare, ports, look_up, notebook, serve)
 
 
 def parser() -> argparse.ArgumentParser:

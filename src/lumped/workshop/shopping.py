@@ -1,0 +1,264 @@
+"""A shopping list for several doughs together: whole packs, what they cost, what is left over."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.dough.kneading import knead_middle
+from lumped.dough.recipe import Recipe
+from lumped.pantry import Ingredient, Pantry, Sold, price, region, sold
+from lumped.quantities import Provenance, Value, believed, drawn
+from lumped.reference import handbook
+from lumped.texts import say
+from lumped.workshop.cost import is_free
+from lumped.workshop.packs import covering, pack_price
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+__all__ = ["SHELVES", "Bought", "Shopping", "needs_of", "shopping_list"]
+
+Array = NDArray[np.float64]
+SHELVES = {
+    # first role of an ingredient: shelf
+    "body": "flour", "binder": "flour", "ions": "salt", "preservative": "salt", "sweetener": "sugar", "acid": "sour",
+    "softener": "oil", "moisture keeper": "oil", "raising": "baking", "colour": "baking", "liquid": "water",
+}  # fmt: skip
+_FAR = ("an order", "a search")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bought:
+    """One ingredient on the list.
+
+    Parameters
+    ----------
+    ingredient, name : str
+        Its key and what people call it.
+    shelf : str
+        Beside what it lies; a value of `SHELVES`.
+    sold : Sold
+        Where it is sold.
+    need, have : float
+        What the recipes take, what is added by feel at its most; and what is there already. [kg]
+    packs : tuple of (float, int)
+        What a pack holds and how many of it; empty if none is needed or known. [kg], [1]
+    smallest : float
+        What the smallest pack there holds, for which prices are known. [kg]
+    cost : Value or None
+        What the packs cost; None without a price. [money]
+    """
+
+    ingredient: str
+    name: str
+    shelf: str
+    sold: Sold
+    need: float
+    have: float
+    packs: tuple[tuple[float, int], ...]
+    smallest: float
+    cost: Value | None = None
+
+    @property
+    def bought(self) -> float:
+        """What the packs hold together. [kg]"""
+        return sum(size * count for size, count in self.packs)
+
+    @property
+    def over(self) -> float | None:
+        """What is left afterwards; None if it is not known what is bought. [kg]"""
+        left = self.bought + self.have - self.need
+        return max(left, 0.0) if self.packs or left >= -1e-9 else None
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        return {
+            "ingredient": self.ingredient, "name": self.name, "shelf": self.shelf, "sold": self.sold.place,
+            "need_kg": self.need, "have_kg": self.have,
+            "packs": [{"size_kg": size, "count": count} for size, count in self.packs], "over_kg": self.over,
+            "cost": self.cost.as_dict() if self.cost else None,
+        }  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shopping:
+    """A shopping list.
+
+    Parameters
+    ----------
+    doughs : tuple of (str, float)
+        Name of each recipe, and how much dough it yields. [kg]
+    region, money : str
+        Where it is bought, and in what money.
+    dated : str
+        The year of the oldest price.
+    lines : tuple of Bought
+        What is on it, by place and shelf.
+    total : Value
+        What all packs cost together. [money]
+    hints : tuple of str
+        What to do about what is not easily had there, and about what has no price.
+    invented : bool
+        Whether a recipe is invented.
+    """
+
+    doughs: tuple[tuple[str, float], ...]
+    region: str
+    money: str
+    dated: str
+    lines: tuple[Bought, ...]
+    total: Value
+    hints: tuple[str, ...] = ()
+    invented: bool = False
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        return {
+            "kind": "shopping", "schema": 1, "region": self.region, "money": self.money,
+            "doughs": [{"title": title, "mass_kg": mass} for title, mass in self.doughs], "dated": self.dated,
+            "lines": [each.as_dict() for each in self.lines], "total": self.total.as_dict(),
+            "hints": list(self.hints), "invented": self.invented,
+        }  # fmt: skip
+
+    def frame(self) -> "pd.DataFrame":
+        """Give a pandas frame: a row for each size of pack, or for an ingredient of which none is bought."""
+        import pandas as pd
+
+        rows = [
+            (each.ingredient, each.name, each.sold.place, each.shelf, each.need, each.have, size, count, each.over)
+            for each in self.lines for size, count in (each.packs or ((np.nan, 0),))
+        ]  # fmt: skip
+        columns = ["ingredient", "name", "sold", "shelf", "need_kg", "have_kg", "pack_kg", "packs", "over_kg"]
+        return pd.DataFrame(rows, columns=columns)
+
+
+def needs_of(recipes: Sequence[Recipe]) -> dict[str, float]:
+    """Give what recipes take together, what is added by feel at its most. [kg]
+
+    Examples
+    --------
+    >>> from lumped.dough import Portion
+    >>> flour = Portion(ingredient="plain-flour", written="", mass=Value.exact(0.2, "kg"), as_needed=(0.0, 0.06))
+    >>> needs_of([Recipe(title="", kind="conducting", portions=(flour,), cooked="pot")] * 2)
+    {'plain-flour': 0.52}
+    """
+    found: dict[str, float] = {}
+    for recipe in recipes:
+        for each in recipe.portions:
+            most = each.mass.mean + (each.as_needed or (0.0, 0.0))[1]
+            found[each.ingredient] = found.get(each.ingredient, 0.0) + most
+    return found
+
+
+def shopping_list(
+    recipes: Sequence[Recipe], where: str, shop: Pantry, *, have: Mapping[str, float] | None = None,
+    little_over: bool = False, files: Sequence[str] = (),
+) -> Shopping:  # fmt: skip
+    """Make a shopping list.
+
+    Parameters
+    ----------
+    recipes : sequence of Recipe
+        All that is made, at its full amounts.
+    where : str
+        Key of the region.
+    shop : Pantry
+        What the ingredients are.
+    have : mapping of str to float, optional
+        What is there already. [kg]
+    little_over : bool
+        Whether packs are chosen so that least is left over, instead of the cheapest.
+    files : sequence of str
+        Where the recipes were read, for hints.
+
+    Returns
+    -------
+    Shopping
+
+    Raises
+    ------
+    InputError
+        If there is no such region.
+
+    Examples
+    --------
+    >>> from lumped.dough import Portion
+    >>> from lumped.pantry import pantry
+    >>> salt = Portion(ingredient="table-salt", written="", mass=Value.exact(0.6, "kg"))
+    >>> found = shopping_list([Recipe(title="", kind="conducting", portions=(salt,), cooked="pot")], "europe", pantry())
+    >>> found.lines[0].packs, round(found.lines[0].over, 3)
+    (((0.75, 1),), 0.15)
+    """
+    place = region(where)
+    needs, there = needs_of(recipes), dict(have or {})
+    draws = _drawn_prices(needs, where)
+    lines = [
+        _line(shop[key], need, there.get(key, 0.0), where=where, draws=draws, little_over=little_over)
+        for key, need in needs.items()
+    ]
+    total = sum((_paid(each, draws) for each in lines), np.zeros(1))
+    origin = Provenance.of([each.cost.provenance for each in lines if each.cost])
+    dates = [found.dated for each in lines if (found := price(each.ingredient, where))]
+    return Shopping(
+        doughs=tuple((each.title, float(knead_middle(each, shop).mass[0])) for each in recipes), region=where,
+        money=place.currency, dated=min(dates, default=place.dated), lines=tuple(sorted(lines, key=_order)),
+        total=believed(total, unit=place.currency, provenance=origin),
+        hints=tuple(_hint(each, recipes, where, files) for each in lines if _needs_hint(each)),
+        invented=any(each.invented for each in recipes),
+    )  # fmt: skip
+
+
+def _drawn_prices(keys: Mapping[str, float], where: str) -> dict[str, Array]:
+    """Draws of each price in small packs, and of how much cheaper large ones are. [money/kg], [1]"""
+    values = {f"price {key}": found.per_mass for key in keys if (found := price(key, where)) is not None}
+    return drawn({**values, "cheaper": handbook().value("workshop", "packs", "cheaper")})
+
+
+def _line(
+    each: Ingredient, need: float, have: float, *, where: str, draws: Mapping[str, Array], little_over: bool
+) -> Bought:
+    priced = price(each.key, where)
+    packs: tuple[tuple[float, int], ...] = ()
+    if priced is not None and not is_free(each.key, where):
+        costs = [float(pack_price(size, priced.packs[0], priced.per_mass.mean)) for size in priced.packs]
+        counts = covering(need - have, priced.packs, costs, little_over=little_over)
+        packs = tuple((size, count) for size, count in zip(priced.packs, counts, strict=True) if count)
+    role = each.roles[0] if each.roles else "body"
+    line = Bought(ingredient=each.key, name=each.name, shelf=SHELVES.get(role, "baking"), sold=sold(each.key, where),
+                  need=need, have=have, packs=packs, smallest=priced.packs[0] if priced else 0.0)  # fmt: skip
+    if priced is None or not packs:
+        return line
+    cost = believed(_paid(line, draws), unit=priced.currency, provenance=priced.per_mass.provenance)
+    return replace(line, cost=cost)
+
+
+def _paid(each: Bought, draws: Mapping[str, Array]) -> Array:
+    """What the packs cost, in draws. [money]"""
+    per_mass = draws.get(f"price {each.ingredient}")
+    if per_mass is None or not each.packs:
+        return np.zeros(1)
+    cheaper = draws["cheaper"]
+    return np.asarray(sum(count * pack_price(size, each.smallest, per_mass, cheaper) for size, count in each.packs))
+
+
+def _order(each: Bought) -> tuple[int, int, str]:
+    places = ("none", "another shop", "an order", "a search")
+    shelves = list(dict.fromkeys(SHELVES.values()))
+    free = each.sold.place == "tap"
+    return (len(places) if free else places.index(each.sold.trouble), shelves.index(each.shelf), each.name)
+
+
+def _needs_hint(each: Bought) -> bool:
+    return each.sold.trouble in _FAR or (each.sold.place != "tap" and not each.packs and each.need > each.have)
+
+
+def _hint(each: Bought, recipes: Sequence[Recipe], where: str, files: Sequence[str]) -> str:
+    if each.sold.trouble in _FAR and each.sold.place != "unknown":
+        first = next(number for number, recipe in enumerate(recipes) if each.ingredient in recipe.ingredients)
+        file = files[first] if files else "RECIPE"
+        return say("shopping-hint-swap", name=each.name, place=each.sold.words, key=each.ingredient, region=where,
+                   file=file)  # fmt: skip
+    return say("shopping-hint-unknown", name=each.name, need=f"{1e3 * each.need:.0f}")

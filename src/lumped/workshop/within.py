@@ -1,0 +1,187 @@
+"""“What can I have in 40 minutes?”: how much dough each way of making it has ready by then."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.dough.kneading import knead_middle, kneading
+from lumped.dough.properties import LUMP
+from lumped.dough.recipe import Recipe
+from lumped.errors import InputError
+from lumped.pantry import Pantry
+from lumped.quantities import Value, rounded_text
+from lumped.texts import say
+from lumped.workshop.batches import Batches, most_at_once, room_of
+from lumped.workshop.hands import Work, work_of
+from lumped.workshop.variants import cold_version, kettle_version
+from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits
+
+__all__ = ["Option", "options_within", "ready"]
+
+Array = NDArray[np.float64]
+_STEPS = 40
+_LONGEST = 7 * 86400.0
+_QUICK: tuple[Place, ...] = ("thin", "bath")
+_NOTABLE = 1.05
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Option:
+    """One way to have dough ready.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        The recipe made that way.
+    way, place : str
+        How it is heated, and where it cools.
+    ready : Value
+        When all of the wanted dough is ready. [s]
+    most, surely : float
+        How much is ready in the time, at the middle of what is believed, and in 39 of 40 kitchens; less than a group
+        wants counts as none. [kg]
+    notes : tuple of str
+        What is other than in the recipe.
+    """
+
+    recipe: Recipe
+    way: str
+    place: Place | None
+    ready: Value
+    most: float
+    surely: float
+    notes: tuple[str, ...] = ()
+
+    @property
+    def words(self) -> str:
+        """The way in words."""
+        way = say(f"making-way-{self.way.replace(' ', '-')}")
+        return way if self.place is None else say("making-way-place", way=way, place=say(f"making-place-{self.place}"))
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        return {
+            "way": self.way, "place": self.place, "ready_s": self.ready.as_dict(), "most_kg": self.most,
+            "surely_kg": self.surely, "notes": list(self.notes),
+        }  # fmt: skip
+
+
+def options_within(batches: Batches, time: float, shop: Pantry, *, groups: int = 1) -> tuple[Option, ...]:
+    """Give all ways to have this dough, the soonest ready first.
+
+    Parameters
+    ----------
+    batches : Batches
+        What is wanted.
+    time : float
+        Until when. [s]
+    shop : Pantry
+        What the ingredients are.
+    groups : int
+        Among how many the dough is shared out.
+
+    Returns
+    -------
+    tuple of Option
+
+    Raises
+    ------
+    InputError
+        If that is no time.
+    """
+    if not 0 < time <= _LONGEST:
+        raise InputError("making-time", minutes=f"{time / 60:g}")
+    asked = _Asked(batches=batches, time=time, shop=shop, groups=groups)
+    return tuple(sorted(asked.options(), key=lambda each: each.ready.mean))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Asked:
+    """What is wanted, and until when."""
+
+    batches: Batches
+    time: float
+    shop: Pantry
+    groups: int
+
+    def options(self) -> Iterator[Option]:
+        """Give the recipe's own way in all places, then other ways."""
+        own = self.batches.recipe
+        yield from self._made(own, PLACES)
+        if (kettle := kettle_version(own, self.shop)) is not None:
+            yield from self._made(kettle, _QUICK)
+        if own.cooked != "not cooked" and (cold := cold_version(own, self.shop)) is not None:
+            yield from self._made(cold, ())
+
+    def _made(self, recipe: Recipe, places: Sequence[Place]) -> Iterator[Option]:
+        done, wanted = kneading(recipe, self.shop), self.batches.mass.mean
+        work = work_of(done, groups_per_mass=self.groups / wanted if self.groups > 1 else 0.0)
+        limit = most_at_once(recipe, self.batches.pot, room_of(done))
+        masses = wanted * np.arange(1, _STEPS + 1) / _STEPS
+        worth = masses >= min(wanted / self.groups if self.groups > 1 else LUMP, wanted) * (1 - 1e-9)
+        notes = () if recipe is self.batches.recipe else _differs(self.batches.recipe, recipe, self.shop)
+        for place in places if recipe.cooked != "not cooked" else (None,):
+            times = ready(work, place, masses, np.ceil(masses / limit - 1e-9), self.batches.pot)
+            middle, late = np.quantile(times, [0.5, 0.975], axis=-1)
+            yield Option(
+                recipe=recipe, way=recipe.cooked, place=place, ready=work.value(times[-1]),
+                most=_largest(masses, worth & (middle <= self.time)),
+                surely=_largest(masses, worth & (late <= self.time)), notes=notes,
+            )  # fmt: skip
+
+
+def ready(work: Work, place: Place | None, mass: Array, count: Array, pot: float) -> Array:
+    """Give when so much dough may be taken in hand: all are made in turn, and the last one cools.
+
+    Parameters
+    ----------
+    work : Work
+        What hands and stove do.
+    place : {"pot", "slab", "thin", "bath"} or None
+        Where it cools; None for what was never hot.
+    mass, count : (k,) float
+        Dough of all batches, rising, and how many they are. [kg], [1]
+    pot : float
+        Volume of the pot. [m³]
+
+    Returns
+    -------
+    (k, n) float
+        Times. [s]
+    """
+    busy = work.active(mass, count, pressed=place in PRESSED)
+    if place is None:
+        return busy
+    busy = busy[:, :COUNT]
+    if place != "pot" or len(mass) == 1:
+        return np.asarray(busy + waits(work, place, mass / count, pot))
+    few = np.geomspace(float((mass / count).min()), float((mass / count).max()), 5)
+    return np.asarray(busy + _between(few, waits(work, place, few, pot), mass / count))
+
+
+def _between(known: Array, times: Array, wanted: Array) -> Array:
+    """Times at masses between those that were followed, by straight lines of their logarithms."""
+    k = np.clip(known.searchsorted(wanted, "right") - 1, 0, len(known) - 2)
+    share = (np.log(wanted / known[k]) / np.maximum(np.log(known[k + 1] / known[k]), 1e-12))[:, None]
+    return np.asarray(times[k] ** (1 - share) * times[k + 1] ** share)
+
+
+def _largest(masses: Array, fits: NDArray[np.bool_]) -> float:
+    return float(masses[fits].max()) if fits.any() else 0.0
+
+
+def _differs(own: Recipe, other: Recipe, shop: Pantry) -> tuple[str, ...]:
+    """Say what is other than in the recipe: less water, and what that does to the dough."""
+    notes = [
+        say("making-less-water", name=shop[key].name, share=f"{100 * other.mass_of(key) / own.mass_of(key):.0f}")
+        for key in own.ingredients if other.mass_of(key) < 0.99 * own.mass_of(key)
+    ]  # fmt: skip
+    before, after = (float(knead_middle(each, shop).resistivity[0]) for each in (own, other))
+    if not 1 / _NOTABLE < after / before < _NOTABLE:
+        notes.append(say("making-resistivity", before=rounded_text(before), after=rounded_text(after)))
+    if other.cooked == "not cooked":
+        notes.append(say("dough-caution-raw-flour"))
+    return tuple(notes)
