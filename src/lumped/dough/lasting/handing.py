@@ -207,7 +207,14 @@ def thickest_within(hot: Hot, form: Form, time: ArrayLike, *, across: float = 0.
     -------
     Value
         Thickness or diameter; its low end is the one to rely on. From 2 mm, below which it is 0, to 8 cm. [m]
+
+    Raises
+    ------
+    InputError
+        As `hand_clock`.
     """
+    _check_form(form, None, _THICKNESSES[0])
+    _check_sizes(hot, (across,), room)
     done = _cooled(hot, form, _THICKNESSES[:, None], across, room)
     needed = np.maximum.accumulate(done.moment_below(np.broadcast_to(hot.safe, done.middle.shape[:-1])), axis=0)
     given = np.broadcast_to(np.asarray(time, float), hot.safe.shape)
@@ -254,7 +261,7 @@ def _check_form(form: Form, mass: float | None, thickness: float | None) -> None
 def _check_sizes(hot: Hot, sizes: Sequence[float | None], room: float) -> None:
     for size in sizes:
         if size is not None and not 0 < size <= _LARGEST:
-            raise InputError("lasting-cooling-figure", figure=f"{size:g}")
+            raise InputError("lasting-too-large", size=f"{size:g}", most=f"{_LARGEST:g}")
     if not _COLDEST < room < float(np.min(hot.safe)) - 1:
         raise InputError("lasting-room-warm", room=f"{room - 273.15:.3g}", hands=f"{safe_warmth().mean - 273.15:.3g}")
     if not np.all(hot.beginning > room):

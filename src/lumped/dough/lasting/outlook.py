@@ -78,7 +78,7 @@ class Surroundings:
         if not 273.15 <= self.temperature <= 323.15:
             raise InputError("lasting-room", room=f"{self.temperature - 273.15:.3g}")
         if not 0 <= self.humidity <= 1:
-            raise InputError("lasting-humidity", humidity=f"{self.humidity:g}")
+            raise InputError("lasting-humidity-percent", humidity=f"{100 * self.humidity:g}")
         if self.cover not in COVERS:
             raise InputError("lasting-cover", cover=self.cover, covers=", ".join(COVERS))
         if isinstance(self.draught, str) and self.draught not in DRAUGHTS:

@@ -72,6 +72,7 @@ lasting-rest-wets = The room has { $room } %, so it draws water out of the air f
 lasting-rest-level = The room has { $room } %, so it stays about as it is.
 lasting-rest-cover = Under its cover that takes far longer; in the end it is the same.
 lasting-room = A room of { $room } °C can’t be reckoned with. Give one from 0 to 50 °C, such as “21 °C”.
+lasting-humidity-percent = A humidity of { $humidity } % can’t be: it lies between 0 (dry air) and 100 (air that drips). Write it such as “45 %”.
 lasting-cover = “{ $cover }” is no cover that Lumped knows. The covers are: { $covers }.
 lasting-draught = “{ $draught }” is no draught. Say { $draughts }, or a speed in metres a second from 0 to 20.
 lasting-duration = { $hours } hours can’t be followed. Give more than nothing and at most { $most } hours.
@@ -79,6 +80,7 @@ lasting-shape = “{ $shape }” is no shape of a piece. The shapes are: { $shap
 lasting-size = A piece { $size } m in size can’t be. Give a thickness from 0.5 mm to 20 cm, and a length and width up to 10 m.
 
 # Cooling
+lasting-too-large = A hot dough of { $size } kg or m can’t be reckoned with. Give more than nothing and at most { $most } kg, and sizes such as “2 cm”.
 lasting-form = “{ $form }” is no way to lay a hot dough down. The ways are: { $forms }.
 lasting-no-size = How much is it? Give its thickness, such as --thick "2 cm" (for a pot or a ball its weight does too: --mass "900 g").
 lasting-room-warm = A room of { $room } °C is too warm to cool a dough for hands, which bear about { $hands } °C, or too cold to be one.

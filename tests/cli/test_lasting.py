@@ -1,0 +1,147 @@
+"""Drying, cooling, refreshing and keeping, as somebody types them."""
+
+import json
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from lumped.cli import main
+
+RECIPES = Path(__file__).parents[2] / "demo" / "recipes"
+SALT, SUGAR = str(RECIPES / "ropewalk-salt.toml"), str(RECIPES / "ropewalk-sugar.toml")
+
+
+def said(capsys, *words):
+    code = main([*words])
+    out = capsys.readouterr()
+    return code, " ".join(out.out.split()), " ".join(out.err.split())
+
+
+def told(capsys, *words):
+    assert main([*words, "--json"]) == 0
+    return json.loads(capsys.readouterr().out)
+
+
+def test_a_drying_piece_is_told_in_words_first_then_as_a_table(capsys):
+    code, out, _ = said(capsys, "dry", SALT)
+    assert code == 0
+    order = ["In a lesson", "Overnight", "After three days", "weight, g", "24 h", "Where it stops", "75 % humidity"]
+    assert [out.index(each) for each in order] == sorted(out.index(each) for each in order)
+    assert re.search(r"lost \d\.\d \(\d\.\d to \d\.\d\) % of its water", out)
+
+
+def test_json_of_a_drying_piece_is_si_with_intervals(capsys):
+    found = told(capsys, "dry", SALT, "--shape", "ball", "--thick", "4 cm", "--humidity", "85", "--hours", "48")
+    last = found["moments"][-1]
+    assert last["time_s"] == 48 * 3600
+    assert last["mass"]["low"] < last["mass"]["mean"] < last["mass"]["high"] < 0.06
+    assert found["room"]["humidity"] == 0.85
+    assert found["water_lost_in_balance"]["high"] < 0
+
+
+@pytest.mark.parametrize("ending", ["svg", "png"])
+def test_a_drying_piece_is_drawn(capsys, tmp_path, ending):
+    picture = tmp_path / f"drying.{ending}"
+    code, out, _ = said(capsys, "dry", SUGAR, "--shape", "slab", "--thick", "6 mm", "--picture", str(picture))
+    assert code == 0
+    assert "Written" in out
+    content = picture.read_bytes()
+    assert content.startswith(b"\x89PNG") if ending == "png" else b'data-strip="resistivity"' in content
+
+
+def test_the_cooling_clock_tells_middle_and_face(capsys):
+    code, out, _ = said(capsys, "cool", SALT)
+    assert code == 0
+    assert re.search(r"In its pot, \d+ g and \d+ mm high, it is too hot for hands for \d+ minutes \(\d+ to \d+\)", out)
+    assert "inside is still hot" in out
+    assert "local rules come first" in out
+    ball = told(capsys, "cool", SALT, "--as", "ball", "--thick", "5 cm")["clock"]["too_hot_for_hands"]
+    assert 30 < ball["middle"]["low"] / 60 < ball["middle"]["high"] / 60 < 80
+    assert ball["face"]["mean"] < ball["middle"]["mean"]
+
+
+def test_what_was_never_hot_may_be_taken_at_once(capsys):
+    assert "hands may take it at once" in said(capsys, "cool", SUGAR)[1]
+    assert "hands may take it at once" in said(capsys, "cool", SUGAR, "--within", "40 min")[1]
+
+
+def test_forty_minutes_are_too_few_for_a_cooked_slab_and_ninety_are_enough(capsys):
+    # trade.md: cooked dough can't be made and handed out in 40 minutes
+    assert "Cook it the day before" in said(capsys, "cool", SALT, "--within", "40 min")[1]
+    slow = told(capsys, "cool", SALT, "--within", "90 min")
+    assert slow["possible"]
+    assert 0.007 < slow["thickness"]["low"] < slow["thickness"]["mean"] < 0.02
+    assert "even chance" in said(capsys, "cool", SALT, "--within", "90 min", "--as", "ball")[1]
+    assert "In its pot a layer" in said(capsys, "cool", SALT, "--within", "2 h", "--as", "pot")[1]
+
+
+def test_a_dried_dough_gets_back_what_its_bag_lost(capsys):
+    _, out, _ = said(capsys, "refresh", "--weighed", "512 g", "--now", "487 g")
+    assert "Knead in 25 g of water" in out  # trade.md
+    _, out, _ = said(capsys, "refresh", SALT, "--weighed", "512 g", "--now", "487 g")
+    assert "% of the water that it held" in out
+    assert "times less easily" in out
+    assert told(capsys, "refresh", SALT, "--weighed", "512 g", "--now", "487 g")["water_kg"] == pytest.approx(0.025)
+
+
+def test_keeping_names_who_could_grow_the_habit_and_the_caveat(capsys):
+    _, room, _ = said(capsys, "keep", SALT)
+    assert "14 days at room temperature" in room
+    assert "no promise" in room
+    assert "too little free water" in room
+    _, cold, _ = said(capsys, "keep", SUGAR, "--fridge")
+    assert "in the fridge" in cold
+    assert "slowed" in cold
+    fridge, outside = (told(capsys, "keep", SALT, *more)["kept_by_habit"]["mean"] for more in (("--fridge",), ()))
+    assert fridge > outside
+
+
+def test_a_wall_has_its_hour(capsys):
+    code, out, _ = said(capsys, "wall", SUGAR, "--lamp", "lamp-white", "--beside", SALT)
+    assert code == 0
+    assert re.search(r"it does for this lamp for [\d.]+ hours", out)
+    assert "Overnight (16 hours) a hundredth" in out
+    assert "Twice as thick (6 mm)" in out
+    assert "apart after the lesson" in out
+    found = told(capsys, "wall", SUGAR, "--lamp", "lamp-white")["lasting"]
+    assert found["lasts"]["low"] < found["lasts"]["mean"] <= found["lasts"]["high"]
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        (("dry", SALT, "--thick", "0 mm"), "A piece 0 m in size can’t be"),
+        (("dry", SALT, "--long", "200 m"), "A piece 200 m in size can’t be"),
+        (("dry", SALT, "--shape", "cube"), "“cube” is no shape"),
+        (("dry", SALT, "--humidity", "145"), "A humidity of 145 % can’t be"),
+        (("dry", SALT, "--hours", "0"), "0 hours can’t be followed"),
+        (("dry", SALT, "--picture", "x.jpg"), "ends in .svg or .png"),
+        (("cool", SALT, "--as", "cup"), "“cup” is no way to lay"),
+        (("cool", SALT, "--within", "0 min"), "A time of 0 minutes can’t be"),
+        (("cool", SALT, "--within", "90 min", "--as", "cup"), "“cup” is no way to lay"),
+        (("cool", SALT, "--mass", "900 kg"), "can’t be reckoned with"),
+        (("refresh", "--weighed", "512 g", "--now", "600 g"), "heavier than"),
+        (("refresh", SALT, "--weighed", "512 g", "--now", "100 g"), "but held only"),
+        (("keep", "nowhere.toml"), "no file “nowhere.toml”"),
+    ],
+)
+def test_what_cannot_be_is_refused_in_words(capsys, words, says):
+    code, _, err = said(capsys, *words)
+    assert code == 1
+    assert says in err
+
+
+@pytest.mark.parametrize("words", [("dry", SALT), ("cool", SALT), ("cool", SALT, "--within", "2 h"), ("keep", SALT)])
+def test_the_clocks_load_no_heavy_library(words):
+    code = f"""
+import sys
+from lumped.cli import main
+main([*{words!r}, "--json"])
+heavy = {{"scipy", "pandas", "sqlalchemy", "matplotlib", "numba", "nicegui", "alembic"}}
+print("HEAVY", sorted(heavy & {{each.split(".")[0] for each in sys.modules}}))
+"""
+    run = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert run.stdout.splitlines()[-1] == "HEAVY []"

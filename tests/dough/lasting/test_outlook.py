@@ -1,0 +1,111 @@
+"""A drying piece with intervals."""
+
+import numpy as np
+import pytest
+from tests.bowls import CONDUCTING, INSULATING, recipe_of
+
+from lumped.dough.lasting import Piece, Room, dry
+from lumped.dough.lasting.kneaded import moist_from
+from lumped.dough.lasting.outlook import HOUR, Surroundings, outlook
+from lumped.dough.lasting.telling import moment_words, rest_words, times_text
+from lumped.errors import InputError
+from lumped.quantities import Value
+
+SALT = recipe_of(CONDUCTING | {"table-salt": 73})
+ROLL = Piece(shape="roll", thickness=0.012, extent=0.1)
+THREE_DAYS = 72 * HOUR
+
+
+@pytest.fixture(scope="module")
+def lying_open():
+    return outlook(SALT, ROLL, Surroundings(), duration=THREE_DAYS, count=64)
+
+
+def test_the_middle_of_all_draws_is_near_what_the_middle_of_all_beliefs_gives(lying_open):
+    dough = moist_from(SALT)
+    one = dry(dough, ROLL, Room(temperature=294.15, humidity=0.45, air_speed=0.1), duration=THREE_DAYS)
+    for hours in (1.0, 16.0):
+        alone = float(np.interp(hours * HOUR, one.time, one.loss[0]))
+        assert lying_open.at("loss", hours * HOUR).mean == pytest.approx(alone, rel=0.15)  # the mean of 64 draws
+
+
+def test_water_that_is_lost_is_weight_that_is_lost(lying_open):
+    lost = lying_open.along("mass", 0.0) - lying_open.along("mass", 16 * HOUR)
+    held = lying_open.done.water[:, 0]
+    assert lost == pytest.approx(held * lying_open.along("loss", 16 * HOUR))
+
+
+def test_nobody_knows_the_next_day_as_well_as_the_next_hour(lying_open):
+    hour, day = (lying_open.at("loss", each) for each in (HOUR, 24 * HOUR))
+    assert day.high - day.low > 3 * (hour.high - hour.low)
+    assert lying_open.at("resistivity", HOUR).provenance.status.value == "from memory"
+
+
+def test_more_draws_change_little():
+    few, many = (outlook(SALT, ROLL, Surroundings(), duration=HOUR, count=n).at("loss", HOUR) for n in (64, 256))
+    assert few.mean == pytest.approx(many.mean, rel=0.05)
+    assert few.high - few.low == pytest.approx(many.high - many.low, rel=0.35)  # ends of 64 draws lie on one or two
+
+
+def test_a_salt_dough_stops_at_75_percent_and_turns_wet_above(lying_open):
+    assert lying_open.fresh.low < 0.753 < lying_open.fresh.high  # Greenspan, saturated sodium chloride at 20 °C: 75.5 %
+    damp = outlook(SALT, ROLL, Surroundings(humidity=0.85), duration=THREE_DAYS, count=32)
+    assert damp.at("loss", THREE_DAYS).high < 0
+    assert "turns wet and sticky" in " ".join(rest_words(damp))
+    assert "draws water out of the air" in moment_words(damp, "days")
+    assert "stops there" in " ".join(rest_words(lying_open))
+
+
+def test_a_bag_keeps_a_dough_and_a_box_keeps_it_better():
+    open_air, bag, box = (
+        outlook(SALT, ROLL, Surroundings(cover=cover), duration=THREE_DAYS, count=32).at("loss", 16 * HOUR).mean
+        for cover in ("open", "bag", "box")
+    )
+    assert open_air > 20 * bag > 20 * box > 0
+
+
+def test_a_draught_and_dry_air_dry_faster():
+    def lost(**where):
+        return outlook(SALT, ROLL, Surroundings(**where), duration=HOUR, count=16).at("loss", HOUR).mean
+
+    assert lost(draught="fan") > 1.5 * lost() > 1.5 * lost(humidity=0.6)
+    assert lost(draught=1.5) == pytest.approx(lost(draught="fan"), rel=0.15)
+
+
+def test_words_follow_the_figures(lying_open):
+    assert "carries current as it did when fresh" in moment_words(lying_open, "lesson")
+    assert "times less easily" in moment_words(lying_open, "night")
+    thin = outlook(
+        SALT, Piece(shape="roll", thickness=0.003, extent=0.1), Surroundings(), duration=THREE_DAYS, count=32
+    )
+    assert "leathery or hard all through" in moment_words(thin, "days")
+    wet = Value(mean=2e3, low=3.0, high=1e7, unit="", spread="lognormal")
+    assert times_text(wet) == "more than 1,000"
+
+
+def test_a_sugar_dough_in_a_box_keeps_its_water():
+    sugar = recipe_of(INSULATING, "insulating", "not cooked")
+    kept = outlook(sugar, ROLL, Surroundings(cover="box"), duration=THREE_DAYS, count=16)
+    assert "keeps its water" in moment_words(kept, "night")
+    assert "Under its cover" in " ".join(rest_words(kept))
+
+
+@pytest.mark.parametrize(
+    ("where", "says"),
+    [
+        ({"temperature": 400.0}, r"A room of 127 °C can’t be reckoned with"),
+        ({"humidity": 1.45}, r"A humidity of 145 % can’t be"),
+        ({"humidity": float("nan")}, r"A humidity of nan % can’t be"),
+        ({"cover": "sock"}, r"“sock” is no cover"),
+        ({"draught": "storm"}, r"“storm” is no draught"),
+        ({"draught": -1.0}, r"“-1” is no draught"),
+    ],
+)
+def test_surroundings_that_cannot_be_are_refused(where, says):
+    with pytest.raises(InputError, match=says):
+        Surroundings(**where)
+
+
+def test_a_time_that_cannot_be_is_refused():
+    with pytest.raises(InputError, match=r"at most 720 hours"):
+        outlook(SALT, ROLL, Surroundings(), duration=1e9)
