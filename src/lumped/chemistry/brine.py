@@ -1,8 +1,8 @@
 """How well salt water conducts, from the handbook's tables.
 
-At 20 °C the molar conductivity Λ = κ/c runs smoothly along √c from infinite dilution through the table's nodes to
-saturation. Temperature multiplies it by one curve, that of saturated brine: the ratio of dilute salt water is the
-same within 1 %, because both follow the fluidity of water.
+At 20 °C the logarithm of the molar conductivity Λ = κ/c runs smoothly along √c from infinite dilution through the
+table's nodes to saturation. Temperature multiplies it by the curve of saturated brine to a power between 0.93 and 1,
+because thinner salt water warms a little less: `κ(T) = c Λ(c) f(T)^b(c)`.
 """
 
 from functools import cache
@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.compounds import compound
-from lumped.chemistry.density import brine_density
+from lumped.chemistry.density import brine_density, water_density
 from lumped.chemistry.solubility import salt_solubility
 from lumped.errors import InputError
 from lumped.quantities import Provenance, Status, Value
@@ -19,17 +19,23 @@ from lumped.quantities.interpolation import Monotone
 from lumped.reference import handbook
 
 __all__ = [
+    "bend",
     "brine_conductivity",
+    "cold_limit",
     "is_extrapolated",
+    "log_molar_conductivity",
     "molar_conductivity",
+    "refuse_temperature",
+    "relative_width",
     "salt_water_conductivity",
     "temperature_factor",
+    "warmth_width",
 ]
 
 Array = NDArray[np.float64]
 T20 = 293.15
 COLDEST, WARMEST = 273.15, 373.15
-TABLE_ENDS = 308.15
+TABLE_BEGINS, TABLE_ENDS = 283.15, 308.15
 _DILUTE_ENDS = 50.0  # mol/m³: above it the table of 20 °C takes over
 
 
@@ -46,7 +52,8 @@ def brine_conductivity(salt_fraction: float, temperature: float) -> Value:
     Returns
     -------
     Value
-        Conductivity. [S/m] Above 35 °C, where the tables end, the interval is wider and the provenance says so.
+        Conductivity. [S/m] Below 10 and above 35 °C, where the tables end, the interval is wider and the provenance
+        says so.
 
     Raises
     ------
@@ -55,31 +62,49 @@ def brine_conductivity(salt_fraction: float, temperature: float) -> Value:
 
     Notes
     -----
-    ±2 % is the table's own tolerance at 20 °C; ±0.1 % is added for each kelvin away from it, and ±0.4 % for each
-    kelvin above 35 °C, where the fluidity of water is the guide.
+    ±2 % is the table's own tolerance at 20 °C; ±0.1 % is added for each kelvin away from it, ±0.2 % for each kelvin
+    below 10 °C, where one point from memory is the guide, and ±0.4 % for each above 35 °C, where the fluidity of water
+    is.
 
     Examples
     --------
     >>> brine_conductivity(0.10, 293.15).text()
     '12.6 S/m (12.3 to 12.9)'
     """
-    if not COLDEST <= temperature <= WARMEST:
-        raise InputError("brine-temperature", temperature=f"{temperature - 273.15:.0f}")
+    refuse_temperature(temperature)
     limit = float(salt_solubility(temperature))
     if not 0 <= salt_fraction <= limit * 1.002:
         raise InputError("brine-salt", salt=f"{100 * salt_fraction:.1f}", limit=f"{100 * limit:.1f}")
     mean = float(salt_water_conductivity(salt_fraction, temperature))
     half = mean * float(relative_width(temperature))
-    note = "above 35 °C: extrapolated along the fluidity of water" if is_extrapolated(temperature) else ""
+    cold = "below 10 °C: extrapolated to a point from memory" if temperature < TABLE_BEGINS else ""
+    note = "above 35 °C: extrapolated along the fluidity of water" if temperature > TABLE_ENDS else cold
     curves = ("nacl-conductivity-20degC", "nacl-conductivity-saturated", "nacl-conductivity-dilute-25degC")
     sources = tuple(dict.fromkeys(key for curve in curves for key in handbook().curve(curve).provenance.sources))
-    status = Status.FROM_MEMORY if is_extrapolated(temperature) else Status.COMPUTED
+    beyond = not TABLE_BEGINS <= temperature <= TABLE_ENDS
+    status = Status.FROM_MEMORY if beyond else Status.COMPUTED
     origin = Provenance(status=status, sources=sources, note=note)
     return Value(mean=mean, low=mean - half, high=mean + half, unit="S/m", provenance=origin)
 
 
+def refuse_temperature(temperature: ArrayLike) -> None:
+    """Refuse what is no temperature of a liquid here.
+
+    Raises
+    ------
+    InputError
+        If it is not between 0 and 100 °C.
+    """
+    kelvins = np.asarray(temperature, float)
+    if not np.all((kelvins >= COLDEST - 1e-9) & (kelvins <= WARMEST + 1e-9)):
+        worst = float(
+            kelvins.flat[int(np.argmax(np.abs(np.nan_to_num(kelvins, nan=np.inf) - (COLDEST + WARMEST) / 2)))]
+        )
+        raise InputError("brine-temperature", temperature=f"{worst - 273.15:.0f}")
+
+
 def is_extrapolated(temperature: float) -> bool:
-    """Tell whether a temperature lies beyond the tables.
+    """Tell whether a temperature lies above the tables of salt water; `reach` says all that lies beyond tables.
 
     Examples
     --------
@@ -91,8 +116,14 @@ def is_extrapolated(temperature: float) -> bool:
 
 def relative_width(temperature: ArrayLike) -> Array:
     """Relative half-width of the 95 % interval of salt water's conductivity. [1]"""
+    return np.asarray(0.02 + warmth_width(temperature))
+
+
+def warmth_width(temperature: ArrayLike) -> Array:
+    """What temperature adds to that half-width. [1]"""
     kelvins = np.asarray(temperature, float)
-    return np.asarray(0.02 + 0.001 * np.abs(kelvins - T20) + 0.004 * np.maximum(kelvins - TABLE_ENDS, 0))
+    beyond = 0.002 * np.maximum(TABLE_BEGINS - kelvins, 0) + 0.004 * np.maximum(kelvins - TABLE_ENDS, 0)
+    return np.asarray(0.001 * np.abs(kelvins - T20) + beyond)
 
 
 def salt_water_conductivity(salt_fraction: ArrayLike, temperature: ArrayLike) -> Array:
@@ -117,7 +148,8 @@ def salt_water_conductivity(salt_fraction: ArrayLike, temperature: ArrayLike) ->
     """
     salt = np.asarray(salt_fraction, float)
     concentration = concentration_of(salt)
-    return np.asarray(concentration * molar_conductivity(concentration) * temperature_factor(temperature))
+    warmth = bend()(np.sqrt(concentration)) * np.log(temperature_factor(temperature))
+    return np.asarray(concentration * molar_conductivity(concentration) * np.exp(warmth))
 
 
 def concentration_of(salt_fraction: ArrayLike) -> Array:
@@ -135,29 +167,53 @@ def molar_conductivity(concentration: ArrayLike) -> Array:
         Moles of salt in a cubic metre. Beyond saturation more ions carry no more: κ stays. [mol/m³]
     """
     c = np.asarray(concentration, float)
-    saturated = _along_root().x[-1] ** 2
+    saturated = log_molar_conductivity().x[-1] ** 2
     inside = np.minimum(c, saturated)
-    return np.asarray(_along_root()(np.sqrt(inside)) * np.where(c > saturated, inside / np.maximum(c, 1e-12), 1.0))
+    return np.asarray(
+        np.exp(log_molar_conductivity()(np.sqrt(inside))) * np.where(c > saturated, inside / np.maximum(c, 1e-12), 1.0)
+    )
 
 
 @cache
-def _along_root() -> Monotone:
-    """Λ against √c at 20 °C: limit, dilute table (25 °C, cooled), table of 20 °C, saturated brine."""
+def log_molar_conductivity() -> Monotone:
+    """Logarithm of Λ against √c at 20 °C: limit, dilute table (25 °C, cooled), table of 20 °C, saturated brine."""
     book = handbook()
     dilute, table = book.curve("nacl-conductivity-dilute-25degC"), book.curve("nacl-conductivity-20degC")
     thin = dilute["concentration"] <= _DILUTE_ENDS * 1.001
-    cooled = 1 / float(temperature_factor(298.15))
-    limit = cooled * sum(book.value("ions", ion, "limiting_conductivity").mean for ion in ("sodium", "chloride"))
     saturated = float(salt_solubility(T20))
     salt = np.append(table["salt"], saturated)
     conductivity = np.append(table["conductivity"], _saturated()(T20))
-    c = np.concatenate([[0.0], dilute["concentration"][thin], concentration_of(salt)])
+    shrunk = dilute["concentration"][thin] * water_density(T20) / water_density(298.15)
+    c = np.concatenate([shrunk, concentration_of(salt)])
+    cooled = np.exp(-bend()(np.sqrt(shrunk)) * np.log(temperature_factor(298.15)))
     known = np.concatenate([dilute["conductivity"][thin] * cooled, conductivity])
-    return Monotone(np.sqrt(c), np.append(limit, known / c[1:]))
+    limit = sum(cold_limit(ion) for ion in ("sodium", "chloride"))
+    return Monotone(np.sqrt(np.append(0.0, c)), np.log(np.append(limit, known / c)))
+
+
+def cold_limit(ion: str) -> float:
+    """Limiting conductivity of an ion at 20 °C, cooled as thin salt water; H+ and OH- less. [S·m²/mol]
+
+    Examples
+    --------
+    >>> round(1e4 * cold_limit("chloride"), 2)
+    68.72
+    """
+    book = handbook()
+    power = book.value("ions", ion, "temperature_power").mean if book.has("ions", ion, "temperature_power") else 1.0
+    fall = power * float(bend()(0.0)) * float(np.log(temperature_factor(298.15)))
+    return book.value("ions", ion, "limiting_conductivity").mean * float(np.exp(-fall))
+
+
+@cache
+def bend() -> Monotone:
+    """How much of the temperature dependence of saturated brine salt water shows, along √c. [1]"""
+    table = handbook().curve("nacl-warmth")
+    return Monotone(np.sqrt(concentration_of(table["salt"])), table["bend"])
 
 
 def temperature_factor(temperature: ArrayLike) -> Array:
-    """Conductivity of salt water over that at 20 °C. [1]
+    """Conductivity of saturated salt water over that at 20 °C. [1]
 
     Notes
     -----

@@ -1,29 +1,32 @@
-"""Salt water with other ions in it.
+"""The conductivity of water with several salts in it.
 
-The rule: at ionic strength `I` a singly charged ion keeps the share `r(I) = Λ(I)/Λ°` of its limiting conductivity, as
-in a liquid of table salt, or of potassium chloride, of that strength; by how much of either by the share of potassium
-among the singly charged metals. An ion of charge `z` keeps `r^|z|`. It is exact for table salt, for potassium chloride
-and at infinite dilution; chlorides of ammonium, calcium and magnesium come out within 3 to 8 %, sulphates of doubly
-charged metals up to twice too conducting, because they pair.
+The rule: an ion among several counter-ions is braked as the mean of what each of them does to it in a salt of its own,
+at the ionic strength of all, `κ = Σᵢ cᵢ λᵢ° exp(-Σⱼ Eⱼ bᵢⱼ(√I))`, with `Eⱼ` the share of counter-ion j among the
+charges of its sign. Every tabulated salt alone comes out as its table. A pair that no table has is braked as the
+tabulated salt of its charges, times the ratio of Onsager's limiting slopes.
 """
 
+import math
 from collections.abc import Mapping
-from dataclasses import dataclass, field
-from functools import cache
+from dataclasses import dataclass
+from functools import cache, lru_cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from lumped.chemistry.brine import T20, molar_conductivity, relative_width, temperature_factor
-from lumped.chemistry.potash import STRONGEST, potash_molar_conductivity
-from lumped.quantities import Provenance, Status, Value
+from lumped.chemistry.braking import braking_curves, cold_limits, onsager_slope, salts, valence
+from lumped.chemistry.brine import T20, refuse_temperature, temperature_factor
+from lumped.chemistry.density import water_density
+from lumped.chemistry.potash import potash_warmth
 from lumped.reference import handbook
 
-__all__ = ["Brine", "limiting_conductivity", "mixture_conductivity", "mixture_width"]
+__all__ = ["Mixture", "limiting_conductivity", "mixed", "mixture_conductivity"]
 
 Array = NDArray[np.float64]
-_SALT = ("sodium", "chloride")
-_PAIRING = ("magnesium", "calcium", "aluminium", "iron", "copper", "nickel", "sulphate")
+_TINY = 1e-12
+_POTASH = "potassium-chloride"
+_LIKE = {"ammonium": "potassium"}
+_MOST = 1.5  # no more than so many times the braking of the salt that stands for a pair
 
 
 def limiting_conductivity(ion: str) -> float:
@@ -44,13 +47,62 @@ def limiting_conductivity(ion: str) -> float:
     >>> limiting_conductivity("chloride")
     0.007631
     """
-    return _limits()[ion] if ion in _limits() else handbook().value("ions", ion, "limiting_conductivity").mean
+    return handbook().value("ions", ion, "limiting_conductivity").mean
 
 
-@cache
-def _limits() -> dict[str, float]:
-    book = handbook()
-    return {ion: book.value("ions", ion, "limiting_conductivity").mean for ion in book.keys("ions")}
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Plan:
+    """What does not depend on amounts: which curve brakes which pair of P cations and M anions."""
+
+    cations: Array  # (P,) rows of the ions
+    anions: Array  # (M,)
+    valences: Array  # (ions,)
+    limits: Array  # (ions, 1) at 20 °C
+    powers: Array  # (ions, 1) of the salt's temperature dependence
+    curve: NDArray[np.intp]  # (P, M) row among the braking numbers
+    scale: Array  # (P, M, 1)
+    tabulated: NDArray[np.bool_]  # (P, M)
+    potash: int  # row of potassium chloride
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mixture:
+    """A liquid of n entries with its ions, as the rule sees it.
+
+    Parameters
+    ----------
+    ions : tuple of str
+        The ions, in the order of the rows below.
+    plan : object
+        Which table brakes which pair.
+    parts : (ions, n) float
+        What each ion adds to the conductivity. [S/m]
+    shares : (ions, n) float
+        Share of each ion among the charges of its sign. [1]
+    strength : (n,) float
+        Ionic strength, as at 20 °C. [mol/m³]
+    shape : tuple of int
+        Shape that the amounts had.
+    """
+
+    ions: tuple[str, ...]
+    plan: _Plan
+    parts: Array
+    shares: Array
+    strength: Array
+    shape: tuple[int, ...]
+
+    @property
+    def conductivity(self) -> Array:
+        """[S/m]"""
+        return np.asarray(self.parts.sum(axis=0).reshape(self.shape))
+
+    def pairs(self) -> Array:
+        """Share of the conductivity that each pair of cation and anion carries, (P, M, n). [1]"""
+        plan, share = self.plan, self.parts / np.maximum(self.parts.sum(axis=0), _TINY)
+        by_cation = share[plan.cations][:, None] * self.shares[plan.anions][None]
+        by_anion = share[plan.anions][None] * self.shares[plan.cations][:, None]
+        return np.asarray(by_cation + by_anion)
 
 
 def mixture_conductivity(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> Array:
@@ -61,129 +113,176 @@ def mixture_conductivity(charges: Mapping[str, ArrayLike], temperature: ArrayLik
     charges : mapping of str to (...) float
         Moles of charge of each ion in a cubic metre, positive for cations and anions alike. [mol/m³]
     temperature : (...) float
-        Temperature. [K]
+        Temperature, 0 to 100 °C. [K]
 
     Returns
     -------
     (...) float
         Conductivity. [S/m]
 
+    Raises
+    ------
+    InputError
+        If the temperature is out of range.
+
     Examples
     --------
     >>> float(mixture_conductivity({"sodium": 100, "chloride": 100}, 298.15).round(3))
-    1.056
+    1.055
     """
-    amounts = {ion: np.asarray(each, float) for ion, each in charges.items()}
-    strength = np.asarray(sum(amount * _valence(ion) for ion, amount in amounts.items()) / 2)
-    salt = molar_conductivity(strength)
-    left, warmth = salt / _salt_cold(), temperature_factor(temperature)
-    potash = _potash_share(amounts)
-    if np.any(potash > 0):
-        at_20 = potash_molar_conductivity(strength, T20)
-        left = (1 - potash) * left + potash * at_20 / potash_molar_conductivity(0.0, T20)
-        warmth = (1 - potash) * warmth + potash * potash_molar_conductivity(strength, temperature) / at_20
-    power = {1: left}
-    for valence in {_valence(ion) for ion in amounts} - {1}:
-        power[valence] = left**valence
-    parts = (amount * _cold_limit(ion) * power[_valence(ion)] for ion, amount in amounts.items())
-    return np.asarray(sum(parts) * warmth)
+    return mixed(charges, temperature).conductivity
 
 
-def _potash_share(amounts: Mapping[str, Array]) -> Array:
-    """Share of potassium among sodium and potassium. [1]"""
-    potassium = amounts.get("potassium", np.zeros(1))
-    return np.asarray(potassium / np.maximum(potassium + amounts.get("sodium", 0.0), 1e-12))
-
-
-@cache
-def _cold_limit(ion: str) -> float:
-    """Limiting conductivity at 20 °C: those of the two salts as their tables have it, others cooled as table salt."""
-    salt = _salt_cold() / sum(limiting_conductivity(each) for each in _SALT)
-    if ion == "potassium":  # so that potassium chloride is exact
-        return float(potash_molar_conductivity(0.0, T20)) - _cold_limit("chloride")
-    return limiting_conductivity(ion) * salt
-
-
-@cache
-def _salt_cold() -> float:
-    """Limiting molar conductivity of table salt at 20 °C. [S·m²/mol]"""
-    return float(molar_conductivity(0.0))
-
-
-def mixture_width(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> Array:
-    """Give the relative half-width of the 95 % interval of `mixture_conductivity`.
+def mixed(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> Mixture:
+    """Work out what each ion of a liquid carries.
 
     Parameters
     ----------
-    charges : mapping of str to (...) float
-        Moles of charge of each ion in a cubic metre. [mol/m³]
-    temperature : (...) float
-        Temperature. [K]
+    charges, temperature
+        As of `mixture_conductivity`.
 
     Returns
     -------
-    (...) float
-        Half-width over the conductivity. [1]
+    Mixture
 
     Notes
     -----
-    ±2 to 4 % as salt's tables; ±2 % on a potash liquid up to 1 mol/L, ±8 %
-    beyond, where it is extrapolated from memory; on what other ions
-    carry ±15 % and as much again for each mol/L of ionic strength, up to ±140 %: strong calcium chloride is thick and
-    comes out 40 % too poor; ±60 % on sulphate and metals that pair with it.
+    The tables hold for a cubic metre as it is at 20 °C; the amounts are brought there as water expands, which is what
+    brine does within 0.4 % at 60 °C. H+ and OH- warm less than salt, by a power of it.
+
+    References
+    ----------
+    Mixing by the shares of the charges at equal ionic strength: C. E. Reilly, R. H. Wood, J. Phys. Chem. 73, 4292
+    (1969); from memory.
 
     Examples
     --------
-    >>> round(mixture_width({"sodium": 100, "chloride": 100}, 293.15).item(), 3)
-    0.02
+    >>> sea = mixed({"sodium": 470, "magnesium": 105, "chloride": 575}, 293.15)
+    >>> [round(each, 2) for each in (sea.parts[:, 0] / sea.conductivity).tolist()]
+    [0.33, 0.07, 0.6]
     """
-    amounts = {ion: np.asarray(each, float) for ion, each in charges.items()}
-    parts = {ion: amount * limiting_conductivity(ion) for ion, amount in amounts.items()}
-    whole = np.maximum(np.asarray(sum(parts.values())), 1e-12)
-    strength = np.asarray(sum(amount * _valence(ion) for ion, amount in amounts.items()) / 2)
-    other = np.minimum(0.15 + 0.15e-3 * strength, 1.4)
-    own = sum(parts.get(ion, 0.0) for ion in (*_SALT, "potassium")) / whole
-    double = sum((part for ion, part in parts.items() if _valence(ion) > 1 and ion in _PAIRING), start=np.zeros(1))
-    paired = np.minimum(double, 2 * parts.get("sulphate", np.zeros(1))) / whole
-    pairing = 0.6 * np.asarray(paired)
-    known = np.where(strength > 1e3 * STRONGEST, 0.08, 0.02)
-    potash = 2 * known * np.asarray(parts.get("potassium", 0.0)) / whole
-    return np.asarray(np.hypot(np.hypot(relative_width(temperature), other * (1 - own)), np.hypot(pairing, potash)))
+    refuse_temperature(temperature)
+    ions = tuple(charges)
+    plan = _plan(ions)
+    amounts, kelvins, shape = _stacked(charges, temperature)
+    if not isinstance(kelvins, float) or kelvins != T20:
+        amounts = amounts * _expansion(kelvins)
+    strength = plan.valences @ amounts / 2
+    x = np.sqrt(strength)
+    shares = np.empty_like(amounts)
+    for rows in (plan.cations, plan.anions):
+        own = amounts[rows]
+        shares[rows] = own / np.maximum(own.sum(axis=0), _TINY)
+    keys, sheaf = braking_curves()
+    curves = sheaf(x)
+    number = _beyond(curves[: len(keys)], strength)
+    felt = _felt(number[plan.curve] * plan.scale, plan, shares)
+    if not isinstance(kelvins, float) or kelvins != T20:
+        bend = curves[len(keys) :] * _log_warmth(kelvins)
+        if plan.potash in plan.curve:
+            bend[plan.potash] = potash_warmth(x, kelvins)
+        felt = felt - plan.powers * _felt(bend[plan.curve], plan, shares)
+    parts = amounts * plan.limits * np.exp(-felt)
+    return Mixture(ions=ions, plan=plan, parts=parts, shares=shares, strength=strength, shape=shape)
+
+
+def _stacked(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> tuple[Array, float | Array, tuple[int, ...]]:
+    """Amounts as (ions, n), the temperature as a number or (n,), and the shape to come back to."""
+    shapes = {np.shape(each) for each in charges.values()} | ({np.shape(temperature)} - {()})
+    shape = shapes.pop() if len(shapes) == 1 else np.broadcast_shapes(*shapes)
+    if shapes:
+        charges = {ion: np.broadcast_to(each, shape) for ion, each in charges.items()}
+    amounts = np.maximum(np.array(list(charges.values()), float).reshape(len(charges), math.prod(shape)), 0.0)
+    if np.ndim(temperature) == 0:
+        return amounts, float(temperature), shape  # type: ignore[arg-type]
+    kelvins = np.broadcast_to(np.asarray(temperature, float), shape).reshape(-1)
+    if amounts.shape[1] != len(kelvins):
+        amounts = np.broadcast_to(amounts, (len(amounts), len(kelvins)))
+    return amounts, kelvins, shape
+
+
+def _felt(pairs: Array, plan: _Plan, shares: Array) -> Array:
+    """What each ion feels of its counter-ions, (ions, n), from what each pair of cation and anion does, (P, M, n)."""
+    felt = np.empty_like(shares)
+    felt[plan.cations] = (pairs * shares[plan.anions]).sum(axis=1)
+    felt[plan.anions] = (pairs * shares[plan.cations][:, None]).sum(axis=0)
+    return felt
+
+
+def _beyond(number: Array, strength: Array) -> Array:
+    """Braking numbers; past the end of a salt's table they go on rising with ionic strength as they did last. (K, n)"""
+    ends, slopes = _ends()
+    if strength.size and strength.max() > ends.min():
+        return np.asarray(number + slopes * np.maximum(strength - ends, 0.0))
+    return number
 
 
 @cache
-def _valence(ion: str) -> int:
-    return int(abs(handbook().value("ions", ion, "charge").mean))
+def _ends() -> tuple[Array, Array]:
+    """Ionic strength where each salt's table ends, and how fast its braking number rises there, each (K, 1)."""
+    curves = [salt.number for salt in salts().values()]
+    ends = [curve.x[-1] ** 2 for curve in curves]
+    rises = [(curve.y[-1] - curve.y[-2]) / (curve.x[-1] ** 2 - curve.x[-2] ** 2) for curve in curves]
+    return np.array([ends]).T, np.array([rises]).T
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Brine:
-    """A liquid with ions in it.
+def _expansion(kelvins: float | Array) -> float | Array:
+    """What was in a cubic metre, once it is at 20 °C, over what is in it now. [1]"""
+    return _expansion_at(kelvins) if isinstance(kelvins, float) else water_density(T20) / water_density(kelvins)
 
-    Parameters
-    ----------
-    charges : mapping of str to float
-        Moles of charge of each ion in a cubic metre. [mol/m³]
-    temperature : float
-        Temperature. [K]
 
-    Examples
-    --------
-    >>> sea = Brine(charges={"sodium": 470, "magnesium": 105, "chloride": 575}, temperature=293.15)
-    >>> sea.conductivity().text()
-    '4.66 S/m (4.53 to 4.79)'
+@lru_cache(256)
+def _expansion_at(kelvins: float) -> float:
+    return float(water_density(T20) / water_density(kelvins))
+
+
+def _log_warmth(kelvins: float | Array) -> float | Array:
+    return _log_warmth_at(kelvins) if isinstance(kelvins, float) else np.log(temperature_factor(kelvins))
+
+
+@lru_cache(256)
+def _log_warmth_at(kelvins: float) -> float:
+    return float(np.log(temperature_factor(kelvins)))
+
+
+@lru_cache(1024)
+def _plan(ions: tuple[str, ...]) -> _Plan:
+    book, keys = handbook(), list(salts())
+    positive = {ion: book.value("ions", ion, "charge").mean > 0 for ion in ions}
+    cations, anions = ([row for row, ion in enumerate(ions) if positive[ion] is sign] for sign in (True, False))
+    pairs = [[_standing_for(ions[plus], ions[minus]) for minus in anions] for plus in cations]
+    shape = (len(cations), len(anions))
+    powers = [_power(ion) for ion in ions]
+    return _Plan(
+        cations=np.array(cations, int), anions=np.array(anions, int),
+        valences=np.array([float(valence(ion)) for ion in ions]),
+        limits=np.array([[cold_limits()[ion]] for ion in ions]).reshape(-1, 1),
+        powers=np.array(powers).reshape(-1, 1),
+        curve=np.array([[keys.index(salt) for salt, _, _ in row] for row in pairs], int).reshape(shape),
+        scale=np.array([[scale for _, scale, _ in row] for row in pairs], float).reshape(*shape, 1),
+        tabulated=np.array([[own for _, _, own in row] for row in pairs], bool).reshape(shape),
+        potash=keys.index(_POTASH) if _POTASH in keys else -1,
+    )  # fmt: skip
+
+
+def _power(ion: str) -> float:
+    book = handbook()
+    return book.value("ions", ion, "temperature_power").mean if book.has("ions", ion, "temperature_power") else 1.0
+
+
+@cache
+def _standing_for(cation: str, anion: str) -> tuple[str, float, bool]:
+    """The tabulated salt that a pair is, or is braked like; by how many times more; whether it is the pair's own.
+
+    That of the same charges (more than two count as two), if there is one of the same cation; else the first of them.
     """
-
-    charges: Mapping[str, float] = field(default_factory=dict)
-    temperature: float = 293.15
-
-    def conductivity(self) -> Value:
-        """Give the conductivity with its interval. [S/m]"""
-        mean = float(mixture_conductivity(self.charges, self.temperature))
-        half = mean * float(mixture_width(self.charges, self.temperature).item())
-        book = handbook()
-        parts = [book.value("ions", ion, "limiting_conductivity").provenance for ion in self.charges]
-        table = Provenance(status=Status.COMPUTED, sources=book.curve("nacl-conductivity-20degC").provenance.sources)
-        return Value(
-            mean=mean, low=mean - half, high=mean + half, unit="S/m", provenance=Provenance.of([*parts, table])
-        )
+    for key, salt in salts().items():
+        if (salt.cation, salt.anion) == (cation, anion):
+            return key, 1.0, True
+    charges = min(valence(cation), 2), min(valence(anion), 2)
+    same = [key for key, salt in salts().items() if (valence(salt.cation), valence(salt.anion)) == charges]
+    akin = [key for key in same if salts()[key].cation == _LIKE.get(cation, cation)]
+    found = (akin or same)[0]
+    stands = salts()[found]
+    ratio = onsager_slope(cation, anion) / onsager_slope(stands.cation, stands.anion)
+    return found, min(ratio, _MOST), False

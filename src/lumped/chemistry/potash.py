@@ -1,10 +1,11 @@
 """How well potassium chloride conducts in water: the salt with which conductivity meters are set.
 
-At each temperature of the standards the molar conductivity runs smoothly along the root of concentration, through
-0.01, 0.1 and 1 mol in a kilogram of water; beyond, by the strong liquids of 20 °C, which are from memory.
+At each temperature of the standards the logarithm of the molar conductivity runs smoothly along the root of
+concentration, through 0.01, 0.1 and 1 mol in a kilogram of water; beyond, by the strong liquids of 20 °C and their
+temperature coefficients, which are from memory.
 """
 
-from functools import cache
+from functools import cache, lru_cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -14,7 +15,14 @@ from lumped.chemistry.density import liquid_volume
 from lumped.quantities.interpolation import Monotone
 from lumped.reference import handbook
 
-__all__ = ["STRONGEST", "potash_conductivity", "potash_molar_conductivity"]
+__all__ = [
+    "STRONGEST",
+    "bend",
+    "log_molar_conductivity",
+    "potash_conductivity",
+    "potash_molar_conductivity",
+    "potash_warmth",
+]
 
 Array = NDArray[np.float64]
 KEY = "potassium-chloride"
@@ -70,11 +78,47 @@ def potash_molar_conductivity(concentration: ArrayLike, temperature: ArrayLike) 
         Molar conductivity. [S·m²/mol]
     """
     c = np.asarray(concentration, float)
-    logs = [warming(temperature) for warming in _warmings()]
-    roots = _node_roots()
-    share = np.interp(np.sqrt(c), roots, range(len(roots)))
-    weights = [np.maximum(1 - np.abs(share - node), 0.0) for node in range(len(roots))]
-    return np.asarray(_along_root()(np.sqrt(c)) * np.exp(sum(w * log for w, log in zip(weights, logs, strict=True))))
+    root, saturated = np.sqrt(c), log_molar_conductivity().x[-1]
+    thinned = 2 * np.log(np.maximum(root / saturated, 1.0))  # beyond the strongest more ions carry no more
+    return np.asarray(np.exp(log_molar_conductivity()(root) - thinned + potash_warmth(root, temperature)))
+
+
+def potash_warmth(root: ArrayLike, temperature: ArrayLike) -> Array:
+    """Logarithm of conductivity over that at 20 °C.
+
+    Parameters
+    ----------
+    root : (...) float
+        Root of the concentration at 20 °C. [(mol/m³)^½]
+    temperature : (...) float
+        Temperature. [K]
+
+    Returns
+    -------
+    (...) float
+        Logarithm. [1]
+    """
+    nodes = _node_roots()
+    place = np.interp(np.asarray(root, float), nodes, range(len(nodes)))
+    weights = (np.maximum(1 - np.abs(place - node), 0.0) for node in range(len(nodes)))
+    logs = _standards(temperature) if isinstance(temperature, float) else _standards.__wrapped__(temperature)
+    return np.asarray(sum(w * log for w, log in zip(weights, logs, strict=True)) * bend()(root))
+
+
+@lru_cache(256)
+def _standards(temperature: ArrayLike) -> tuple[Array, ...]:
+    return tuple(warming(temperature) for warming in _warmings())
+
+
+@cache
+def bend() -> Monotone:
+    """How much of the temperature dependence of the strongest standard stronger liquids show, along √c. [1]"""
+    table = handbook().curve("kcl-warmth")
+    return Monotone(np.sqrt(concentration_of(_molality(table["salt"]))), table["bend"])
+
+
+def _molality(share: Array) -> Array:
+    return np.asarray(share / (1 - share) / (compound(KEY).molar_mass or 1.0))
 
 
 @cache
@@ -107,15 +151,13 @@ class _Warming:
 
 
 @cache
-def _along_root() -> Monotone:
-    """Molar conductivity against the root of concentration at 20 °C."""
+def log_molar_conductivity() -> Monotone:
+    """Logarithm of the molar conductivity against the root of concentration at 20 °C."""
     book = handbook()
     table, strong = book.curve("kcl-conductivity-standards"), book.curve("kcl-conductivity-20degC")
     row = int(np.argmin(np.abs(table["temperature"] - _T20)))
-    share = strong["salt"]
-    molality = share / (1 - share) / (compound(KEY).molar_mass or 1.0)
-    c = concentration_of(np.concatenate([list(_NODES.values()), molality]))
+    c = concentration_of(np.concatenate([list(_NODES.values()), _molality(strong["salt"])]))
     known = np.concatenate([[table[column][row] for column in _NODES], strong["conductivity"]])
     limit = sum(book.value("ions", ion, "limiting_conductivity").mean for ion in ("potassium", "chloride"))
     cooled = table["thin"][row] / table["thin"][int(np.argmin(np.abs(table["temperature"] - 298.15)))]
-    return Monotone(np.sqrt(np.concatenate([[0.0], c])), np.concatenate([[limit * cooled], known / c]))
+    return Monotone(np.sqrt(np.append(0.0, c)), np.log(np.append(limit * cooled, known / c)))

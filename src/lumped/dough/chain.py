@@ -11,14 +11,16 @@ from functools import cache, cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.chemistry import dissociated, liquid_viscosity_ratio, mixture_conductivity, mobility_left
+from lumped.chemistry import Reach, dissociated, liquid_viscosity_ratio, mobility_left
 from lumped.chemistry.activity import water_activity
+from lumped.chemistry.certainty import provenance_of, reach_of, width_of
 from lumped.chemistry.compounds import compounds
 from lumped.chemistry.density import liquid_volume
-from lumped.chemistry.mixture import mixture_width
+from lumped.chemistry.mixture import mixed
 from lumped.chemistry.solubility import parted, solubility
 from lumped.dough.bowl import INDEX, MINERALS, Bowl
 from lumped.dough.obstruction import archie, mackie_meares, obstruction_bound
+from lumped.quantities import Provenance
 from lumped.reference import handbook
 
 __all__ = ["Chain", "Unknowns", "follow"]
@@ -142,6 +144,16 @@ class Chain:
         return np.asarray(salt / np.maximum(salt + self.liquid_water, _TINY))
 
     @cached_property
+    def reach(self) -> Reach:
+        """Where its liquid lies beyond what tables of conductivity hold."""
+        return reach_of(mixed(self.charges, self.temperature), self.temperature)
+
+    @cached_property
+    def liquid_provenance(self) -> Provenance:
+        """What its liquid's conductivity rests on."""
+        return provenance_of(mixed(self.charges, self.temperature), self.temperature)
+
+    @cached_property
     def water_activity(self) -> Array:
         """Water activity: that of the liquid, times that of flour that wants its water. [1]"""
         water = np.maximum(self.liquid_water, _TINY)
@@ -221,9 +233,10 @@ def follow(
     rest = _specific_volumes() @ solid
     share = (1 - unknowns.air) * liquid / np.maximum(liquid + rest, _TINY)
     charges, ph = _ions(dissolved, liquid)
-    conductivity = mixture_conductivity(charges, temperature) if charges else np.zeros_like(liquid)
-    if charges and np.any(unknowns.brine_error):
-        conductivity = conductivity * np.exp(unknowns.brine_error * mixture_width(charges, temperature))
+    brine = mixed(charges, temperature)
+    conductivity = brine.conductivity if charges else np.zeros_like(liquid)
+    if charges and unknowns.brine_error.any():
+        conductivity = conductivity * np.exp(unknowns.brine_error * width_of(brine, temperature))
     left = _mobility(dissolved, liquid_water, temperature, unknowns.walden_exponent)
     limit = obstruction_bound(share)
     kept = np.minimum(_kept(share, unknowns, gel) * unknowns.scatter, limit)
