@@ -179,7 +179,7 @@ def _resistivity(done: "Kneading", region: str) -> _Told:
     value = done.value(done.chain.resistivity, "Ω·m")
     length, thick = _ROLL
     ohms = value.mean * length / (pi * (thick / 2) ** 2)
-    roll = f"{rounded_text(ohms / 1e3)} kΩ" if ohms > _KILO else f"{rounded_text(ohms)} Ω"
+    roll = f"{rounded_text(ohms / 1e3)}\u00a0kΩ" if ohms > _KILO else f"{rounded_text(ohms)}\u00a0Ω"
     return _told(value, say("web-roll", cm=f"{rounded_text(100 * value.mean)} Ω·cm", resistance=roll))
 
 

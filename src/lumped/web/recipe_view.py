@@ -29,7 +29,7 @@ from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press, reveal
 from lumped.web.past import Past, kept_words, put_old
 from lumped.web.quick import Quick
-from lumped.web.scales import Readings
+from lumped.web.scales import Gist, Readings
 from lumped.web.sources import Sources
 from lumped.web.ways import Ways
 from lumped.web.words import Words
@@ -118,6 +118,7 @@ class RecipeView:
     def _put_ingredients(self) -> None:
         with html.section().classes("slip goes-in"):
             Words("h2", say("web-goes-in"))
+            self._gist = Gist()
             self._amounts = Amounts(self._change, fixed=self._fixed)
             if not self._fixed:
                 put_more(self._add)
@@ -182,6 +183,7 @@ class RecipeView:
             self._tell_notes([])
         self._does.tell(found["headline"])
         self._readings.show(found["readings"])
+        self._gist.show(found["readings"])
         reveal(self._invented, found["invented"])
         if not self._names:
             self._lay_ingredients(found)

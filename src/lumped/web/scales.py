@@ -12,7 +12,7 @@ from lumped.web.looks import reveal
 from lumped.web.sources import Sources
 from lumped.web.words import Words
 
-__all__ = ["Readings"]
+__all__ = ["Gist", "Readings"]
 
 
 class Readings:
@@ -42,6 +42,19 @@ class Readings:
         """Take the next answer for where later ones come from."""
         for key in keys or tuple(self._grooves):
             self._grooves[key].was = None
+
+
+class Gist:
+    """The same in one line, for a narrow page: it stays in sight while amounts are dragged below it."""
+
+    def __init__(self) -> None:
+        with html.ul().classes("dough-gist").props("aria-hidden=true"):
+            self._words = {key: Words("li", "") for key in READINGS}
+
+    def show(self, found: Mapping[str, Any]) -> None:
+        """Show what was found."""
+        for key, words in self._words.items():
+            words.tell(say(f"web-gist-{key.replace('_', '-')}", figure=found[key]["short"]))
 
 
 class _Groove:

@@ -35,7 +35,7 @@ class Sources:
         self._slip.on("click", js_handler="(event) => event.target === event.currentTarget && event.target.close()")
         with self._slip:
             Words("p", say("web-source-heading"), "kind")
-            self._title = Words("h2", "").props(f"id={heading}").mark("source-title")
+            self._title = Words("h2", "").props(f"id={heading} tabindex=-1 autofocus").mark("source-title")
             self._figure = Words("p", "", "state")
             self._inside: Element = html.div().classes("source-inside")
             away = press(say("web-source-close"), lambda: None, "source-close")

@@ -1,6 +1,6 @@
 ### The pages of a dough: what it does, at once, and where each number comes from.
 
-web-roll = That is { $cm }. A roll of it, 10 cm long and 2 cm thick, has about { $resistance }.
+web-roll = { $cm }; a roll 10 cm long and 2 cm thick has about { $resistance }.
 web-feel = { $word }: { $score } of 5 ({ $low } to { $high })
 web-water-inside = { $water } g of water to 100 g of flour, inside the trade's { $least } to { $most }.
 web-water-below = { $water } g of water to 100 g of flour, below the trade's { $least } to { $most }.
@@ -70,6 +70,11 @@ web-ends-cost-low = cheap
 web-ends-cost-high = dear
 web-ends-ph-low = sour
 web-ends-ph-high = soapy
+web-gist-resistivity = { $figure }
+web-gist-water-activity = wetness { $figure }
+web-gist-feel = feel { $figure } of 5
+web-gist-cost = { $figure }
+web-gist-ph = pH { $figure }
 web-before = before: { $figure }
 web-drag = { $name }, in grams
 web-narrower = { $share } % of what is open; a factor of { $factor } would be left
