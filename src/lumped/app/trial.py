@@ -1,0 +1,260 @@
+"""A one-minute go or no-go test of a batch: what a lamp shows through a mould with two screws, and what that means."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.quantities import Value
+    from lumped.verdict.trial import Line, Seen
+
+__all__ = ["LAMP", "PACK", "SCREWS", "Trial", "trial"]
+
+LAMP, PACK, SCREWS = "lamp-red", "pack-4aa-alkaline", "screw-stainless-3mm"
+_WARM = 303.0  # K
+_ALIKE = 0.5  # of the batches with a mistake; if more look faint, faint is no good sign
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Trial:
+    """A test of a batch.
+
+    Parameters
+    ----------
+    title, kind : str
+        Of the recipe.
+    seen : Seen
+        What the lamp shows through this mould, with these screws and this pack.
+    mistake : str
+        In words, the mistake that the test should find.
+    better : Seen or None
+        What tells better, if this does not tell good from bad.
+    resistivity : Value
+        Of good batches. [Ω·m]
+    warm : bool
+        Whether the recipe is used warm.
+    """
+
+    title: str
+    kind: str
+    seen: "Seen"
+    mistake: str
+    better: "Seen | None"
+    resistivity: "Value"
+    warm: bool = False
+
+    @property
+    def tells(self) -> bool:
+        """Whether the test tells a good batch from one with a mistake."""
+        return self.seen.tells
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """What should be seen, what each light means, and whether the test can tell."""
+        return (self.expected, *self.zones, self.spread, *_whether_it_tells(self))
+
+    @property
+    def expected(self) -> str:
+        """What good batches look like."""
+        return say(f"trial-expect-{self.kind}", **_hundred(self.seen.good))
+
+    @property
+    def zones(self) -> tuple[str, ...]:
+        """Bright, faint, dark: between which resistivities, and what to do then."""
+        seen, kind = self.seen, self.kind
+        ends = {"below": _figure(seen.bright_below.mean), "above": _figure(seen.dark_above.mean)}
+        no = "bright" if seen.go == "dark" else "dark"
+        alike = "-bad" if seen.bad["faint"] >= _ALIKE else ""
+        between = say(f"trial-say-between-{kind}{alike}", bad=self.mistake)
+        what = {seen.go: say("trial-say-go"), "faint": between, no: say(f"trial-say-no-{kind}")}
+        if seen.dark_above.mean == 0:
+            return (say("trial-zone-always-dark"),)
+        if seen.bright_below.mean == 0:
+            rest = _zone("faint-first", ends, between), _zone("dark", ends, what["dark"])
+            return say("trial-zone-never-bright"), *rest
+        return tuple(_zone(state, ends, what[state]) for state in ("bright", "faint", "dark"))
+
+    @property
+    def spread(self) -> str:
+        """How far the borders between the zones lie apart, from lamp to lamp and eye to eye."""
+        bright, dark = self.seen.bright_below, self.seen.dark_above
+        return say(
+            "trial-spread", bright_low=_figure(bright.low), bright_high=_figure(bright.high),
+            dark_low=_figure(dark.low), dark_high=_figure(dark.high),
+        )  # fmt: skip
+
+    @property
+    def steps(self) -> tuple[str, ...]:
+        """What to do, in order; less than a minute."""
+        return tuple(_steps(self.seen.line))
+
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """What to be careful with; local rules last."""
+        cut = ("cut",) if self.seen.line.mould.key == "barrel" else ()
+        warm = ("warm",) if self.warm else ()
+        wires = say("trial-caution-wires-lamp" if self.seen.line.resistor else "trial-caution-wires")
+        return (wires, *(say(f"trial-caution-{each}") for each in ("small", "food", *cut, *warm)), say("caution-rules"))
+
+    @property
+    def card_words(self) -> tuple[str, ...]:
+        """Three short sentences for a recipe card: what to put together, what each light means, how surely."""
+        things = _names(self.seen.line)
+        key = "trial-card-do-resistor" if self.seen.line.resistor else "trial-card-do-plain"
+        return (
+            say(key, depth=_millimetres(self.seen.line.mould.depth), **things),
+            say(f"trial-card-{self.kind}"),
+            say("trial-card-share", bad=self.mistake, **_passing(self.seen)),
+        )
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        from lumped.verdict.trial import touching
+
+        state, current = touching(self.seen.line)
+        return {
+            "kind": "trial", "schema": 1, "title": self.title, "dough": self.kind, "go": self.seen.go,
+            **_seen_as_dict(self.seen), "resistivity": self.resistivity.as_dict(), "mistake": self.mistake,
+            "screws_touching": {"state": state, "current_A": current}, "tells": self.tells,
+            "better": self.better and _seen_as_dict(self.better), "words": list(self.words),
+            "steps": list(self.steps), "cautions": list(self.cautions), "card_words": list(self.card_words),
+        }  # fmt: skip
+
+
+def trial(
+    path: Path, *, mould: str | None = None, lamp: str = LAMP, pack: str = PACK, screws: str = SCREWS,
+    batches: Sequence[Path] = (), labels: Sequence[Path] = (),
+) -> Trial:  # fmt: skip
+    """Say what a one-minute test of a batch should show.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    mould : str, optional
+        Key of the mould in the handbook; without it the one that tells most with this lamp and pack.
+    lamp, pack, screws : str
+        Keys in the handbook: of a lamp, a pack, a round gauge.
+    batches : sequence of Path
+        Batch files that the prediction learns from.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Returns
+    -------
+    Trial
+
+    Raises
+    ------
+    RecipeError, InputError, HandbookError
+        If a file can't be read, there is no such thing, or the screws don't fit.
+    """
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
+    from lumped.dough.batch import read_batch
+    from lumped.dough.kneading import kneading
+    from lumped.dough.learning import learnt
+    from lumped.sculpt.mould import moulds
+    from lumped.verdict.trial import best_line, line, look, seen_in
+
+    shop = shop_with(labels)
+    recipe = read_recipe(path, shop)
+    done = kneading(recipe, shop, learnt([read_batch(each, shop) for each in batches], recipe, shop).calibration)
+    key, good, bad = look(done, shop)
+    go = "bright" if recipe.kind == "conducting" else "dark"
+    asked = (mould,) if mould else moulds()
+    tried = [seen_in(line(each, lamp, pack, screws), good, bad, go=go, provenance=done.provenance) for each in asked]
+    seen = max(tried, key=lambda each: each.gain)
+    better = None
+    if not seen.tells:
+        best = best_line(good, bad, go=go, provenance=done.provenance, near=seen.line)
+        better = best if best.gain > seen.gain else None
+    return Trial(
+        title=recipe.title, kind=recipe.kind, seen=seen, mistake=say(f"trial-bad-{key}"), better=better,
+        resistivity=done.value(good, "Ω·m"), warm=recipe.temperature > _WARM,
+    )  # fmt: skip
+
+
+def _whether_it_tells(found: Trial) -> Iterator[str]:
+    yield say("trial-bad", bad=found.mistake, **_hundred(found.seen.bad))
+    if found.tells:
+        yield say("trial-tells", bad=found.mistake)
+        return
+    yield say("trial-tells-not", bad=found.mistake, **_missing(found.seen))
+    if found.better is None:
+        yield say("trial-no-better")
+    else:
+        key = "trial-better" if found.better.tells else "trial-best"
+        yield say(key, **_names(found.better.line, but="resistor"), **_missing(found.better))
+
+
+def _steps(line: "Line") -> Iterator[str]:
+    from lumped.reference import handbook
+    from lumped.verdict.trial import touching
+
+    mould, things = line.mould, _names(line)
+    sizes = {name: f"{1e3 * row.value.mean:g}" for name, row in handbook().entry("moulds", mould.key).rows.items()}
+    if line.resistor:
+        yield say("trial-step-resistor", resistor=things["resistor"])
+    else:
+        yield say("trial-step-plain")
+    yield say("trial-step-touch", state=say(f"trial-state-{touching(line)[0]}"))
+    yield say(f"trial-step-fill-{mould.key}", length=sizes["length"])
+    if mould.kind == "tube":
+        yield say("trial-step-tube", depth=sizes["depth"], gap=_millimetres(mould.gap))
+    else:
+        yield say("trial-step-cube", depth=sizes["depth"], spacing=sizes["spacing"])
+    yield say("trial-step-look")
+    yield say("trial-step-apart")
+
+
+def _names(line: "Line", but: str = "") -> dict[str, str]:
+    from lumped.reference import handbook
+
+    book = handbook()
+    found = {"mould": line.mould.name, "lamp": book.name("lamps", line.lamp), "pack": book.name("packs", line.pack)}
+    if line.resistor:
+        found["resistor"] = book.name("resistors", line.resistor)
+    return {name: words for name, words in found.items() if name != but}
+
+
+def _zone(state: str, ends: dict[str, str], what: str) -> str:
+    return say(f"trial-zone-{state}", what=what, **ends)
+
+
+def _hundred(shares: dict[str, float]) -> dict[str, int]:
+    from lumped.verdict.trial import as_hundred
+
+    return as_hundred(shares)
+
+
+def _missing(seen: "Seen") -> dict[str, int]:
+    return {"missed": 100 - _hundred(seen.good)[seen.go], "passed": _hundred(seen.bad)[seen.go]}
+
+
+def _passing(seen: "Seen") -> dict[str, int]:
+    return {"good": _hundred(seen.good)[seen.go], "passed": _hundred(seen.bad)[seen.go]}
+
+
+def _millimetres(length: float) -> str:
+    return f"{1e3 * length:.3g}"
+
+
+def _figure(resistivity: float) -> str:
+    from lumped.quantities.rounding import significant
+
+    number = significant(resistivity, 2)
+    return f"{number:,.0f}" if number >= 10 else f"{number:g}"
+
+
+def _seen_as_dict(seen: "Seen") -> dict[str, Any]:
+    line = seen.line
+    return {
+        "mould": line.mould.key, "screws": line.mould.rods, "lamp": line.lamp, "pack": line.pack,
+        "resistor": line.resistor, "resistance_per_resistivity": line.mould.factor.as_dict(),
+        "bright_below": seen.bright_below.as_dict(), "dark_above": seen.dark_above.as_dict(),
+        "good": seen.good, "bad": seen.bad,
+    }  # fmt: skip
