@@ -31,7 +31,7 @@ def names_in(text: str) -> list[str]:
     ['salt', 'salt-2']
     """
     names: list[str] = []
-    for entry in tomllib.loads(text)["ingredients"]:
+    for entry in _entries(text):
         name = str(entry["ingredient"]).strip().casefold().replace(" ", "-")
         count = sum(each == name or re.fullmatch(rf"{re.escape(name)}-\d+", each) is not None for each in names)
         names.append(f"{name}-{count + 1}" if count else name)
@@ -46,7 +46,7 @@ def amounts_in(text: str) -> list[str]:
     >>> amounts_in("ingredients = [{amount_g = 125.0}, {amount = '1 cup'}, {as_needed_g = [0, 9]}]")
     ['125 g', '1 cup', '']
     """
-    return [_amount_of(entry) for entry in tomllib.loads(text)["ingredients"]]
+    return [_amount_of(entry) for entry in _entries(text)]
 
 
 def changed(given: Given, changes: Mapping[str, str]) -> Given:
@@ -66,6 +66,8 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
     >>> amounts_in(changed(salt, {"salt": "62,5", "oil": "1 tbsp"}).text)
     ['62.5 g', '1 tbsp']
     """
+    if not changes or not _entries(given.text):
+        return given  # what can't be read its reader will say
     document = tomllib.loads(given.text)
     names, entries = names_in(given.text), document["ingredients"]
     other = dict(changes)
@@ -89,6 +91,16 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
             | ({} if moved else {"invented": document.get("invented", False)})
         )
     return replace(given, text=tomli_w.dumps(document)) if moved or title or measures else given
+
+
+def _entries(text: str) -> list[dict[str, Any]]:
+    """The ingredients of a recipe's text; none if they can't be read."""
+    try:
+        found = tomllib.loads(text).get("ingredients")
+    except (tomllib.TOMLDecodeError, RecursionError):
+        return []
+    tables = isinstance(found, list) and all(isinstance(each, dict) and "ingredient" in each for each in found)
+    return found if tables else []
 
 
 def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
@@ -115,7 +127,9 @@ def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
 
 
 def _amount_of(entry: Mapping[str, Any]) -> str:
-    return f"{entry['amount_g']:g} g" if "amount_g" in entry else str(entry.get("amount", ""))
+    return (
+        f"{entry['amount_g']:g} g" if isinstance(entry.get("amount_g"), int | float) else str(entry.get("amount", ""))
+    )
 
 
 def _plain(number: str) -> float | int:
@@ -137,8 +151,7 @@ def changes_to(given: Given, portions: Sequence[tuple[str, str, tuple[float, flo
 
     wanted = [*portions]
     changes: dict[str, str] = {}
-    entries = tomllib.loads(given.text)["ingredients"]
-    for name, entry in zip(names_in(given.text), entries, strict=True):
+    for name, entry in zip(names_in(given.text), _entries(given.text), strict=True):
         key = pantry().find(entry["ingredient"]).key
         at = next((k for k, each in enumerate(wanted) if each[0] == key), None)
         if at is None:
@@ -157,7 +170,7 @@ def names_of_keys(given: Given) -> dict[str, str]:
 
     words = pantry().words
     found: dict[str, str] = {}
-    for name, entry in zip(names_in(given.text), tomllib.loads(given.text)["ingredients"], strict=True):
+    for name, entry in zip(names_in(given.text), _entries(given.text), strict=True):
         key = words.get(str(entry["ingredient"]).strip().casefold())
         if key is not None:
             found.setdefault(key, name)

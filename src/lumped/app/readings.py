@@ -112,8 +112,9 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     --------
     >>> from lumped.app.examples import example_recipe
     >>> salt = Given(name="salt.toml", text=example_recipe("ropewalk-salt.toml"))
-    >>> readings(salt, "europe")["readings"]["resistivity"]["figure"]
-    '0.242 Ω·m (0.122 to 0.405)'
+    >>> found = readings(salt, "europe")
+    >>> found["headline"], found["readings"]["ph"]["says"]
+    ('It carries current', 'Sour.')
     """
     from lumped.dough.kneading import kneading
     from lumped.dough.material import CONDUCTS_BELOW

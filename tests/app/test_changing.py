@@ -1,0 +1,67 @@
+"""What a page changes of a recipe's text, and that its address says it back."""
+
+import tomllib
+
+import pytest
+
+from lumped.app.changing import amounts_in, changed, changes_to, names_in, names_of_keys
+from lumped.app.examples import example_recipe
+from lumped.app.given import Given
+
+SALT = Given(name="salt.toml", text=example_recipe("ropewalk-salt.toml"))
+
+
+def entries(given):
+    return {each["ingredient"]: each for each in tomllib.loads(given.text)["ingredients"]}
+
+
+def test_nothing_changed_leaves_the_text_as_it_was_written():
+    assert changed(SALT, {}) is SALT
+    assert changed(SALT, {"table-salt": "1/4 cup"}) is SALT
+
+
+def test_what_is_added_by_feel_stays_until_it_is_said_otherwise():
+    assert entries(changed(SALT, {"plain-flour": "120 g"}))["plain-flour"] == {
+        "ingredient": "plain-flour", "amount_g": 120, "as_needed_g": [0, 40],
+    }  # fmt: skip
+    assert "as_needed_g" not in entries(changed(SALT, {"plain-flour": "120 g;"}))["plain-flour"]
+    assert entries(changed(SALT, {"plain-flour": "120 g;5-10"}))["plain-flour"]["as_needed_g"] == [5, 10]
+
+
+@pytest.mark.parametrize("nothing", ["0", "0 g", "0,0 g", "0;"])
+def test_nothing_of_an_ingredient_leaves_it_out(nothing):
+    assert "table-salt" not in entries(changed(SALT, {"table-salt": nothing}))
+
+
+def test_a_name_that_is_not_in_the_recipe_goes_in():
+    assert entries(changed(SALT, {"cornstarch": "2 tbsp"}))["cornstarch"]["amount"] == "2 tbsp"
+
+
+def test_an_ingredient_that_comes_twice_is_told_apart():
+    twice = Given(
+        name="a.toml", text="ingredients = [{ingredient='flour', amount_g=1}, {ingredient='Flour', amount_g=2}]"
+    )
+    assert names_in(twice.text) == ["flour", "flour-2"]
+    assert amounts_in(changed(twice, {"flour-2": "5"}).text) == ["1 g", "5 g"]
+    assert names_of_keys(twice) == {"plain-flour": "flour"}
+
+
+def test_the_weight_of_the_finished_dough_holds_no_longer_for_other_amounts():
+    weighed = Given(name="a.toml", text=SALT.text.replace('cooked = "pot"', 'cooked = "pot"\nweighed_after_g = 430'))
+    assert "weighed_after_g" in changed(weighed, {"title": "Ours"}).text
+    assert "weighed_after_g" not in changed(weighed, {"table-salt": "30 g"}).text
+
+
+def test_a_dough_of_ones_own_has_no_invented_story():
+    own = tomllib.loads(changed(SALT, {"title": "Ours", "table-salt": "30 g"}).text)
+    assert (own["title"], "story" in own, "invented" in own) == ("Ours", False, False)
+    assert tomllib.loads(changed(SALT, {"title": "Ours"}).text)["invented"] is True  # its amounts still are
+
+
+def test_changes_to_a_recipe_lead_to_it():
+    wanted = [("plain-flour", "120 g", (0.0, 30.0)), ("tap-water", "1 cup", None), ("rice-flour", "2 tbsp", None)]
+    found = entries(changed(SALT, changes_to(SALT, wanted)))
+    assert list(found) == ["plain-flour", "tap-water", "rice-flour"]
+    assert found["plain-flour"]["as_needed_g"] == [0, 30]
+    assert "tap-water" not in changes_to(SALT, wanted)
+    assert changes_to(SALT, wanted)["table-salt"] == "0"
