@@ -20,6 +20,8 @@ import numpy as np
 
 from lumped.dough import read_recipe
 from lumped.dough.kneading import knead_middle
+from lumped.dough.lasting import Piece
+from lumped.dough.lasting.outlook import Surroundings, outlook
 from lumped.dough.maps import MixMap, mix_map
 from lumped.dough.recipe import Recipe
 from lumped.dough.salting import salting
@@ -58,6 +60,9 @@ def main() -> int:
     _tell("the map, surveyed and worked out", _best(lambda: mix_map(recipe, THREE, divisions=divisions), runs=5))
     _tell("the map, drawn (SVG)", _best(lambda: map_svg(found), runs=3))
     _tell("the salt picture's row, 61 amounts of 512", _best(lambda: salting(recipe), runs=3))
+    roll, lying = Piece(shape="roll", thickness=0.012, extent=0.1), Surroundings()
+    _tell("a roll that dries for a day, 64 draws", _best(lambda: outlook(recipe, roll, lying, duration=86400.0, count=64),
+                                                         runs=3))  # fmt: skip
     ratio = one_by_one / together
     fast = ratio >= WANTED and furthest < 1e-6
     print(f"{'one pass is faster':<44}{ratio:>11.0f}×  wanted {WANTED:.0f}×: {'reached' if fast else 'MISSED'}")
