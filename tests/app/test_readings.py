@@ -46,7 +46,7 @@ def test_a_slider_holds_the_recipes_amount_and_room_above_it():
 def test_a_recipe_that_can_not_be_says_why_in_the_words_of_the_command():
     with pytest.raises(LumpedError, match="“some” is no amount"):
         readings(changed(SALT, {"table-salt": "some"}), "europe")
-    with pytest.raises(LumpedError, match="“a.toml” is not TOML"):
+    with pytest.raises(LumpedError, match=r"“a\.toml” is not TOML"):
         readings(changed(Given(name="a.toml", text="kind = "), {"salt": "1 g"}), "europe")
 
 

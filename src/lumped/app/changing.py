@@ -43,8 +43,8 @@ def amounts_in(text: str) -> list[str]:
 
     Examples
     --------
-    >>> amounts_in("ingredients = [{amount_g = 125.0}, {amount = '1 cup'}, {as_needed_g = [0, 9]}]")
-    ['125 g', '1 cup', '']
+    >>> amounts_in("ingredients = [{ingredient = 'salt', amount_g = 125.0}, {ingredient = 'oil', as_needed_g = [0, 9]}]")
+    ['125 g', '']
     """
     return [_amount_of(entry) for entry in _entries(text)]
 

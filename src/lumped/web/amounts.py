@@ -39,7 +39,7 @@ class Amounts:
         self._on_change, self._fixed = on_change, fixed
         self._rows = 0
         self._written = False
-        self._place: Element = html.div().classes("ingredients")
+        self._place: Element = html.div().classes("ingredients").mark("amounts")
 
     def lay(self, rows: Sequence[tuple[str, str, Any]], slides: Sequence[Mapping[str, float]]) -> None:
         """Lay rows out: name, amount in words and what is added by feel of each, and how far its slider goes."""

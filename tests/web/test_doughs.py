@@ -1,0 +1,193 @@
+"""The pages of a dough as a person meets them, without a browser."""
+
+import re
+
+import pytest
+from nicegui import ElementFilter
+from tests.web.people import a_person, bring, drawn, texts, there, wait_for
+
+from lumped.app.examples import example_recipe
+from lumped.texts import say
+from lumped.web import paths
+from lumped.web.touching import Touching
+
+SALT = paths.dough("ropewalk-salt.toml")
+SUGAR = paths.dough("ropewalk-sugar.toml")
+
+
+def within(user, marker):
+    from lumped.web.words import Words
+
+    with user.client:
+        place = next(iter(ElementFilter(marker=marker)))
+        return [each.text for each in ElementFilter(kind=Words).within(instance=place)]
+
+
+def lead(user, marker):
+    with user.client:
+        return next(iter(ElementFilter(marker=marker))).props["href"]
+
+
+def figure(user, what):
+    return within(user, f"reading-{what}")[1]
+
+
+async def kneaded(user, address):
+    await user.open(address)
+    await wait_for(lambda: there(user, "amount-0") or say("web-dough-not") in texts(user))
+
+
+async def test_the_first_page_shows_two_doughs_by_what_they_do_and_leads_to_them(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.TABLE)
+        await wait_for(lambda: "Ω·m" in within(user, "dough-ropewalk-sugar.toml")[3])
+        assert say("web-dough-conducts") in within(user, "dough-ropewalk-salt.toml")
+        assert say("web-dough-blocks") in within(user, "dough-ropewalk-sugar.toml")
+        assert lead(user, "look-ropewalk-salt.toml") == SALT
+        await user.open(lead(user, "own-ropewalk-salt.toml"))
+        assert say("web-own-title") in texts(user)
+
+
+async def test_dragging_an_amount_moves_all_readings_and_tells_where_from(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, SALT)
+        before = {key: figure(user, key) for key in ("resistivity", "water_activity", "cost")}
+        user.find(marker="drag-2").trigger("input", "20 g")
+        await wait_for(lambda: figure(user, "resistivity") != before["resistivity"])
+        assert all(figure(user, key) != old for key, old in before.items())
+        was = before["resistivity"].split(" (")[0]
+        assert say("web-before", figure=was) in within(user, "reading-resistivity")
+
+
+async def test_water_moves_the_feel(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, SALT)
+        before = figure(user, "feel")
+        assert any("inside the trade's" in each for each in within(user, "reading-feel"))
+        user.find(marker="drag-1").trigger("input", "450 g")
+        await wait_for(lambda: any("above the trade's" in each for each in within(user, "reading-feel")))
+        assert figure(user, "feel") != before
+
+
+async def test_a_changed_dough_opens_as_its_address_says_and_can_be_put_back(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, paths.changed(SALT, {"table-salt": "20 g", "cornstarch": "10 g"}))
+        await wait_for(lambda: there(user, "amount-5"))
+        await wait_for(lambda: say("web-changed") in texts(user))
+        assert lead(user, "put-back") == SALT
+        await wait_for(lambda: "table-salt=20+g" in lead(user, "way-swap"))
+
+
+async def test_one_more_ingredient_goes_in(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, SALT)
+        user.find(marker="more-in").trigger("change", "glycerine")
+        await wait_for(lambda: there(user, "amount-5"))
+        assert "glycerine" in within(user, "amounts")
+
+
+async def test_another_region_has_its_own_prices(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, SALT)
+        assert "EUR" in figure(user, "cost")
+        user.find(marker="region").trigger("change", "japan")
+        await wait_for(lambda: "JPY" in figure(user, "cost"))
+
+
+async def test_each_number_tells_where_it_comes_from(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, SUGAR)
+        await wait_for(lambda: len(within(user, "what-ifs")) > 8)
+        with user.client:
+            numbers = {each.props["data-figure"] for each in ElementFilter() if "data-figure" in each.props}
+        assert {"resistivity", "cost", "free_water", "what-if-pinch", "narrower-resistivity"} <= numbers
+        user.find(marker="figure-what-if-pinch").click()
+        await wait_for(lambda: texts(user, "source-title") == [say("what-if-pinch")])
+        assert any(each.startswith("From memory") for each in within(user, "source"))
+        assert any("Standard Reference" in each for each in within(user, "source"))
+
+
+async def test_an_ingredient_that_nobody_knows_is_refused_in_words(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, paths.changed(SALT, {"tabel-salt": "20 g"}))
+        await wait_for(lambda: any("Lumped knows no ingredient “tabel-salt”" in each for each in texts(user)))
+
+
+async def test_a_swap_proposes_with_numbers_and_the_taken_one_is_the_recipe(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("swap", SALT, {}))
+        assert say("web-swap-begin") in texts(user)
+        user.find(marker="tick-cream-of-tartar").trigger("change", True)
+        await wait_for(lambda: there(user, "proposal-1"))
+        proposal = within(user, "proposal-1")
+        assert say("web-left-out") in proposal
+        assert any("Ω·m" in each for each in proposal)
+        promised = next(each for each in proposal if "Ω·m" in each)
+        await kneaded(user, lead(user, "take-1"))
+        assert figure(user, "resistivity") == promised
+        assert "cream of tartar" not in within(user, "amounts")
+        await wait_for(lambda: say("web-changed") in texts(user))
+
+
+async def test_a_swap_that_can_not_be_says_what_stands_in_the_way(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("swap", SALT, {}, without="table-salt,salt"))
+        await wait_for(lambda: there(user, "blockers") or there(user, "proposal-1"))
+        assert there(user, "blockers")
+
+
+@pytest.mark.parametrize(("what", "place"), [("salt", [0.5]), ("mix", [0.4, 0.4, 0.2])])
+async def test_touching_a_picture_reads_what_the_dough_does_there(kitchen, what, place):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask(what, SALT, {}))
+        with user.client:
+            (picture,) = ElementFilter(kind=Touching)
+        await wait_for(lambda: "<svg" in picture.props["day"] and "Ω·m" in figure(user, "resistivity"))
+        before = figure(user, "resistivity")
+        user.find(kind=Touching).trigger("place", place)
+        await wait_for(lambda: figure(user, "resistivity") != before)
+        grams = re.search(r"(\d+) g table salt", " ".join(within(user, "touched")))
+        touched = re.search(r"table-salt=([\d.]+)\+g", lead(user, "take-mix"))
+        assert float(touched[1]) == pytest.approx(float(grams[1]), abs=0.5)  # the words are rounded to a gram
+
+
+async def test_care_names_allergens_and_each_caution_has_its_source(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("care", SALT, {}, age="4"))
+        await wait_for(lambda: there(user, "cautions"))
+        assert any("gluten" in each for each in within(user, "care-found"))
+        assert within(user, "cautions").count(say("web-source-ask")) >= 5
+        user.find(marker="write-age").trigger("input", "four")
+        await wait_for(lambda: texts(user, "failure"))
+        assert "“four” is no number" in texts(user, "failure")[0]
+
+
+async def test_salt_in_a_thin_wall_takes_its_certainty(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("wall", SUGAR, {}, thick="10"))
+        await wait_for(lambda: say("web-wall-yes") in texts(user))
+        await user.open(paths.ask("wall", SUGAR, {"table-salt": "20 g"}, thick="1"))
+        await wait_for(lambda: say("web-wall-perhaps") in within(user, "wall-found"))
+
+
+async def test_a_brought_recipe_can_be_asked_about_too(kitchen):
+    async with a_person(kitchen) as user:
+        reply = await bring(user, {"mine.toml": example_recipe("ropewalk-sugar.toml")})
+        await kneaded(user, reply.headers["location"])
+        await wait_for(lambda: lead(user, "way-wall"))
+        await user.open(lead(user, "way-wall"))
+        await wait_for(lambda: "mA" in " ".join(texts(user)))
+
+
+@pytest.mark.parametrize("of", ["", "/dough/none.toml", "/brought/0", "/notebook/none", "//elsewhere.test/x"])
+async def test_a_question_about_no_dough_says_so(kitchen, of):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("swap", of, {}))
+        await wait_for(lambda: say("web-no-dough") in texts(user))
+
+
+async def test_the_doughs_of_the_first_page_are_drawn(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.TABLE)
+        await wait_for(lambda: any("lump-true" in svg for svg in drawn(user)))
+        assert sum("lump-false" in svg for svg in drawn(user)) == 1

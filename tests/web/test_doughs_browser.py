@@ -1,0 +1,97 @@
+"""The pages of a dough in a real browser: by keyboard alone, on a narrow page, in the evening, and soon enough."""
+
+import re
+
+import pytest
+from tests.web.browsing import DESK, PHONE, open_pages
+from tests.web.served import served
+
+pytestmark = pytest.mark.browser
+
+SALT = "/dough/ropewalk-salt.toml"
+FIGURE = ".reading [data-figure=resistivity]"
+
+
+@pytest.fixture(scope="module")
+def address():
+    with served() as (_, address):
+        yield address
+
+
+@pytest.fixture
+def table(browser, address):
+    yield from open_pages(browser, address)
+
+
+def ready(page):
+    page.wait_for_selector(".what-ifs dd", timeout=30_000)
+    return page
+
+
+def test_the_keyboard_moves_an_amount_and_the_address_keeps_it(table):
+    page = ready(table(SALT))
+    before = page.locator(FIGURE).inner_text()
+    page.locator("#drag-2").focus()
+    for _ in range(10):
+        page.keyboard.press("ArrowLeft")
+    assert page.locator("#amount-2").input_value() == "63 g"
+    page.wait_for_function("(old) => document.querySelector('.reading .figure').textContent !== old", arg=before)
+    page.wait_for_url("**?table-salt=63+g")
+    moved = page.locator(FIGURE).inner_text()
+    page.reload()
+    ready(page)
+    assert page.locator(FIGURE).inner_text() == moved
+    page.get_by_role("link", name="Put it back as it was").click()
+    page.wait_for_function("(old) => document.querySelector('.reading .figure')?.textContent === old", arg=before)
+
+
+def test_words_for_an_amount_move_its_slider(table):
+    page = ready(table(SALT))
+    page.locator("#amount-2").fill("30 g")
+    page.wait_for_function("document.getElementById('drag-2').value === '30'")
+
+
+def test_a_number_tells_its_source_to_whoever_uses_the_keyboard(table):
+    page = ready(table(SALT))
+    page.locator(FIGURE).focus()
+    page.keyboard.press("Enter")
+    slip = page.get_by_role("dialog", name="Resistivity of the dough")
+    slip.wait_for()
+    assert "From memory" in slip.inner_text()
+    assert "CRC Handbook" in slip.inner_text()
+    page.keyboard.press("Escape")
+    slip.wait_for(state="hidden")
+    assert page.locator(FIGURE).evaluate("element => element === document.activeElement")
+
+
+def test_touching_the_map_reads_the_dough_there_and_so_do_the_arrow_keys(table):
+    page = table(f"/mix?of={SALT}")
+    page.wait_for_selector(".touched-here circle", state="attached", timeout=30_000)
+    page.wait_for_function("document.querySelector('.reading .figure')?.textContent.includes('Ω·m')")
+    before = page.locator(FIGURE).inner_text()
+    picture = page.locator(".touching svg").bounding_box()
+    page.mouse.click(picture["x"] + 0.42 * picture["width"], picture["y"] + 0.45 * picture["height"])
+    page.wait_for_function("(old) => document.querySelector('.reading .figure').textContent !== old", arg=before)
+    touched = page.locator("[href*='table-salt=']").first.get_attribute("href")
+    page.keyboard.press("ArrowUp")
+    page.wait_for_function(
+        "(old) => document.querySelector(\"[href*='table-salt=']\").getAttribute('href') !== old", arg=touched
+    )
+
+
+@pytest.mark.parametrize("path", [SALT, *(f"/{what}?of={SALT}" for what in ("swap", "salt", "mix", "care", "wall"))])
+def test_no_page_of_a_dough_is_wider_than_a_phone_and_fingers_can_meet_what_lies_there(table, path):
+    page = table(path, viewport=PHONE, scheme="dark")
+    page.wait_for_load_state("networkidle")
+    page.wait_for_timeout(400)
+    assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
+    for what in (".drag", ".take", "summary", ".way", ".back", ".tag", ".figure", "select"):
+        heights = page.locator(what).evaluate_all("all => all.map(each => each.getBoundingClientRect().height)")
+        assert min((height for height in heights if height), default=44) >= 43.5, what  # px; the usual least
+
+
+def test_text_twice_as_large_still_fits_a_desk(table):
+    page = ready(table(SALT, viewport=DESK))
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+    assert page.evaluate("document.documentElement.scrollWidth") <= DESK["width"]
+    assert not re.search(r"\bNaN\b|undefined", page.locator(".recipe").inner_text())
