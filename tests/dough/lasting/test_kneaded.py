@@ -7,6 +7,7 @@ from tests.bowls import CONDUCTING, INSULATING, recipe_of
 from lumped.dough.beliefs import draws, middle
 from lumped.dough.kneading import followed, knead_middle
 from lumped.dough.lasting import Piece, Room, dry, isotherm_from, moist_from, warm_from
+from lumped.errors import InputError
 from lumped.pantry import pantry
 
 SALT = recipe_of(CONDUCTING | {"table-salt": 73})
@@ -77,3 +78,9 @@ def test_the_warmth_of_a_recipe_is_that_of_its_parts():
     water = float((chain.of("water") / chain.mass)[0])
     assert 4176 * water < dough.capacity[0] < 4176 * water + 2054 * (1 - water)
     assert dough.density == pytest.approx(chain.density / 0.97, rel=0.04)  # two tables of densities, and 3 % air
+
+
+@pytest.mark.parametrize("grams", [{"vegetable-oil": 100}, {"table-salt": 100}, {"tap-water": 100}])
+def test_what_is_no_dough_is_not_dried(grams):
+    with pytest.raises(InputError, match=r"g of water to 100 g of all the rest"):
+        moist_from(recipe_of(grams, cooked="not cooked"))

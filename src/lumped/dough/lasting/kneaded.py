@@ -17,7 +17,9 @@ from lumped.dough.kneading import followed, lost_share
 from lumped.dough.lasting.heat import WarmDough, warm_dough
 from lumped.dough.lasting.isotherm import Isotherm, Uptake, brine_uptake, flour_uptake, isotherm_of
 from lumped.dough.lasting.moist import Law, MoistDough, falling_diffusivity
+from lumped.dough.lasting.wording import short
 from lumped.dough.recipe import Recipe
+from lumped.errors import InputError
 from lumped.pantry import Pantry, pantry
 from lumped.reference import handbook
 
@@ -27,6 +29,7 @@ Array = NDArray[np.float64]
 _LEVELS = np.concatenate([np.linspace(0.0, 1.0, 33) ** 1.3, np.linspace(1.0, 2.0, 9)[1:]])
 """Water over that of the fresh dough at which it is followed again; a salt dough in damp air takes up as much again."""
 _FRESH = 32
+_DRIEST, _WETTEST = 0.01, 20.0  # water over dry matter: what is drier or wetter is no dough
 _WORTH_IT = 0.004  # share of the dry matter from which a compound's own brine counts
 _SWEET = {"sucrose", "glucose", "fructose", "maltose", "glycerol", "sorbitol", "ethanol"}
 _AS = {"water": "water", "protein": "protein", "fat": "fat"} | dict.fromkeys(("starch", "fibre", *_SWEET), "starch")
@@ -63,6 +66,11 @@ def moist_from(
     MoistDough
         Of n cases, with a law of its resistivity.
 
+    Raises
+    ------
+    InputError
+        If it holds hardly any water, or is nearly all water.
+
     Examples
     --------
     >>> from lumped.dough import Portion
@@ -77,9 +85,12 @@ def moist_from(
     shop = shop or pantry()
     given = given or middle(recipe, shop)
     fresh, law = _followed_drier(recipe, given, shop)
+    least, most = float(np.min(_content(fresh))), float(np.max(_content(fresh)))
+    if not _DRIEST < least <= most < _WETTEST:
+        raise InputError("lasting-no-dough", water=short(100 * (least if least <= _DRIEST else most)))
     return MoistDough(
         density=fresh.density, content=_content(fresh),
-        isotherm=isotherm_from(fresh, flour=flour, most=float(_LEVELS[-1] * np.max(_content(fresh)))),
+        isotherm=isotherm_from(fresh, flour=flour, most=float(_LEVELS[-1]) * most),
         diffusivity=diffusivity or falling_diffusivity(), resistivity=law,
         shrinks=handbook().value("lasting", "drying", "shrinks").mean if shrinks is None else shrinks,
     )  # fmt: skip

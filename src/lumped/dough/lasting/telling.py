@@ -2,6 +2,7 @@
 
 from lumped.dough.lasting.outlook import HOUR, Outlook
 from lumped.dough.lasting.wording import millimetres_text, percent_text, short
+from lumped.dough.material import CONDUCTS_BELOW
 from lumped.quantities import Value
 from lumped.reference import handbook
 from lumped.texts import say
@@ -46,7 +47,7 @@ def _skin(found: Outlook, time: float) -> str:
 def _carries(found: Outlook, time: float) -> str:
     worse = found.at("worse", time)
     if worse.mean < _SAME:
-        return say("lasting-dry-same")
+        return say("lasting-dry-same" if found.at("resistivity", 0.0).mean < CONDUCTS_BELOW else "lasting-dry-blocks")
     if worse.mean > _LOST:
         return say("lasting-dry-lost")
     return say("lasting-dry-worse", times=times_text(worse))
