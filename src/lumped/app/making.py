@@ -15,7 +15,7 @@ __all__ = ["make", "shopping"]
 
 
 def make(
-    path: Path,
+    path: Path | str,
     *,
     people: Sequence[str] = (),
     mass: str | None = None,
@@ -29,7 +29,7 @@ def make(
 
     Parameters
     ----------
-    path : Path
+    path : Path or str
         A recipe file.
     people : sequence of str
         Who comes, in words: "28 of 9 in pairs", "2 adults".
@@ -63,7 +63,7 @@ def make(
         find_region(region)
     shop = shop_with(labels)
     return make_dough(
-        read_recipe(path, shop), shop, parties=[read_party(each) for each in people],
+        read_recipe(Path(path), shop), shop, parties=[read_party(each) for each in people],
         mass=None if mass is None else parse_quantity(mass, "mass"),
         pot=None if pot is None else parse_quantity(pot, "volume"), where=region, measures=measures,
         within=None if within is None else parse_quantity(within, "time"),
@@ -71,7 +71,7 @@ def make(
 
 
 def shopping(
-    paths: Sequence[Path],
+    paths: Sequence[Path | str],
     region: str | None,
     *,
     people: Sequence[str] = (),
@@ -84,7 +84,7 @@ def shopping(
 
     Parameters
     ----------
-    paths : sequence of Path
+    paths : sequence of Path or str
         Recipe files. People who want conducting dough share it out among the conducting recipes, and so on.
     region : str
         Where it is bought.
@@ -95,7 +95,7 @@ def shopping(
     have : sequence of str
         What is there already: "table-salt: 500 g".
     little_over : bool
-        Whether packs are chosen that leave least over, instead of the cheapest.
+        Whether packets are chosen that leave least over, instead of the cheapest.
     labels : sequence of Path
         Ingredient files, for what the handbook does not have.
 
@@ -114,7 +114,7 @@ def shopping(
     if people and masses:
         raise InputError("making-people-or-mass")
     shop = shop_with(labels)
-    recipes = [read_recipe(path, shop) for path in paths]
+    recipes = [read_recipe(Path(path), shop) for path in paths]
     return shopping_list(
         _for_people(recipes, people, shop) if people else _of_mass(recipes, masses, shop), region, shop,
         have=_there(have, shop), little_over=little_over, files=[str(path) for path in paths],
@@ -156,5 +156,5 @@ def _there(have: Sequence[str], shop: "Pantry") -> dict[str, float]:
         if not colon:
             raise InputError("making-have", text=each)
         one = shop.find(word)
-        found[one.key] = found.get(one.key, 0.0) + mass_of(amount, one, "metric").mean
+        found[one.key] = found.get(one.key, 0.0) + mass_of(amount.strip(), one, "metric").mean
     return found

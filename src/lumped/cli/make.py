@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 __all__ = ["add_to"]
 
 _HOURS_FROM = 2 * 3600.0
+_MANY = 6
 
 
 def add_to(verbs: Any) -> None:
@@ -76,6 +77,8 @@ def _first(made: "Making") -> Iterator[str]:
         yield say("making-yields", made=short(mass.mean), low=short(mass.low), high=short(mass.high))
     yield say("making-first", count=batches.count, mass=short(1e3 * batches.each.mean), pot=f"{1e3 * batches.pot:g}",
               full=f"{100 * batches.full:.0f}", way=_way(made.recipe.cooked))  # fmt: skip
+    if batches.count > _MANY:
+        yield say("making-many")
 
 
 def _print_batch(made: "Making") -> None:
@@ -96,7 +99,7 @@ def _drawer(system: str) -> str:
     """Whose cups and spoons, in words."""
     from lumped.pantry.measures import kitchen, kitchens
 
-    return kitchen(system).name if system in kitchens() else system
+    return kitchen(system).name if system in kitchens() else say("making-on-scale")
 
 
 def _measures(each: "Line") -> str:

@@ -1,4 +1,4 @@
-"""`lumped shop RECIPE… --people "28 of 9 in pairs" --region japan`: whole packs for several doughs together."""
+"""`lumped shop RECIPE… --people "28 of 9 in pairs" --region japan`: whole packets for several doughs together."""
 
 import argparse
 from collections.abc import Iterator
@@ -70,16 +70,16 @@ def _print_shopping(found: "Shopping", *, little_over: bool) -> None:
 def _rows(lines: "list[Bought]") -> "Iterator[tuple[str, ...]]":
     for each in lines:
         over = "" if each.over is None else _weight(each.over)
-        yield (each.name, say(f"shopping-shelf-{each.shelf}"), _weight(each.need), _packs(each), over, _paid(each))
+        yield (each.name, say(f"shopping-shelf-{each.shelf}"), _weight(each.need), _packets(each), over, _paid(each))
 
 
-def _packs(each: "Bought") -> str:
-    if not each.packs:
+def _packets(each: "Bought") -> str:
+    if not each.packets:
         return say("shopping-have") if each.need <= each.have else ""
     text = ""
-    for size, count in each.packs:
-        pack = say("shopping-pack", count=str(count), size=_weight(size))
-        text = say("shopping-pack-sum", left=text, right=pack) if text else pack
+    for size, count in each.packets:
+        packet = say("shopping-packet", count=str(count), size=_weight(size))
+        text = say("shopping-packet-sum", left=text, right=packet) if text else packet
     return text
 
 

@@ -17,6 +17,7 @@ from lumped.pantry.measures import kitchens
 from lumped.pantry.rounding import Rounded, Shift, Wanted, rounded_to_kitchen
 from lumped.pantry.wording import grams_text
 from lumped.reference import handbook
+from lumped.texts import say
 
 __all__ = ["Line", "in_kitchen", "measures_of"]
 
@@ -51,8 +52,10 @@ class Line:
     as_needed: tuple[float, float] | None = None
 
     def grams(self, count: int = 1) -> str:
-        """Write the mass for so many batches as a kitchen scale shows it."""
+        """Write the mass for so many batches as a kitchen scale shows it; kilograms for many of them."""
         mass = count * self.mass
+        if count > 1 and mass >= 1:
+            return say("making-kilograms", mass=f"{mass:.2f}")
         return grams_text(mass, 1e-4 if mass < _FINE_BELOW else 1e-3)
 
     def as_dict(self) -> dict[str, Any]:

@@ -1,4 +1,4 @@
-"""A shopping list for several doughs together: whole packs, what they cost, what is left over."""
+"""A shopping list for several doughs together: whole packets, what they cost, what is left over."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -10,11 +10,12 @@ from numpy.typing import NDArray
 from lumped.dough.kneading import knead_middle
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Ingredient, Pantry, Sold, price, region, sold
+from lumped.pantry.shops import PLACES
 from lumped.quantities import Provenance, Value, believed, drawn
 from lumped.reference import handbook
 from lumped.texts import say
 from lumped.workshop.cost import is_free
-from lumped.workshop.packs import covering, pack_price
+from lumped.workshop.packets import covering, packet_price
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -44,12 +45,12 @@ class Bought:
         Where it is sold.
     need, have : float
         What the recipes take, what is added by feel at its most; and what is there already. [kg]
-    packs : tuple of (float, int)
-        What a pack holds and how many of it; empty if none is needed or known. [kg], [1]
+    packets : tuple of (float, int)
+        What a packet holds and how many of it; empty if none is needed or known. [kg], [1]
     smallest : float
-        What the smallest pack there holds, for which prices are known. [kg]
+        What the smallest packet there holds, for which prices are known. [kg]
     cost : Value or None
-        What the packs cost; None without a price. [money]
+        What the packets cost; None without a price. [money]
     """
 
     ingredient: str
@@ -58,27 +59,27 @@ class Bought:
     sold: Sold
     need: float
     have: float
-    packs: tuple[tuple[float, int], ...]
+    packets: tuple[tuple[float, int], ...]
     smallest: float
     cost: Value | None = None
 
     @property
     def bought(self) -> float:
-        """What the packs hold together. [kg]"""
-        return sum(size * count for size, count in self.packs)
+        """What the packets hold together. [kg]"""
+        return sum(size * count for size, count in self.packets)
 
     @property
     def over(self) -> float | None:
         """What is left afterwards; None if it is not known what is bought. [kg]"""
         left = self.bought + self.have - self.need
-        return max(left, 0.0) if self.packs or left >= -1e-9 else None
+        return max(left, 0.0) if self.packets or left >= -1e-9 else None
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
         return {
             "ingredient": self.ingredient, "name": self.name, "shelf": self.shelf, "sold": self.sold.place,
             "need_kg": self.need, "have_kg": self.have,
-            "packs": [{"size_kg": size, "count": count} for size, count in self.packs], "over_kg": self.over,
+            "packets": [{"size_kg": size, "count": count} for size, count in self.packets], "over_kg": self.over,
             "cost": self.cost.as_dict() if self.cost else None,
         }  # fmt: skip
 
@@ -98,7 +99,7 @@ class Shopping:
     lines : tuple of Bought
         What is on it, by place and shelf.
     total : Value
-        What all packs cost together. [money]
+        What all packets cost together. [money]
     hints : tuple of str
         What to do about what is not easily had there, and about what has no price.
     invented : bool
@@ -124,14 +125,14 @@ class Shopping:
         }  # fmt: skip
 
     def frame(self) -> "pd.DataFrame":
-        """Give a pandas frame: a row for each size of pack, or for an ingredient of which none is bought."""
+        """Give a pandas frame: a row for each size of packet, or for an ingredient of which none is bought."""
         import pandas as pd
 
         rows = [
             (each.ingredient, each.name, each.sold.place, each.shelf, each.need, each.have, size, count, each.over)
-            for each in self.lines for size, count in (each.packs or ((np.nan, 0),))
+            for each in self.lines for size, count in (each.packets or ((np.nan, 0),))
         ]  # fmt: skip
-        columns = ["ingredient", "name", "sold", "shelf", "need_kg", "have_kg", "pack_kg", "packs", "over_kg"]
+        columns = ["ingredient", "name", "sold", "shelf", "need_kg", "have_kg", "packet_kg", "packets", "over_kg"]
         return pd.DataFrame(rows, columns=columns)
 
 
@@ -170,7 +171,7 @@ def shopping_list(
     have : mapping of str to float, optional
         What is there already. [kg]
     little_over : bool
-        Whether packs are chosen so that least is left over, instead of the cheapest.
+        Whether packets are chosen so that least is left over, instead of the cheapest.
     files : sequence of str
         Where the recipes were read, for hints.
 
@@ -189,7 +190,7 @@ def shopping_list(
     >>> from lumped.pantry import pantry
     >>> salt = Portion(ingredient="table-salt", written="", mass=Value.exact(0.6, "kg"))
     >>> found = shopping_list([Recipe(title="", kind="conducting", portions=(salt,), cooked="pot")], "europe", pantry())
-    >>> found.lines[0].packs, round(found.lines[0].over, 3)
+    >>> found.lines[0].packets, round(found.lines[0].over, 3)
     (((0.75, 1),), 0.15)
     """
     place = region(where)
@@ -212,47 +213,48 @@ def shopping_list(
 
 
 def _drawn_prices(keys: Mapping[str, float], where: str) -> dict[str, Array]:
-    """Draws of each price in small packs, and of how much cheaper large ones are. [money/kg], [1]"""
+    """Draws of each price in small packets, and of how much cheaper large ones are. [money/kg], [1]"""
     values = {f"price {key}": found.per_mass for key in keys if (found := price(key, where)) is not None}
-    return drawn({**values, "cheaper": handbook().value("workshop", "packs", "cheaper")})
+    return drawn({**values, "cheaper": handbook().value("workshop", "packets", "cheaper")})
 
 
 def _line(
     each: Ingredient, need: float, have: float, *, where: str, draws: Mapping[str, Array], little_over: bool
 ) -> Bought:
     priced = price(each.key, where)
-    packs: tuple[tuple[float, int], ...] = ()
+    packets: tuple[tuple[float, int], ...] = ()
     if priced is not None and not is_free(each.key, where):
-        costs = [float(pack_price(size, priced.packs[0], priced.per_mass.mean)) for size in priced.packs]
+        costs = [float(packet_price(size, priced.packs[0], priced.per_mass.mean)) for size in priced.packs]
         counts = covering(need - have, priced.packs, costs, little_over=little_over)
-        packs = tuple((size, count) for size, count in zip(priced.packs, counts, strict=True) if count)
+        packets = tuple((size, count) for size, count in zip(priced.packs, counts, strict=True) if count)
     role = each.roles[0] if each.roles else "body"
     line = Bought(ingredient=each.key, name=each.name, shelf=SHELVES.get(role, "baking"), sold=sold(each.key, where),
-                  need=need, have=have, packs=packs, smallest=priced.packs[0] if priced else 0.0)  # fmt: skip
-    if priced is None or not packs:
+                  need=need, have=have, packets=packets, smallest=priced.packs[0] if priced else 0.0)  # fmt: skip
+    if priced is None or not packets:
         return line
     cost = believed(_paid(line, draws), unit=priced.currency, provenance=priced.per_mass.provenance)
     return replace(line, cost=cost)
 
 
 def _paid(each: Bought, draws: Mapping[str, Array]) -> Array:
-    """What the packs cost, in draws. [money]"""
+    """What the packets cost, in draws. [money]"""
     per_mass = draws.get(f"price {each.ingredient}")
-    if per_mass is None or not each.packs:
+    if per_mass is None or not each.packets:
         return np.zeros(1)
     cheaper = draws["cheaper"]
-    return np.asarray(sum(count * pack_price(size, each.smallest, per_mass, cheaper) for size, count in each.packs))
+    return np.asarray(sum(count * packet_price(size, each.smallest, per_mass, cheaper) for size, count in each.packets))
 
 
 def _order(each: Bought) -> tuple[int, int, str]:
-    places = ("none", "another shop", "an order", "a search")
+    """The nearest shop first, the tap last; shelf by shelf."""
+    places = [place for place in PLACES if place != "tap"]
     shelves = list(dict.fromkeys(SHELVES.values()))
-    free = each.sold.place == "tap"
-    return (len(places) if free else places.index(each.sold.trouble), shelves.index(each.shelf), each.name)
+    place = len(places) if each.sold.place == "tap" else places.index(each.sold.place)
+    return place, shelves.index(each.shelf), each.name
 
 
 def _needs_hint(each: Bought) -> bool:
-    return each.sold.trouble in _FAR or (each.sold.place != "tap" and not each.packs and each.need > each.have)
+    return each.sold.trouble in _FAR or (each.sold.place != "tap" and not each.packets and each.need > each.have)
 
 
 def _hint(each: Bought, recipes: Sequence[Recipe], where: str, files: Sequence[str]) -> str:

@@ -1,7 +1,7 @@
-"""Whole packs that cover a need: the cheapest, or those that leave least over.
+"""Whole packets that cover a need: the cheapest, or those that leave least over.
 
-Prices are known for small packs; a larger one costs `p · m · (m/m₀)^log₂(1 - d)`, so that each doubling takes the share
-d off the price of a kilogram.
+Prices are known for small packets; a larger one costs `p · m · (m/m₀)^log₂(1 - d)`: each doubling takes the share d off
+the price of a kilogram.
 """
 
 from collections.abc import Sequence
@@ -12,24 +12,24 @@ from numpy.typing import ArrayLike, NDArray
 
 from lumped.reference import handbook
 
-__all__ = ["covering", "pack_price"]
+__all__ = ["covering", "packet_price"]
 
 Array = NDArray[np.float64]
 _AT_ONCE = 200_000  # combinations that are all tried
 _SLACK = 1e-9
 
 
-def pack_price(size: ArrayLike, smallest: float, per_mass: ArrayLike, cheaper: ArrayLike | None = None) -> Array:
-    """Give what a pack costs.
+def packet_price(size: ArrayLike, smallest: float, per_mass: ArrayLike, cheaper: ArrayLike | None = None) -> Array:
+    """Give what a packet costs.
 
     Parameters
     ----------
     size, smallest : float
-        What it holds, and what the smallest pack holds. [kg]
+        What it holds, and what the smallest packet holds. [kg]
     per_mass : (n,) float
-        Price by mass in the smallest pack. [money/kg]
+        Price by mass in the smallest packet. [money/kg]
     cheaper : (n,) float, optional
-        By how much a kilogram is cheaper in a pack twice as large; the handbook's middle. [1]
+        By how much a kilogram is cheaper in a packet twice as large; the handbook's middle. [1]
 
     Returns
     -------
@@ -38,10 +38,10 @@ def pack_price(size: ArrayLike, smallest: float, per_mass: ArrayLike, cheaper: A
 
     Examples
     --------
-    >>> pack_price(2.0, 1.0, 1.5, 0.1).round(3).tolist()
+    >>> packet_price(2.0, 1.0, 1.5, 0.1).round(3).tolist()
     2.7
     """
-    off = handbook().value("workshop", "packs", "cheaper").mean if cheaper is None else cheaper
+    off = handbook().value("workshop", "packets", "cheaper").mean if cheaper is None else cheaper
     doublings = np.log2(np.asarray(size, float) / smallest)
     return np.asarray(np.asarray(per_mass) * size * (1 - np.asarray(off, float)) ** doublings)
 
@@ -49,21 +49,21 @@ def pack_price(size: ArrayLike, smallest: float, per_mass: ArrayLike, cheaper: A
 def covering(
     need: float, sizes: Sequence[float], costs: Sequence[float], *, little_over: bool = False
 ) -> tuple[int, ...]:
-    """Choose packs that hold at least what is needed.
+    """Choose packets that hold at least what is needed.
 
     Parameters
     ----------
     need : float
         What is needed. [kg]
     sizes, costs : sequence of float
-        What each sort of pack holds and costs. [kg], [money]
+        What each sort of packet holds and costs. [kg], [money]
     little_over : bool
         Whether as little as can be is left over, instead of the least money spent.
 
     Returns
     -------
     tuple of int
-        How many of each; none where nothing is needed. Of equals the one with fewer packs.
+        How many of each; none where nothing is needed. Of equals the one with fewer packets.
 
     Examples
     --------
