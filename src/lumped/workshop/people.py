@@ -130,14 +130,14 @@ def _count(words: str, text: str) -> tuple[int, str]:
 
 def _size(rest: str, text: str) -> tuple[int, str]:
     """How many share a sculpture, and the words without it."""
-    match = re.fullmatch(rf"(.*?)\s*(?:{_any('people-read-groups')})\s+(\d{{1,4}})", rest)
+    match = re.fullmatch(rf"(.*?)\s*(?:{_any('groups')})\s+(\d{{1,4}})", rest)
     if match:
         size = int(match[2])
         if not 1 <= size <= _LARGEST:
             raise InputError("people-group-size", text=text, most=str(_LARGEST))
         return size, match[1]
     for size, key in enumerate(_SIZES, 1):
-        match = re.fullmatch(rf"(.*?)\s*(?:{_any(f'people-read-{key}')})", rest)
+        match = re.fullmatch(rf"(.*?)\s*(?:{_any(key)})", rest)
         if match:
             return size, match[1]
     return 1, rest
@@ -145,10 +145,10 @@ def _size(rest: str, text: str) -> tuple[int, str]:
 
 def _age(rest: str, text: str) -> float:
     """The age that the words say, or that of adults. [a]"""
-    rest = re.sub(rf"\s*(?:{_any('people-read-years')})$", "", rest)
-    if re.fullmatch(_any("people-read-adults"), rest):
+    rest = re.sub(rf"\s*(?:{_any('years')})$", "", rest)
+    if re.fullmatch(_any("adults"), rest):
         return handbook().value("workshop", "planning", "adult").mean
-    match = re.fullmatch(rf"(?:(?:{_any('people-read-people')})\s+)?(?:{_any('people-read-of')})\s+(.*)", rest)
+    match = re.fullmatch(rf"(?:(?:{_any('people')})\s+)?(?:{_any('of')})\s+(.*)", rest)
     ages = re.fullmatch(r"(\d{1,4}(?:\.\d)?)(?:\s*(?:-|to|and)\s*(\d{1,4}(?:\.\d)?))?", match[1]) if match else None
     if not ages:
         raise InputError("people-unreadable", text=text)
@@ -157,8 +157,8 @@ def _age(rest: str, text: str) -> float:
     return first if not _AGES[0] <= first <= _AGES[1] else last if last > _AGES[1] else (first + last) / 2
 
 
-def _any(key: str) -> str:
-    words = sorted(say(key).split(", "), key=len, reverse=True)
+def _any(which: str) -> str:
+    words = sorted(say(f"people-read-{which}").split(", "), key=len, reverse=True)
     return "|".join(re.escape(each) for each in words)
 
 
