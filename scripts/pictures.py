@@ -90,6 +90,28 @@ def written_down(page: Page) -> None:
     page.wait_for_timeout(400)
 
 
+def dragged(page: Page) -> None:
+    """Take salt away, and wait for what follows from that."""
+    page.wait_for_selector(".what-ifs dd", timeout=30_000)
+    page.locator("#drag-2").focus()
+    for _ in range(40):
+        page.keyboard.press("ArrowLeft")
+    page.wait_for_url("**?table-salt=33+g")
+    page.locator("#drag-2").evaluate("element => element.blur()")
+    page.wait_for_timeout(900)
+
+
+def touched(page: Page) -> None:
+    page.wait_for_selector(".touched-here", state="attached", timeout=30_000)
+    page.wait_for_function("document.querySelector('.reading .figure')?.textContent.includes('Ω·m')")
+    page.wait_for_timeout(400)
+
+
+def proposed(page: Page) -> None:
+    page.wait_for_selector(".proposal", timeout=30_000)
+    page.wait_for_timeout(400)
+
+
 SHOTS: list[tuple[str, str, dict[str, int], str, Callable[[Page], None]]] = [
     ("app", "/shape/harbour-mouth", DESK, "light", settle),
     ("app-evening", "/shape/chain-ferry", DESK, "dark", settle),
@@ -99,6 +121,10 @@ SHOTS: list[tuple[str, str, dict[str, int], str, Callable[[Page], None]]] = [
     ("app-level-lines", "/shape/ropewalk", DESK, "light", level_lines),
     ("app-turned", "/shape/breakwater", DESK, "light", turned),
     ("app-what-goes-wrong", "/story/crowded-quays.toml", DESK, "light", settle),
+    ("dough", "/dough/ropewalk-salt.toml", DESK, "light", dragged),
+    ("dough-phone-evening", "/dough/ropewalk-sugar.toml", PHONE, "dark", drawn),
+    ("dough-mix", "/mix?of=/dough/ropewalk-salt.toml", TALL, "light", touched),
+    ("dough-swap", "/swap?of=/dough/ropewalk-salt.toml&without=cream-of-tartar", TALL, "light", proposed),
     ("notebook", "/story/harbour-light.toml", TALL, "light", written_down),
 ]
 
