@@ -11,9 +11,9 @@ if TYPE_CHECKING:
     from lumped.dough.recipe import Recipe
     from lumped.quantities import Provenance, Value
 
-__all__ = ["source_of", "told_of"]
+__all__ = ["CURVES", "opened", "source_of", "told_of"]
 
-_CURVES = ("nacl-conductivity-20degC", "nacl-solubility")
+CURVES = ("nacl-conductivity-20degC", "nacl-solubility")
 _GRAMS = 1e3
 
 
@@ -96,11 +96,17 @@ def _chained(done: "Kneading", what: str) -> dict[str, Any]:
         title, note = say(what), say("web-source-what-if")
     elif what.startswith("narrower-"):
         title, note = say(f"dough-measure-{what.removeprefix('narrower-')}"), say("web-source-narrower")
-    return told_of(title, done.provenance, _open(done), note=note, recipe=done.recipe)
+    return told_of(title, done.provenance, opened(done), note=note, recipe=done.recipe)
 
 
-def _open(done: "Kneading") -> Iterator[tuple[str, "Value"]]:
-    """What is open of a dough, in words; what is known exactly is left out."""
+def opened(done: "Kneading") -> Iterator[tuple[str, "Value"]]:
+    """Give what is open of a dough, in words; what is known exactly is left out, masses are in grams.
+
+    Parameters
+    ----------
+    done : Kneading
+        A recipe, followed through.
+    """
     from dataclasses import replace
 
     from lumped.pantry import pantry
@@ -164,7 +170,7 @@ def _pages(source: str, recipe: "Recipe | None") -> Iterator[str]:
             for row in book.entry("ingredients", ingredient).rows.values():
                 if source in row.value.provenance.sources and row.page:
                     yield row.page
-    for key in _CURVES:
+    for key in CURVES:
         curve = book.curve(key)
         if source in curve.provenance.sources:
             yield from filter(None, curve.pages)

@@ -16,12 +16,15 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
     verb.add_argument("--batch", type=Path, action="append", default=[], metavar="FILE", help=say("cli-batch"))
     verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
+    verb.add_argument("--sources", action="store_true", help=say("cli-dough-sources"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 
 
 def run(said: argparse.Namespace) -> int:
     """Work out a recipe and print it."""
+    if said.sources:
+        return _print_sources(said)
     from lumped import app
     from lumped.dough.notes import first_words, narrowing_words
 
@@ -38,4 +41,20 @@ def run(said: argparse.Namespace) -> int:
     print_notes(say("heading-findings"), dough.notes)
     print_notes(say("heading-narrower"), narrowing_words(dough))
     print_notes(say("heading-cautions"), (*dough.cautions, say("caution-rules")))
+    return 0
+
+
+def _print_sources(said: argparse.Namespace) -> int:
+    from lumped.app.cited import cited
+
+    found = cited(said.recipe, batches=said.batch, labels=said.label)
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    print_title(say("sources-title", title=found.title))
+    for status, rows in found.groups.items():
+        print_line(say(f"sources-{status.replace(' ', '-')}"))
+        print_table([say("larder-column-from"), say("larder-column-value"), say("larder-column-source")], rows)
+    print_notes(say("sources-heading-books"), found.books)
+    print_notes(say("heading-findings"), [say("sources-left-out")])
     return 0

@@ -9,7 +9,23 @@ from collections.abc import Sequence
 
 from lumped import __version__
 from lumped.cli import (
-    care, check, compare, dough, lasting, look_up, make, maps, notebook, ports, serve, shop, swap, trial, wall,
+    care,
+    check,
+    compare,
+    dough,
+    lasting,
+    look_up,
+    make,
+    maps,
+    measure,
+    notebook,
+    pantry,
+    ports,
+    serve,
+    shop,
+    swap,
+    trial,
+    wall,
 )  # fmt: skip
 from lumped.cli.show import print_error
 from lumped.errors import LumpedError
@@ -17,7 +33,10 @@ from lumped.texts import say
 
 __all__ = ["main", "parser"]
 
-_VERBS = (check, dough, care, maps, wall, trial, lasting, make, shop, swap, compare, ports, look_up, notebook, serve)
+_VERBS = (
+    check, dough, care, maps, wall, trial, lasting, make, shop, pantry, measure, swap, compare, ports, look_up,
+    notebook, serve,
+)  # fmt: skip
 
 
 def parser() -> argparse.ArgumentParser:

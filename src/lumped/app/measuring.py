@@ -1,0 +1,419 @@
+"""Weights and measures: what a measure weighs, a weight in cups and spoons, a recipe rounded to a kitchen."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.errors import InputError
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.dough.recipe import Recipe
+    from lumped.pantry import Pantry
+    from lumped.pantry.choosing import Measured
+    from lumped.pantry.rounding import Rounded, Shift
+    from lumped.quantities import Value
+
+__all__ = ["Kept", "Weighed", "find_kitchen", "kitchen_table", "measured_recipe", "weighed_amount", "write_kept"]
+
+_WEIGHTS = {"resistivity": 1.0, "hydration": 2.0, "water_activity": 3.0, "ph": 0.3}  # as a swap weighs them: chosen
+_FUSS = 0.005  # another way than the plainest must keep the dough half a per cent nearer: as for a further scoop
+_SHOWN = {"resistivity": "Ω·m", "hydration": "%", "water_activity": "", "ph": ""}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Weighed:
+    """An amount of an ingredient, weighed, and in the measures of kitchens.
+
+    Parameters
+    ----------
+    text, ingredient, name : str
+        The amount's words; key and name of the ingredient.
+    mass : Value
+        What it weighs. [kg]
+    method, usual : str or None, str
+        How the measure is filled, if that was said, and what is taken otherwise.
+    by_weight : bool
+        Whether the amount is a weight.
+    ways : mapping of str to Measured
+        The same mass in the measures of each kitchen asked for; empty where nobody knows what a measure of it weighs.
+    """
+
+    text: str
+    ingredient: str
+    name: str
+    mass: "Value"
+    method: str | None
+    usual: str
+    by_weight: bool
+    ways: "Mapping[str, Measured]"
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """What it weighs, how it is filled, and what that is worth."""
+        from lumped.reference import handbook
+
+        status, sources = self.mass.provenance.status.value, handbook().citations(self.mass.provenance)
+        said = [say("measuring-weighs", text=self.text, ingredient=self.name, mass=grams(self.mass))]
+        if not self.by_weight:
+            key = "measuring-method" if self.method or self.usual != "spooned" else "measuring-method-unsaid"
+            said.append(say(key, method=self.method or self.usual))
+        key = "measuring-status-sources" if sources else "measuring-status"
+        said.append(say(key, status=status, **({"sources": "; ".join(sources)} if sources else {})))
+        if not self.ways:
+            said.append(say("measuring-nowhere"))
+        return tuple(said)
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        return {
+            "kind": "weighed", "schema": 1, "text": self.text, "ingredient": self.ingredient, "method": self.method,
+            "mass": self.mass.as_dict(), "ways": {key: _as_dict(each) for key, each in self.ways.items()},
+        }  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kept:
+    """A recipe in the measures of a kitchen.
+
+    Parameters
+    ----------
+    recipe, rounded_recipe : Recipe
+        As written, and as measured.
+    kitchen : str
+        Name of the kitchen.
+    rounded : Rounded
+        What was chosen, and how far it moves the dough.
+    before, after : mapping of str to float
+        Properties of the dough at the middle of what is believed. [SI]
+    resistivity_before, resistivity_after : Value
+        With their intervals. [Ω·m]
+    names : mapping of str to str
+        Names of the ingredients.
+    """
+
+    recipe: "Recipe"
+    rounded_recipe: "Recipe"
+    kitchen: str
+    rounded: "Rounded"
+    before: Mapping[str, float]
+    after: Mapping[str, float]
+    resistivity_before: "Value"
+    resistivity_after: "Value"
+    names: Mapping[str, str]
+
+    @property
+    def rows(self) -> tuple[tuple[str, str, str, str, str], ...]:
+        """For each ingredient: name, as written, as measured, weight, shift."""
+        chosen, rows = iter(self.rounded.portions), []
+        for old in self.recipe.portions:
+            feel = old.as_needed and say(
+                "measuring-by-feel", least=f"{1e3 * old.as_needed[0]:g}", most=f"{1e3 * old.as_needed[1]:g}"
+            )
+            one = next(chosen) if old.mass.mean else None
+            words, mass, shift = (one.words, grams(one.mass), _percent(one.shift)) if one else (old.written, "", "")
+            rows.append((self.names[old.ingredient], old.written, f"{words} {feel}" if feel else words, mass, shift))
+        return tuple(rows)
+
+    @property
+    def moves(self) -> tuple[tuple[str, str, str, str], ...]:
+        """For each property of the dough: name, before, after, how far it moved."""
+        return tuple(
+            (say(f"property-{key.replace('_', '-')}"), _shown(key, self.before[key]), _shown(key, self.after[key]),
+             _moved(key, self.before[key], self.after[key]))
+            for key in _SHOWN if key in self.before
+        )  # fmt: skip
+
+    @property
+    def moved(self) -> float:
+        """√Σ (weight · change)² over the dough's properties. [1]"""
+        return float(sum((_WEIGHTS[key] * self.rounded.shifts[key]) ** 2 for key in _WEIGHTS) ** 0.5)
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """How it was chosen, and what hands leave open."""
+        from lumped.quantities.rounding import rounded_text
+
+        rounded, old, new = self.rounded, self.resistivity_before, self.resistivity_after
+        times = rounded.each_alone / self.moved if self.moved > 0 else 1.0
+        key = "measuring-best" if times > 1.05 else "measuring-best-alone"
+        said = [say(key, tried=rounded.tried, **({"times": f"{times:.1f}"} if key == "measuring-best" else {}))]
+        if not rounded.complete:
+            said.append(say("measuring-not-all"))
+        ends = {"low": new.low, "high": new.high, "low_before": old.low, "high_before": old.high}
+        said.append(say("measuring-within", **{name: rounded_text(end) for name, end in ends.items()}))
+        return tuple(said)
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        return {
+            "kind": "measured-recipe", "schema": 1, "title": self.recipe.title, "measures": self.kitchen,
+            "portions": [_as_dict(each) for each in self.rounded.portions],
+            "before": dict(self.before), "after": dict(self.after),
+            "resistivity_before": self.resistivity_before.as_dict(),
+            "resistivity_after": self.resistivity_after.as_dict(),
+            "moved": self.moved, "each_alone": self.rounded.each_alone, "tried": self.rounded.tried,
+            "complete": self.rounded.complete,
+        }  # fmt: skip
+
+
+def find_kitchen(word: str) -> str:
+    """Find whose measures are meant; the beginning of a key will do, "grams" is a scale.
+
+    Raises
+    ------
+    InputError
+        If there are no such measures, or several.
+
+    Examples
+    --------
+    >>> find_kitchen("japan"), find_kitchen("us"), find_kitchen("grams")
+    ('japanese', 'us', 'scale')
+    """
+    from lumped.pantry.choosing import SCALE
+    from lumped.pantry.measures import kitchens
+
+    asked = word.strip().casefold()
+    if asked in ("g", "gram", "grams", "weight"):
+        return SCALE
+    known = (*kitchens(), SCALE)
+    if asked in known:
+        return asked
+    found = [key for key in known if asked and key.startswith(asked)]
+    if len(found) != 1:
+        raise InputError("measuring-in", system=word, known=", ".join(known))
+    return found[0]
+
+
+def weighed_amount(
+    text: str, ingredient: str, *, kitchen: str | None = None, method: str | None = None, labels: Sequence[Path] = ()
+) -> Weighed:
+    """Weigh an amount of an ingredient, and say it in the measures of kitchens.
+
+    Parameters
+    ----------
+    text : str
+        "1 1/2 cup", "1 cup scooped", "180 g".
+    ingredient : str
+        Its key or name.
+    kitchen : str, optional
+        Whose measures; those of the United States if left out, and a weight is then said in all.
+    method : str, optional
+        How measures are filled.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Returns
+    -------
+    Weighed
+
+    Raises
+    ------
+    RecipeError, InputError
+        If there is no such ingredient, kitchen or method, or the amount can't be read.
+
+    Examples
+    --------
+    >>> weighed_amount("1 1/2 cup", "flour", method="scooped").mass.text()
+    '0.217 kg (0.195 to 0.240)'
+    >>> weighed_amount("180 g", "plain-flour", kitchen="japan").ways["japanese"].words
+    '1½ cups + 3 tbsp'
+    """
+    from lumped.app.uses import shop_with
+    from lumped.errors import RecipeError
+    from lumped.pantry.amounts import mass_of, read_amount
+    from lumped.pantry.choosing import SCALE, as_measures
+    from lumped.pantry.measures import kitchens
+
+    shop = shop_with(labels)
+    found, system = shop.find(ingredient), find_kitchen(kitchen) if kitchen else None
+    amount = read_amount(text.partition("+")[0].strip())
+    by_weight = amount.unit in ("g", "mg", "kg", "oz", "lb")
+    mass = mass_of(text, found, system if system and system != SCALE else "us", None if by_weight else method)
+    asked = (system,) if by_weight and system else (*kitchens(), SCALE)
+    ways = {}
+    for each in asked:
+        try:
+            ways[each] = as_measures(mass.mean, found, each, method)
+        except RecipeError as problem:
+            if problem.code != "recipe-no-weight":
+                raise
+    return Weighed(
+        text=text.strip(), ingredient=found.key, name=found.name, mass=mass, method=amount.method or method,
+        usual=found.usual_method, by_weight=by_weight, ways=ways,
+    )  # fmt: skip
+
+
+def measured_recipe(path: Path, *, kitchen: str, labels: Sequence[Path] = ()) -> Kept:
+    """Round a recipe to what a kitchen has, so that its dough moves least.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    kitchen : str
+        Whose measures.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Returns
+    -------
+    Kept
+
+    Raises
+    ------
+    RecipeError, InputError
+        If the recipe can't be read, or there is no such kitchen.
+    """
+    from lumped.app.uses import shop_with
+    from lumped.dough import knead, read_recipe
+    from lumped.pantry.rounding import Wanted, rounded_to_kitchen
+
+    shop, system = shop_with(labels), find_kitchen(kitchen)
+    recipe = read_recipe(path, shop)
+    portions = [each for each in recipe.portions if each.mass.mean]
+    wanted = [Wanted(ingredient=shop[each.ingredient], mass=each.mass.mean) for each in portions]
+    plain = [rounded_to_kitchen([each], system, lambda masses: {}, ways=1).portions[0].mass.mean for each in wanted]
+    rounded = rounded_to_kitchen(wanted, system, _shift(recipe, shop, plain), weights=_WEIGHTS)
+    kept = _as_recipe(recipe, rounded, system)
+    return Kept(
+        recipe=recipe, rounded_recipe=kept, kitchen=_kitchen_name(system), rounded=rounded,
+        before=_properties(recipe, shop), after=_properties(kept, shop),
+        resistivity_before=knead(recipe, shop).resistivity, resistivity_after=knead(kept, shop).resistivity,
+        names={key: shop[key].name for key in recipe.ingredients},
+    )  # fmt: skip
+
+
+def write_kept(found: Kept, path: Path) -> None:
+    """Write a rounded recipe as a file of its own; a file that is there is not overwritten.
+
+    Raises
+    ------
+    InputError
+        If the ending is not .toml, or the file can't be written or is there already.
+    """
+    import tomli_w
+
+    from lumped.app.uses import ready_to_write, write_whole
+    from lumped.dough.writing import recipe_document
+
+    ready_to_write(path, (".toml",))
+    if path.exists():
+        raise InputError("file-there", file=str(path))
+    write_whole(path, tomli_w.dumps(recipe_document(found.rounded_recipe)).encode())
+
+
+def kitchen_table() -> list[dict[str, Any]]:
+    """Give what each measure of each country holds, with status and source.
+
+    Examples
+    --------
+    >>> next(row["volume_m3"] for row in kitchen_table() if (row["kitchen"], row["measure"]) == ("japanese", "cup"))
+    0.0002
+    """
+    from lumped.pantry.measures import kitchens
+    from lumped.reference import handbook
+
+    book = handbook()
+    return [
+        {"kitchen": key, "name": book.name("measures", key), "measure": measure, "volume_m3": row.value.mean,
+         "status": row.value.provenance.status.value, "sources": list(book.citations(row.value.provenance))}
+        for key in kitchens() for measure, row in book.entry("measures", key).rows.items()
+    ]  # fmt: skip
+
+
+def grams(mass: "Value") -> str:
+    """Write a mass in grams with its interval."""
+    ends = {end: 1e3 * getattr(mass, end) for end in ("mean", "low", "high")}
+    return replace(mass, unit="g", **ends).text()
+
+
+def _kitchen_name(system: str) -> str:
+    from lumped.pantry.choosing import SCALE
+    from lumped.reference import handbook
+
+    return say("measuring-scale") if system == SCALE else handbook().name("measures", system)
+
+
+def _shift(recipe: "Recipe", shop: "Pantry", plain: Sequence[float]) -> "Shift":
+    """Give the function that tells what other masses do to the dough, and how many are measured oddly."""
+    import numpy as np
+
+    from lumped.dough.many import knead_many
+
+    keys = recipe.ingredients
+    rows = [keys.index(each.ingredient) for each in recipe.portions if each.mass.mean]
+    fixed = np.array([_by_feel(recipe, key) for key in keys])
+
+    def properties(masses: Any) -> Any:
+        table = np.repeat(fixed[:, None], masses.shape[1], axis=1)
+        np.add.at(table, rows, masses)
+        return knead_many(
+            keys, table, kind=recipe.kind, cooked=recipe.cooked, temperature=recipe.temperature, shop=shop
+        )
+
+    aim = properties(np.array([[each.mass.mean] for each in recipe.portions if each.mass.mean]))
+
+    def shift(masses: Any) -> dict[str, Any]:
+        found = properties(masses)
+        fuss = _FUSS * np.sqrt((~np.isclose(masses, np.array(plain)[:, None], rtol=1e-9)).sum(axis=0))
+        return {"fuss": fuss} | {
+            key: np.log(found[key] / aim[key]) if key in ("resistivity", "hydration") else found[key] - aim[key]
+            for key in _WEIGHTS
+        }
+
+    return shift
+
+
+def _by_feel(recipe: "Recipe", key: str) -> float:
+    """Middle of what is added by feel of an ingredient. [kg]"""
+    return sum(sum(each.as_needed) / 2 for each in recipe.portions if each.ingredient == key and each.as_needed)
+
+
+def _properties(recipe: "Recipe", shop: "Pantry") -> dict[str, float]:
+    from lumped.dough.many import knead_many
+
+    table = [[recipe.mass_of(key)] for key in recipe.ingredients]
+    found = knead_many(
+        recipe.ingredients, table, kind=recipe.kind, cooked=recipe.cooked, temperature=recipe.temperature, shop=shop
+    )
+    return {key: float(found[key][0]) for key in _SHOWN}
+
+
+def _as_recipe(recipe: "Recipe", rounded: "Rounded", system: str) -> "Recipe":
+    from lumped.pantry.choosing import SCALE
+
+    chosen = iter(rounded.portions)
+    portions = tuple(
+        replace(each, written=(one := next(chosen)).words, mass=one.mass) if each.mass.mean else each
+        for each in recipe.portions
+    )
+    return replace(
+        recipe, portions=portions, weighed_after=None, measures=recipe.measures if system == SCALE else system
+    )
+
+
+def _as_dict(each: "Measured") -> dict[str, Any]:
+    return {
+        "ingredient": each.ingredient, "words": each.words, "mass": each.mass.as_dict(), "wanted_kg": each.wanted,
+        "shift": each.shift,
+    }  # fmt: skip
+
+
+def _percent(share: float) -> str:
+    return f"{100 * share:+.1f} %".replace("-", "−") if abs(share) >= 5e-4 else "0"
+
+
+def _shown(key: str, figure: float) -> str:
+    from lumped.quantities.rounding import rounded_text
+
+    unit = _SHOWN[key]
+    text = rounded_text(100 * figure) if unit == "%" else rounded_text(figure)
+    return f"{text} {unit}" if unit else text
+
+
+def _moved(key: str, before: float, after: float) -> str:
+    if key in ("resistivity", "hydration"):
+        return _percent(after / before - 1) if before else ""
+    return f"{after - before:+.3f}".replace("-", "−") if abs(after - before) >= 5e-4 else "0"

@@ -1,0 +1,293 @@
+"""Ingredients looked up: a list by what they do, where they are sold, what is not in them; one with all figures."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.errors import InputError
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.pantry import Ingredient, Pantry, Price
+
+__all__ = ["Found", "Shown", "listed", "looked_up"]
+
+LANGUAGES = ("en", "fr", "es", "ja")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Found:
+    """Ingredients that are what was asked for.
+
+    Parameters
+    ----------
+    ingredients : tuple of Ingredient
+        In the pantry's order.
+    region : str or None
+        Key of the region of prices and shops.
+    """
+
+    ingredients: "tuple[Ingredient, ...]"
+    region: str | None
+
+    @property
+    def rows(self) -> tuple[tuple[str, ...], ...]:
+        """Key, name, roles, allergens, traces; with a region also price and shop."""
+        return tuple(self._row(each) for each in self.ingredients)
+
+    def _row(self, each: "Ingredient") -> tuple[str, ...]:
+        allergens = dict.fromkeys((*each.allergens_eu, *each.allergens_us))
+        row = (
+            each.key,
+            each.name,
+            ", ".join(each.roles),
+            ", ".join(allergens) or "–",
+            ", ".join(each.may_contain) or "–",
+        )
+        if self.region is None:
+            return row
+        from lumped.pantry import price, sold
+
+        return (*row, _price_words(price(each.key, self.region)), sold(each.key, self.region).words)
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "kind": "pantry", "schema": 1, "region": self.region,
+            "ingredients": [
+                {"key": each.key, "name": each.name, "roles": list(each.roles),
+                 "allergens_eu": list(each.allergens_eu), "allergens_us": list(each.allergens_us),
+                 "may_contain": list(each.may_contain), "names": dict(each.names),
+                 **({"offer": _offer(each.key, self.region)} if self.region else {})}
+                for each in self.ingredients
+            ],
+        }  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shown:
+    """One ingredient with all that is known of it.
+
+    Parameters
+    ----------
+    ingredient : Ingredient
+        The ingredient.
+    figures : tuple of dict
+        Each row of its table: `quantity`, `figure`, `status`, `source` and `page`, `note`.
+    offers : tuple of dict
+        By region: price, packs, where it is sold.
+    cautions, remarks : tuple of str
+        What to mind; questions of faith, without a verdict.
+    """
+
+    ingredient: "Ingredient"
+    figures: tuple[dict[str, str], ...]
+    offers: tuple[dict[str, Any], ...]
+    cautions: tuple[str, ...]
+    remarks: tuple[str, ...]
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """What it is made of, what it does, allergens, other names."""
+        each = self.ingredient
+        said = [
+            say("larder-made-of", parts=", ".join(_parts(each))),
+            say("larder-roles", roles=", ".join(each.roles)),
+            say("larder-allergens", eu=_listed(each.allergens_eu), us=_listed(each.allergens_us),
+                traces=_listed(each.may_contain)),
+        ]  # fmt: skip
+        return (*said, say("larder-also", also=", ".join(each.also))) if each.also else tuple(said)
+
+    @property
+    def names(self) -> tuple[tuple[str, str], ...]:
+        """Language and name."""
+        return tuple((code, self.ingredient.names[code]) for code in LANGUAGES if code in self.ingredient.names)
+
+    @property
+    def weights(self) -> tuple[tuple[str, str, str, str], ...]:
+        """US measure, way of filling, weight, status."""
+        from lumped.app.measuring import grams
+
+        usual = self.ingredient.usual_method
+        return tuple(
+            (measure, say("larder-usual", method=method) if method == usual else method, grams(value),
+             _status(value.provenance))
+            for measure, own in self.ingredient.weights.items() for method, value in own.items()
+        )  # fmt: skip
+
+    @property
+    def prices(self) -> tuple[tuple[str, str, str, str], ...]:
+        """Region, price, packs, where it is sold."""
+        return tuple((each["region"], each["price_words"], each["packs_words"], each["sold"]) for each in self.offers)
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        each = self.ingredient
+        return {
+            "kind": "ingredient-shown", "schema": 1, "key": each.key, "name": each.name, "names": dict(each.names),
+            "also": list(each.also), "roles": list(each.roles), "composition": dict(each.composition),
+            "figures": list(self.figures), "usual_method": each.usual_method,
+            "weights": {
+                measure: {method: value.as_dict() for method, value in own.items()}
+                for measure, own in each.weights.items()
+            },
+            "density": each.density and each.density.as_dict(), "grain": each.grain and each.grain.as_dict(),
+            "allergens_eu": list(each.allergens_eu), "allergens_us": list(each.allergens_us),
+            "may_contain": list(each.may_contain), "cautions": list(self.cautions), "remarks": list(self.remarks),
+            "assumed": list(each.assumed), "offers": list(self.offers),
+        }  # fmt: skip
+
+
+def listed(
+    *, role: str | None = None, region: str | None = None, without: Sequence[str] = (), diets: Sequence[str] = (),
+    labels: Sequence[Path] = (),
+) -> Found:  # fmt: skip
+    """List the ingredients that are all of what is asked for.
+
+    Parameters
+    ----------
+    role : str, optional
+        What it does in a dough; see `pantry.ingredient.ROLES`.
+    region : str, optional
+        Where it is bought: adds prices and shops; what is hard to find there is left out.
+    without : sequence of str
+        Classes of ingredients that are left out; see `dough.swap.wants.CLASSES`.
+    diets : sequence of str
+        Diets that it must suit.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
+    InputError
+        If there is no such role, region, class or diet.
+
+    Examples
+    --------
+    >>> [each.key for each in listed(role="acid", without=["corn"]).ingredients][:2]
+    ['cream-of-tartar', 'lemon-juice']
+    """
+    from lumped.app.uses import shop_with
+    from lumped.dough.safety import suits
+    from lumped.dough.swap.wants import CLASSES
+    from lumped.pantry import region as region_of
+    from lumped.pantry import sold
+    from lumped.pantry.ingredient import ROLES
+
+    shop = shop_with(labels)
+    if role is not None and role not in ROLES:
+        raise InputError("larder-no-role", role=role, known=", ".join(ROLES))
+    for word in without:
+        if word not in CLASSES:
+            raise InputError("larder-no-class", word=word, known=", ".join(CLASSES))
+    if region is not None:
+        region_of(region)
+    return Found(
+        region=region,
+        ingredients=tuple(
+            each for each in shop.values()
+            if (role is None or role in each.roles) and not any(CLASSES[word](each) for word in without)
+            and all(suits({each.key: 1.0}, shop, diet).fits for diet in diets)
+            and (region is None or sold(each.key, region).trouble != "a search")
+        ),
+    )  # fmt: skip
+
+
+def looked_up(name: str, *, region: str | None = None, labels: Sequence[Path] = ()) -> Shown:
+    """Show one ingredient with all that is known of it.
+
+    Parameters
+    ----------
+    name : str
+        Its key, name or another name of it, in any of the four languages.
+    region : str, optional
+        Key of the region of price and shop; all regions if left out.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If there is no such ingredient (the sentence names those that look alike), or no such region.
+
+    Examples
+    --------
+    >>> shown = looked_up("crème de tartre")
+    >>> shown.ingredient.key, shown.figures[0]["source"]
+    ('cream-of-tartar', 'USDA SR, NDB 18373')
+    """
+    from lumped.app.uses import shop_with
+    from lumped.dough.safety import remarks_on
+    from lumped.pantry import regions
+
+    shop = shop_with(labels)
+    each = shop.find(name)
+    return Shown(
+        ingredient=each, figures=tuple(_figures(each)),
+        offers=tuple(_offer(each.key, place) for place in ((region,) if region else regions())),
+        cautions=tuple(say(f"dough-caution-{key}") for key in each.cautions),
+        remarks=tuple(remark.words for remark in remarks_on({each.key: 1.0}, shop)),
+    )  # fmt: skip
+
+
+def _figures(each: "Ingredient") -> Iterator[dict[str, str]]:
+    """The rows of its table but for weights of measures; of a user's own ingredient its compounds."""
+    from lumped.quantities.rounding import rounded_text
+    from lumped.reference import handbook
+
+    book = handbook()
+    if each.key not in book.keys("ingredients") or each.assumed:
+        for key, origin in each.origins.items():
+            share = each.composition.get(key)
+            figure = f"{rounded_text(100 * share)} %" if share is not None else ""
+            yield {"quantity": key, "figure": figure, "status": origin.status.value, "source": "", "note": origin.note}
+        return
+    for quantity, row in book.entry("ingredients", each.key).rows.items():
+        if not quantity.startswith("g_per_"):
+            spread = f" ({row.low:g} to {row.high:g})" if row.low != row.high else ""
+            source = ", ".join((*book.citations(row.value.provenance), *filter(None, (row.page,))))
+            yield {"quantity": quantity.replace("_", " "), "figure": f"{row.printed:g} {row.unit}{spread}",
+                   "status": row.value.provenance.status.value, "source": source, "note": row.note}  # fmt: skip
+
+
+def _parts(each: "Ingredient") -> Iterator[str]:
+    from lumped.reference import handbook
+
+    for key, share in sorted(each.composition.items(), key=lambda item: -item[1]):
+        if share > 0:
+            yield say("larder-part", name=handbook().name("compounds", key), share=f"{100 * share:.3g}")
+
+
+def _offer(key: str, where: str) -> dict[str, Any]:
+    """Price, packs and shop of an ingredient in a region."""
+    from lumped.pantry import price, region, sold
+
+    place, shop = region(where), sold(key, where)
+    found = price(key, where)
+    packs = ", ".join(f"{1e3 * each:g}" for each in found.packs) if found else ""
+    return {
+        "region": where, "name": place.name, "currency": place.currency,
+        "price_per_kg": found and found.per_mass.as_dict(), "price_words": _price_words(found),
+        "worked_out": found and found.worked_out, "dated": found and found.dated,
+        "packs_kg": list(found.packs) if found else [],
+        "packs_words": say("larder-packs-g", packs=packs) if packs else "–",
+        "sold": shop.words, "trouble": shop.trouble, "sold_status": shop.provenance.status.value,
+    }  # fmt: skip
+
+
+def _price_words(found: "Price | None") -> str:
+    if found is None:
+        return say("larder-unknown-price")
+    text = found.per_mass.text()
+    return say("larder-worked-out", price=text) if found.worked_out else text
+
+
+def _status(origin: Any) -> str:
+    from lumped.reference import handbook
+
+    return "; ".join((origin.status.value, *handbook().citations(origin)))
+
+
+def _listed(words: "Sequence[str] | Pantry") -> str:
+    return ", ".join(words) or "–"

@@ -1,0 +1,95 @@
+"""`lumped measure`: what a measure weighs, a weight in cups and spoons, a recipe rounded to a kitchen."""
+
+import argparse
+from pathlib import Path
+from typing import Any
+
+from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
+from lumped.errors import InputError
+from lumped.texts import say
+
+__all__ = ["add_to"]
+
+
+def add_to(verbs: Any) -> None:
+    """Add the verb to the command line."""
+    verb = verbs.add_parser("measure", help=say("cli-measure"), description=say("cli-measure"))
+    verb.add_argument("what", nargs="?", metavar="WHAT", help=say("cli-measure-what"))
+    verb.add_argument("ingredient", nargs="?", metavar="INGREDIENT", help=say("cli-measure-ingredient"))
+    verb.add_argument("--in", dest="kitchen", metavar="MEASURES", help=say("cli-measure-in"))
+    verb.add_argument("--method", metavar="HOW", help=say("cli-measure-method"))
+    verb.add_argument("--take", type=Path, metavar="FILE", help=say("cli-measure-take"))
+    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
+    verb.add_argument("--json", action="store_true", help=say("cli-json"))
+    verb.set_defaults(run=run)
+
+
+def run(said: argparse.Namespace) -> int:
+    """Print an amount, a recipe or all measures."""
+    if said.what is None:
+        return _print_kitchens(said)
+    if said.ingredient is not None:
+        return _print_amount(said)
+    if not said.what.endswith(".toml") and not Path(said.what).exists():
+        raise InputError("measuring-needs-ingredient", text=said.what)
+    return _print_recipe(said)
+
+
+def _print_kitchens(said: argparse.Namespace) -> int:
+    from lumped.app.measuring import kitchen_table
+
+    rows = kitchen_table()
+    if said.json:
+        print_json({"kind": "measures", "schema": 1, "measures": rows})
+        return 0
+    headings = _headings("kitchen", "measure", "holds", "source")
+    shown = [
+        (f"{each['name']} ({each['kitchen']})", each["measure"].replace("_", " "), f"{1e6 * each['volume_m3']:.6g}",
+         "; ".join((each["status"], *each["sources"])))
+        for each in rows
+    ]  # fmt: skip
+    print_table(headings, shown, numbers=(2,))
+    return 0
+
+
+def _print_amount(said: argparse.Namespace) -> int:
+    from lumped.app.measuring import grams, weighed_amount
+
+    found = weighed_amount(said.what, said.ingredient, kitchen=said.kitchen, method=said.method, labels=said.label)
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    for words in (*found.words, ""):
+        print_line(words)
+    rows = [(key, each.words, grams(each.mass), _shift(each.shift)) for key, each in found.ways.items()]
+    if rows:
+        print_table(_headings("kitchen", "words", "mass", "shift"), rows, numbers=(3,))
+    return 0
+
+
+def _shift(share: float) -> str:
+    return f"{100 * share:+.1f} %".replace("-", "−") if abs(share) >= 5e-4 else "0"
+
+
+def _print_recipe(said: argparse.Namespace) -> int:
+    from lumped.app.measuring import measured_recipe, write_kept
+
+    if said.kitchen is None:
+        from lumped.pantry.measures import kitchens
+
+        raise InputError("measuring-needs-in", known=", ".join((*kitchens(), "scale")))
+    found = measured_recipe(Path(said.what), kitchen=said.kitchen, labels=said.label)
+    if said.take is not None:
+        write_kept(found, said.take)
+    if said.json:
+        print_json(found.as_dict())
+        return 0
+    print_title(say("measuring-title", title=found.recipe.title, kitchen=found.kitchen))
+    print_table(_headings("ingredient", "written", "words", "mass", "shift"), found.rows, numbers=(4,))
+    print_table(_headings("property", "before", "after", "moved"), found.moves, numbers=(1, 2, 3))
+    print_notes(say("heading-findings"), found.notes)
+    return 0
+
+
+def _headings(*keys: str) -> list[str]:
+    return [say(f"measuring-column-{key}") for key in keys]
