@@ -139,3 +139,8 @@ def test_rods_too_thick_are_refused(monkeypatch):
         InputError, match=r"too thick for a piece of a drinking straw, 6 cm long, which is 5\.5 mm wide"
     ):
         mould.__wrapped__("straw", "nail-iron-3mm")
+
+
+def test_a_cooked_dough_cools_before_it_is_tested():
+    assert any("cool first" in words for words in trial(SALT).cautions)
+    assert not any("cool first" in words for words in trial(SUGAR).cautions)

@@ -14,7 +14,6 @@ if TYPE_CHECKING:
 __all__ = ["LAMP", "PACK", "SCREWS", "Trial", "trial"]
 
 LAMP, PACK, SCREWS = "lamp-red", "pack-4aa-alkaline", "screw-stainless-3mm"
-_WARM = 303.0  # K
 _ALIKE = 0.5  # of the batches with a mistake; if more look faint, faint is no good sign
 
 
@@ -35,7 +34,7 @@ class Trial:
     resistivity : Value
         Of good batches. [Ω·m]
     warm : bool
-        Whether the recipe is used warm.
+        Whether the dough comes hot from pot, kettle or microwave.
     """
 
     title: str
@@ -174,7 +173,7 @@ def trial(
         better = best if best.gain > seen.gain else None
     return Trial(
         title=recipe.title, kind=recipe.kind, seen=seen, mistake=say(f"trial-bad-{key}"), better=better,
-        resistivity=done.value(good, "Ω·m"), warm=recipe.temperature > _WARM,
+        resistivity=done.value(good, "Ω·m"), warm=recipe.cooked != "not cooked",
     )  # fmt: skip
 
 
