@@ -3,6 +3,7 @@
 import math
 
 import pytest
+from scipy.optimize import brentq
 
 from lumped.chemistry.electrodes import dissolved_mass, electrode, electrode_provenance, lump_price, plating_charge
 from lumped.errors import HandbookError
@@ -90,3 +91,13 @@ def test_an_unknown_metal_or_price_is_refused():
         electrode("gold", LEG)
     with pytest.raises(ValueError, match="between −1 and 1"):
         electrode("iron", LEG, price=1.5)
+
+
+@pytest.mark.parametrize("metal", ["iron", "tin", "copper"])
+@pytest.mark.parametrize("current", [-3.0, -0.02, -1e-7, 0.0, 1e-5, 0.005, 2.0])
+def test_the_potential_at_a_current_is_that_of_a_root_finder(metal, current):
+    """scipy's `brentq` on the same law."""
+    lead = electrode(metal, 0.2e-4)
+    rest = lead.rest_potential
+    wanted = brentq(lambda v: lead.current(v) - current, rest - 20, rest + 20, xtol=1e-13)
+    assert lead.potential(current) == pytest.approx(wanted, abs=1e-11)

@@ -25,7 +25,7 @@ Array = NDArray[np.float64]
 _TINY = 1e-12
 _COUNTS = 0.10  # from this share of the conductivity on, what lies beyond the tables is named
 _POTASH_BEGINS, _POTASH_ENDS = 273.15, 323.15
-_EDGE = 1.01  # a table goes as far as it prints
+_EDGE = 1.05  # a table goes a little further than it prints
 _TRACE = 0.001  # share of the conductivity from which a source counts
 _WARM = 0.5  # kelvins from 20 °C
 # For pairs without a table: half-width in thin liquid, and what the root of ionic strength adds. [1, (mol/L)^-½]
@@ -138,7 +138,7 @@ class Reach:
     begins, ends : float
         Temperatures where the tables begin and end. [K]
     potash, strong, guessed : float
-        Share of the conductivity, at most over the entries, that rests on potassium chloride stronger than its
+        Share of the conductivity, in the middle of the entries, that rests on potassium chloride stronger than its
         standards; on salts stronger than their tables; on pairs of ions that no table has. [1]
     """
 
@@ -223,8 +223,12 @@ def reach_of(found: Mixture, temperature: ArrayLike) -> Reach:
     return Reach(
         temperature=float(kelvins[np.argmax(np.abs(kelvins - T20))]),
         cold=bool(kelvins.min() < begins - 1e-6), hot=bool(kelvins.max() > closes + 1e-6), begins=begins, ends=closes,
-        **{name: float((pairs * where).sum(axis=(0, 1)).max(initial=0.0)) for name, where in shares.items()},
+        **{name: _middle((pairs * where).sum(axis=(0, 1))) for name, where in shares.items()},
     )  # fmt: skip
+
+
+def _middle(shares: Array) -> float:
+    return float(np.median(shares)) if shares.size else 0.0
 
 
 def provenance_of(found: Mixture, temperature: ArrayLike = T20) -> Provenance:

@@ -13,15 +13,14 @@ leads give no voltage by themselves.
 import math
 from dataclasses import dataclass
 
-from scipy.constants import physical_constants
-
+from lumped.chemistry.diffusion import FARADAY
 from lumped.quantities import Provenance
 from lumped.reference import handbook
 
 __all__ = ["Electrode", "dissolved_mass", "electrode", "electrode_provenance", "lump_price", "plating_charge"]
 
-FARADAY = physical_constants["Faraday constant"][0]  # C/mol
 DENSEST = 1e7  # A/m²; beyond this (200 A on a lamp's leg) an exponential goes on as a straight line
+_STEPS = 100  # Newton within a bracket that halves: forty are plenty
 FIGURES = (
     "anodic_potential", "anodic_exchange_current", "anodic_slope", "anodic_spread",
     "cathodic_potential", "cathodic_exchange_current", "cathodic_slope", "cathodic_spread",
@@ -108,10 +107,16 @@ class Electrode:
         >>> round(tin.current(tin.potential(0.005)), 9)
         0.005
         """
-        from scipy.optimize import brentq
-
-        rest = self.rest_potential
-        return float(brentq(lambda v: self.current(v) - current, rest - 20, rest + 20, xtol=1e-13, rtol=1e-14))
+        low, high = self.rest_potential - 20, self.rest_potential + 20
+        v = self.rest_potential
+        for _ in range(_STEPS):
+            off = self.current(v) - current
+            low, high = (v, high) if off < 0 else (low, v)
+            step = v - off / self.slope(v)
+            last, v = v, step if low < step < high else (low + high) / 2
+            if abs(v - last) <= 1e-14 * max(1.0, abs(v)):
+                break
+        return v
 
     def _densities(self, v: float) -> tuple[tuple[float, float], tuple[float, float]]:
         anodic = (v - self.anodic_potential - self.anodic_shift) / self.anodic_slope

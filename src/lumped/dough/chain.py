@@ -6,12 +6,13 @@ map: intervals, maps and searches all go through here.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache, cached_property
+from functools import cache, cached_property, lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
 
 from lumped.chemistry import Reach, dissociated, liquid_viscosity_ratio, mobility_left
+from lumped.chemistry.acidity import ph_width
 from lumped.chemistry.activity import water_activity
 from lumped.chemistry.certainty import provenance_of, reach_of, width_of
 from lumped.chemistry.compounds import compounds
@@ -226,17 +227,19 @@ def follow(
     openness = np.minimum(np.maximum(water / np.maximum(held, _TINY) - 1, 0.0), 1.0)
     liquid_water = water - bound * (1 - gel * openness)
     dissolved = _dissolved(components, liquid_water, temperature, unknowns)
-    solved = {_ALL[row].key: dissolved[row] for row in _DISSOLVING if dissolved[row].any()}
+    there = np.flatnonzero(dissolved.any(axis=1)).tolist()
+    solved = {_ALL[row].key: dissolved[row] for row in there}
     liquid = liquid_volume(liquid_water, solved, temperature)
     solid = components - dissolved
     solid[INDEX["water"]] = water - liquid_water
     rest = _specific_volumes() @ solid
     share = (1 - unknowns.air) * liquid / np.maximum(liquid + rest, _TINY)
-    charges, ph = _ions(dissolved, liquid)
+    charges, ph, strength = _ions(dissolved, liquid, there)
     brine = mixed(charges, temperature)
     conductivity = brine.conductivity if charges else np.zeros_like(liquid)
     if charges and unknowns.brine_error.any():
         conductivity = conductivity * np.exp(unknowns.brine_error * width_of(brine, temperature))
+        ph = ph + unknowns.brine_error * ph_width(strength)
     left = _mobility(dissolved, liquid_water, temperature, unknowns.walden_exponent)
     limit = obstruction_bound(share)
     kept = np.minimum(_kept(share, unknowns, gel) * unknowns.scatter, limit)
@@ -278,37 +281,31 @@ def _specific_volumes() -> Array:
     return np.array([1 / each.density for each in _ALL])
 
 
-def _ions(dissolved: Array, volume: Array) -> tuple[dict[str, Array], Array]:
-    """Moles of charge of each ion in a cubic metre, and pH."""
-    strong, weak, valences = _stoichiometry()
-    there = [row for row in _DISSOLVING if dissolved[row].any()]
+def _ions(dissolved: Array, volume: Array, there: list[int]) -> tuple[dict[str, Array], Array, Array]:
+    """Moles of charge of each ion in a cubic metre, pH, and ionic strength, from the compounds that are there."""
     if not there:
-        return {}, np.full_like(volume, 7.0)
-    moles = dissolved[there] / (_molar_masses()[there, None] * np.maximum(volume, _TINY))
-    metals = {ion: counts[there] @ moles for ion, counts in strong.items() if counts[there].any()}
-    acids = {acid: counts[there] @ moles for acid, counts in weak.items() if counts[there].any()}
-    surplus = np.zeros_like(volume)
-    for ion, each in metals.items():
-        surplus = surplus + valences[ion] * each
-    found = dissociated(acids, surplus)
+        return {}, np.full_like(volume, 7.0), np.zeros_like(volume)
+    ions, acids, valences, counts = _given(tuple(there))
+    given = counts @ (dissolved[there] / np.maximum(volume, _TINY))
+    strong = given[: len(ions)]
+    found = dissociated(dict(zip(acids, given[len(ions) :], strict=True)), valences @ strong, valences**2 @ strong / 2)
     charges = dict(found.charges)
-    for ion, each in metals.items():
-        charges[ion] = charges.get(ion, 0.0) + abs(valences[ion]) * each
-    return charges, found.ph
+    for ion, each in zip(ions, np.abs(valences)[:, None] * strong, strict=True):
+        charges[ion] = charges[ion] + each if ion in charges else each
+    return charges, found.ph, found.strength
 
 
-@cache
-def _stoichiometry() -> tuple[dict[str, Array], dict[str, Array], dict[str, float]]:
-    ions = sorted({ion for each in _ALL for ion in each.ions})
-    acids = sorted({acid for each in _ALL for acid in each.acids})
-    valences = {ion: handbook().value("ions", ion, "charge").mean for ion in ions}
-    strong = {ion: np.array([float(each.ions.get(ion, 0)) for each in _ALL]) for ion in ions}
-    return strong, {acid: np.array([float(each.acids.get(acid, 0)) for each in _ALL]) for acid in acids}, valences
-
-
-@cache
-def _molar_masses() -> Array:
-    return np.array([each.molar_mass or np.inf for each in _ALL])
+@lru_cache(1024)
+def _given(there: tuple[int, ...]) -> tuple[tuple[str, ...], tuple[str, ...], Array, Array]:
+    """Strong ions and acids that some compounds give, the ions' charges, and moles of each from a kilogram."""
+    rows = [_ALL[row] for row in there]
+    ions = tuple(sorted({ion for each in rows for ion in each.ions}))
+    acids = tuple(sorted({acid for each in rows for acid in each.acids}))
+    valences = np.array([handbook().value("ions", ion, "charge").mean for ion in ions])
+    counts = [[each.ions.get(ion, 0) for each in rows] for ion in ions]
+    counts += [[each.acids.get(acid, 0) for each in rows] for acid in acids]
+    moles = np.array([1 / each.molar_mass if each.molar_mass else 0.0 for each in rows])
+    return ions, acids, valences, np.array(counts, float).reshape(len(ions) + len(acids), len(rows)) * moles
 
 
 def _mobility(dissolved: Array, water: Array, temperature: float, exponent: Array) -> Array:

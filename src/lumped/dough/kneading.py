@@ -103,12 +103,11 @@ def kneading(recipe: Recipe, shop: Pantry | None = None, calibration: Calibratio
     values = beliefs(recipe, shop)
     parts = [value.provenance for value in values.values()]
     parts += [origin for key in recipe.ingredients for origin in shop[key].origins.values()]
-    parts += [handbook().curve(key).provenance for key in ("nacl-conductivity-20degC", "nacl-solubility")]
+    chain = followed(recipe, given, shop)
+    parts += [chain.liquid_provenance, handbook().curve("nacl-solubility").provenance]
     if calibration is not None:
         parts.append(calibration.provenance)
-    return Kneading(
-        recipe=recipe, values=values, named=named, chain=followed(recipe, given, shop), provenance=Provenance.of(parts)
-    )
+    return Kneading(recipe=recipe, values=values, named=named, chain=chain, provenance=Provenance.of(parts))
 
 
 def knead(
@@ -159,7 +158,7 @@ def knead(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
         facts=tuple(_reason(done, *each) for each in _FACTS), influences=influences_on(done, shop),
         feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), fit),
-        notes=notes_on(recipe, found, salt, calibrated=calibration is not None),
+        notes=notes_on(recipe, found, salt, calibrated=calibration is not None) + done.chain.reach.words(warm=False),
         cautions=cautions_on(recipe, salt, shop), allergens=allergens_in(recipe, shop),
         salt_fraction=salt, temperature=recipe.temperature, invented=recipe.invented,
     )  # fmt: skip
