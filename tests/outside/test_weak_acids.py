@@ -95,8 +95,8 @@ def test_ph_is_that_of_a_root_finder_on_the_balance(acetic, citric, phosphoric, 
     held = min(1e-3 * float(found.strength), 0.394)
     shield = 0.509 * (held**0.5 / (1 + held**0.5) - 0.3 * held)
     ph = brentq(lambda each: charge_of(each, shield, amounts, surplus)[0], -1, 15, xtol=1e-12)
-    assert float(found.ph) == pytest.approx(ph, abs=1e-7)
-    assert float(found.strength) == pytest.approx(charge_of(ph, shield, amounts, surplus)[1], rel=1e-6)
+    assert float(found.ph) == pytest.approx(ph, abs=1e-6)
+    assert float(found.strength) == pytest.approx(charge_of(ph, shield, amounts, surplus)[1], rel=1e-5)
 
 
 def test_halving_finds_what_newton_s_steps_find(monkeypatch):
@@ -111,4 +111,4 @@ def test_many_liquids_at_once_are_what_each_is_alone():
     citric, surplus = np.geomspace(0.01, 2000, 40), np.linspace(-50, 200, 40)
     together = dissociated({"citric": citric}, surplus).ph
     alone = [float(dissociated({"citric": c}, s).ph) for c, s in zip(citric, surplus, strict=True)]
-    np.testing.assert_allclose(together, alone, atol=1e-8)
+    np.testing.assert_allclose(together, alone, atol=1e-6)

@@ -24,7 +24,7 @@ LOWEST, HIGHEST = -1.0, 15.0
 _LN10 = float(np.log(10))
 _GRID = np.linspace(LOWEST, HIGHEST, 33)
 _FEW = 16  # up to so many liquids the whole grid is looked at in one go
-_STEPS, _LONGEST, _CLOSE = 40, 0.5, 1e-8
+_STEPS, _LONGEST, _CLOSE = 40, 0.5, 1e-6
 _SLOPE, _RISE, _PEAK = 0.509, 0.3, 0.394  # Davies at 25 °C, and the ionic strength of his peak in mol/L
 
 

@@ -17,7 +17,7 @@ from lumped.chemistry.activity import water_activity
 from lumped.chemistry.certainty import provenance_of, reach_of, width_of
 from lumped.chemistry.compounds import compounds
 from lumped.chemistry.density import liquid_volume
-from lumped.chemistry.mixture import mixed
+from lumped.chemistry.mixture import Mixture, mixed
 from lumped.chemistry.solubility import parted, solubility
 from lumped.dough.bowl import INDEX, MINERALS, Bowl
 from lumped.dough.obstruction import archie, mackie_meares, obstruction_bound
@@ -147,12 +147,16 @@ class Chain:
     @cached_property
     def reach(self) -> Reach:
         """Where its liquid lies beyond what tables of conductivity hold."""
-        return reach_of(mixed(self.charges, self.temperature), self.temperature)
+        return reach_of(self._liquid, self.temperature)
 
     @cached_property
     def liquid_provenance(self) -> Provenance:
         """What its liquid's conductivity rests on."""
-        return provenance_of(mixed(self.charges, self.temperature), self.temperature)
+        return provenance_of(self._liquid, self.temperature)
+
+    @cached_property
+    def _liquid(self) -> Mixture:
+        return mixed(self.charges, self.temperature)
 
     @cached_property
     def water_activity(self) -> Array:
