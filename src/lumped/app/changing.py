@@ -43,7 +43,7 @@ def amounts_in(text: str) -> list[str]:
 
     Examples
     --------
-    >>> amounts_in("ingredients = [{ingredient = 'salt', amount_g = 125.0}, {ingredient = 'oil', as_needed_g = [0, 9]}]")
+    >>> amounts_in("ingredients = [{ingredient = 'salt', amount_g = 125}, {ingredient = 'oil', as_needed_g = [0, 9]}]")
     ['125 g', '']
     """
     return [_amount_of(entry) for entry in _entries(text)]
@@ -99,8 +99,9 @@ def _entries(text: str) -> list[dict[str, Any]]:
         found = tomllib.loads(text).get("ingredients")
     except (tomllib.TOMLDecodeError, RecursionError):
         return []
-    tables = isinstance(found, list) and all(isinstance(each, dict) and "ingredient" in each for each in found)
-    return found if tables else []
+    if not isinstance(found, list) or not all(isinstance(each, dict) and "ingredient" in each for each in found):
+        return []
+    return found
 
 
 def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
