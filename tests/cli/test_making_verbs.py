@@ -85,8 +85,8 @@ def test_make_is_precise_in_json_and_short_in_print(capsys):
 def test_shop_lists_packs_by_shop_and_shelf_with_leftovers_money_and_a_way_round(capsys):
     code, out, _ = said(capsys, "shop", SALT, SUGAR, *CLASS, "--region", "japan")
     assert code == 0
-    order = ["Shopping for Ropewalk salt dough, Ropewalk sugar dough (invented)", "in any supermarket", "JPY",
-             "2 × 1 kg", "beside the salt", "by order, on the internet", "From the tap", "Altogether about", "lumped swap", "from memory (2024)"]  # fmt: skip
+    order = ["Shopping for Ropewalk salt dough, Ropewalk sugar dough (invented)", "In any supermarket", "JPY",
+             "2 × 1 kg", "beside the salt", "By order, on the internet", "From the tap", "Altogether about", "lumped swap", "from memory (2024)"]  # fmt: skip
     places = [out.index(words) for words in order]
     assert places == sorted(places)
 

@@ -106,7 +106,9 @@ def test_a_price_that_nobody_knows_is_named_and_not_in_the_sum():
     made = make_dough(rainy, SHOP, where="europe")
     assert made.cost.unpriced == ("rain water",)
     found = shopping_list([rainy], "europe", SHOP)
-    assert any("rain water: " in hint for hint in found.hints)
+    far, unpriced = found.hints
+    assert "lumped swap RECIPE --without rain-water --region europe" in far
+    assert "Get 200 g at least; it is not in the sum" in unpriced
 
 
 def test_what_shops_there_lack_comes_with_the_swap_that_replaces_it():

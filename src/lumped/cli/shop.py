@@ -54,7 +54,8 @@ def _print_shopping(found: "Shopping", *, little_over: bool) -> None:
     print_line("")
     bought = [each for each in found.lines if each.sold.place != "tap"]
     for place, lines in groupby(bought, key=lambda each: each.sold.words):
-        headings = [place, "", say("column-need"), say("column-buy"), say("column-over"), found.money]
+        print_line(say("shopping-place", place=f"{place[:1].upper()}{place[1:]}"))
+        headings = ["", "", say("column-need"), say("column-buy"), say("column-over"), found.money]
         print_table(headings, list(_rows(list(lines))), numbers=(2, 4, 5))
     if tapped := [each for each in found.lines if each.sold.place == "tap"]:
         print_line(say("shopping-tap", what=", ".join(f"{_weight(each.need)} {each.name}" for each in tapped)))

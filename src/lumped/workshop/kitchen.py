@@ -23,6 +23,7 @@ __all__ = ["Line", "in_kitchen", "measures_of"]
 
 Array = NDArray[np.float64]
 _WEIGHTS = {"resistivity": 1.0, "hydration": 2.0, "ph": 0.3, "water_activity": 3.0, "mass": 0.5}  # chosen, as for swaps
+_DRY = 1e-3  # water to flour below which a relative change says nothing
 _FINE_BELOW = 5e-3  # kg; below it a scale for spices helps
 
 
@@ -161,7 +162,8 @@ def _shift(recipe: Recipe, keys: list[str], shop: Pantry) -> Shift:
 
 def _changes(new: Chain, aim: Chain) -> dict[str, Array]:
     return {
-        "resistivity": new.resistivity / aim.resistivity - 1, "hydration": new.hydration / aim.hydration - 1,
+        "resistivity": new.resistivity / aim.resistivity - 1,
+        "hydration": (new.hydration - aim.hydration) / np.maximum(aim.hydration, _DRY),
         "ph": new.ph - aim.ph, "water_activity": new.water_activity - aim.water_activity,
         "mass": new.mass / aim.mass - 1,
     }  # fmt: skip

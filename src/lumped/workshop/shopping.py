@@ -1,6 +1,6 @@
 """A shopping list for several doughs together: whole packets, what they cost, what is left over."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
@@ -207,7 +207,7 @@ def shopping_list(
         doughs=tuple((each.title, float(knead_middle(each, shop).mass[0])) for each in recipes), region=where,
         money=place.currency, dated=min(dates, default=place.dated), lines=tuple(sorted(lines, key=_order)),
         total=believed(total, unit=place.currency, provenance=origin),
-        hints=tuple(_hint(each, recipes, where, files) for each in lines if _needs_hint(each)),
+        hints=tuple(hint for each in lines for hint in _hints(each, recipes, where, files)),
         invented=any(each.invented for each in recipes),
     )  # fmt: skip
 
@@ -253,14 +253,12 @@ def _order(each: Bought) -> tuple[int, int, str]:
     return place, shelves.index(each.shelf), each.name
 
 
-def _needs_hint(each: Bought) -> bool:
-    return each.sold.trouble in _FAR or (each.sold.place != "tap" and not each.packets and each.need > each.have)
-
-
-def _hint(each: Bought, recipes: Sequence[Recipe], where: str, files: Sequence[str]) -> str:
+def _hints(each: Bought, recipes: Sequence[Recipe], where: str, files: Sequence[str]) -> Iterator[str]:
+    """Say what to do about what is far away, and about what has no price."""
     if each.sold.trouble in _FAR and each.sold.place != "unknown":
         first = next(number for number, recipe in enumerate(recipes) if each.ingredient in recipe.ingredients)
         file = files[first] if files else "RECIPE"
-        return say("shopping-hint-swap", name=each.name, place=each.sold.words, key=each.ingredient, region=where,
-                   file=file)  # fmt: skip
-    return say("shopping-hint-unknown", name=each.name, need=f"{1e3 * each.need:.0f}")
+        yield say("shopping-hint-swap", name=each.name, place=each.sold.words, key=each.ingredient, region=where,
+                  file=file)  # fmt: skip
+    if each.sold.place != "tap" and not each.packets and each.need > each.have:
+        yield say("shopping-hint-unknown", name=each.name, need=f"{1e3 * (each.need - each.have):.0f}")

@@ -62,7 +62,7 @@ making-caution-heavy = A full hot pot of { $litres } L is no load for one person
 making-caution-mouth = Small children, up to { $age } years and beyond, put dough and lamps into their mouths: salty dough makes them ill, small parts and button cells can kill. Not for them without an adult for each child.
 
 shopping-hint-swap = { $name }: { $place }. Something else instead: lumped swap { $file } --without { $key } --region { $region }
-shopping-hint-unknown = { $name }: Lumped knows neither shop nor packets of it; buy { $need } g at least. It is not in the sum.
+shopping-hint-unknown = { $name }: nobody told Lumped its packets and price. Get { $need } g at least; it is not in the sum.
 
 ## On the command line
 
@@ -151,3 +151,4 @@ making-note = { $way }: { $note }
 shopping-tap = From the tap: { $what }.
 making-on-scale = kitchen scale
 making-many = So many batches take long: a larger pot makes fewer, a second cook with a second stove makes them sooner.
+shopping-place = { $place }:
