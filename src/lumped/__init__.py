@@ -17,6 +17,9 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from lumped.app.frames import doughs as doughs
+    from lumped.app.frames import ingredients as ingredients
+    from lumped.app.frames import steps as steps
     from lumped.app.notebooks import open_notebook as open_notebook
 
 __version__ = "0.1.0"
@@ -25,7 +28,10 @@ _ROOMS = (
     "app", "chemistry", "circuit", "conduction", "dough", "errors", "notebook", "paper", "picture", "quantities",
     "reference", "sculpt", "shape", "texts", "verdict",
 )  # fmt: skip
-_USES = {"open_notebook": "lumped.app.notebooks"}
+_USES = {
+    "doughs": "lumped.app.frames", "ingredients": "lumped.app.frames", "open_notebook": "lumped.app.notebooks",
+    "steps": "lumped.app.frames",
+}  # fmt: skip
 
 
 def __getattr__(name: str) -> Any:

@@ -88,3 +88,10 @@ dough-blocks = Blocks current: { $resistivity }, or { $cm }.
 dough-facts = Water activity { $activity }, pH { $ph }, { $density }.
 heading-narrower = What would narrow this
 dough-influence = { $share } % of what is open: { $words }; a factor of { $factor } would be left.
+
+### Many recipes at once
+
+many-shape = A table of masses has a row for each ingredient, each of them once: { $rows } are named, but the table is { $shape }.
+many-mass = Recipe no. { $number } holds { $mass } g of { $ingredient }. Write 0 or more, or leave it empty.
+many-empty = Recipe no. { $number } holds nothing. Take it out, or write how much goes in.
+many-none = There is no recipe in the table. Give a row for each.

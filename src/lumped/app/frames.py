@@ -1,0 +1,145 @@
+"""Recipes from a pandas frame, and what becomes of them as one; for whoever works on in Python."""
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, Literal
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+__all__ = ["doughs", "ingredients", "steps"]
+
+_COLUMNS = {
+    "resistivity": "resistivity_ohm_m", "sodium": "sodium_in_lump_kg", "cost": "cost_per_kg",
+    "density": "density_kg_per_m3", "salt_solid": "salt_solid_share", "free_water": "free_water_share",
+}  # fmt: skip
+
+
+def doughs(
+    grams: "pd.DataFrame",
+    *,
+    dough: Literal["conducting", "insulating"] = "conducting",
+    cooked: Literal["pot", "kettle", "microwave", "not cooked"] = "pot",
+    temperature_degC: float = 20.0,
+    draws: int = 0,
+    region: str | None = None,
+    labels: Sequence[Path] = (),
+) -> "pd.DataFrame":
+    """Work out a recipe for each row of a frame, all in one pass.
+
+    Parameters
+    ----------
+    grams : DataFrame
+        A row for each recipe, a column for each ingredient, by key or name; what is empty is 0. [g]
+    dough : {"conducting", "insulating"}
+        What they are for.
+    cooked : {"pot", "kettle", "microwave", "not cooked"}
+        How they are heated.
+    temperature_degC : float
+        At which they are used. [°C]
+    draws : int
+        How many draws of what is open, such as 256, for intervals; 0 for the middle of what is believed alone.
+    region : str, optional
+        Where it is bought; without it there is no cost.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Returns
+    -------
+    DataFrame
+        With the same index; SI units stand in the names of the columns. With draws, each column is the median, and
+        those that end in `_low` and `_high` are the ends of its 95 % interval.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If an ingredient or a region is not known, a mass is negative or no number, or a row holds nothing.
+
+    Examples
+    --------
+    >>> import pandas as pd
+    >>> grams = {"flour": 125, "tap water": 237, "table salt": [18, 73]}
+    >>> recipes = pd.DataFrame(grams, index=["little", "much"])
+    >>> doughs(recipes)["resistivity_ohm_m"].round(2).to_dict()
+    {'little': 0.36, 'much': 0.16}
+    """
+    import pandas as pd
+
+    from lumped.app.uses import shop_with
+    from lumped.dough.many import knead_many
+    from lumped.pantry import price
+    from lumped.pantry import region as region_of
+
+    shop = shop_with(labels)
+    keys = [shop.find(str(name), str(name)).key for name in grams.columns]
+    masses = grams.apply(pd.to_numeric, errors="coerce").where(grams.notna(), 0.0).to_numpy(float).T / 1e3
+    prices = None
+    if region is not None:
+        region_of(region)
+        prices = {key: each.per_mass for key in keys if (each := price(key, region)) is not None}
+    found = knead_many(
+        keys, masses, kind=dough, cooked=cooked, temperature=temperature_degC + 273.15, count=draws, shop=shop,
+        prices=prices,
+    )  # fmt: skip
+    columns: dict[str, Any] = {}
+    for key, array in found.items():
+        name = _COLUMNS.get(key, key)
+        columns.update(
+            {name: array} if not draws else {name: array[1], f"{name}_low": array[0], f"{name}_high": array[2]}
+        )
+    return pd.DataFrame(columns, index=grams.index)
+
+
+def steps(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = ()) -> "pd.DataFrame":
+    """Give the chain of a recipe's dough by key: words, unit, mean, low, high, status, sources.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    batches, labels : sequence of Path
+        As of `app.dough`.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If a file can't be read.
+    """
+    import pandas as pd
+
+    from lumped.app.uses import dough
+
+    found = dough(path, batches=batches, labels=labels)
+    rows = [
+        (each.words, each.value.unit, each.value.mean, each.value.low, each.value.high,
+         each.value.provenance.status.value, ", ".join(each.value.provenance.sources))
+        for each in (*found.reasons, *found.facts)
+    ]  # fmt: skip
+    names = ["words", "unit", "mean", "low", "high", "status", "sources"]
+    keys = pd.Index([each.key for each in (*found.reasons, *found.facts)], name="step")
+    return pd.DataFrame(rows, columns=names, index=keys)
+
+
+def ingredients(labels: Sequence[Path] = ()) -> "pd.DataFrame":
+    """Give the mass shares of all ingredients: a row for each, a column for each compound; each row sums to one.
+
+    Parameters
+    ----------
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Examples
+    --------
+    >>> table = ingredients()
+    >>> bool((table.sum(axis=1) - 1).abs().max() < 1e-9), float(table.loc["table-salt", "sodium-chloride"]) > 0.97
+    (True, True)
+    """
+    import pandas as pd
+
+    from lumped.app.uses import shop_with
+    from lumped.chemistry.compounds import compounds
+
+    shop = shop_with(labels)
+    keys = list(shop)
+    names = pd.Index([each.key for each in compounds()], name="compound")
+    return pd.DataFrame(shop.matrix(keys).T, index=pd.Index(keys, name="ingredient"), columns=names)
