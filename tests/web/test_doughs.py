@@ -40,7 +40,8 @@ async def kneaded(user, address):
 async def test_the_first_page_shows_two_doughs_by_what_they_do_and_leads_to_them(kitchen):
     async with a_person(kitchen) as user:
         await user.open(paths.TABLE)
-        await wait_for(lambda: "Ω·m" in within(user, "dough-ropewalk-sugar.toml")[3])
+        for dough in ("salt", "sugar"):
+            await wait_for(lambda: "Ω·m" in within(user, f"dough-ropewalk-{dough}.toml")[3])  # noqa: B023 - waits here
         assert say("web-dough-conducts") in within(user, "dough-ropewalk-salt.toml")
         assert say("web-dough-blocks") in within(user, "dough-ropewalk-sugar.toml")
         assert lead(user, "look-ropewalk-salt.toml") == SALT
