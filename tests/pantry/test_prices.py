@@ -52,3 +52,12 @@ def test_packs_are_those_of_the_country():
 def test_an_unknown_region_is_told_with_those_that_are_known():
     with pytest.raises(InputError, match=r"no region “japon”. Did you mean “japan”\? Lumped knows: north-america,"):
         price("honey", "japon")
+
+
+@pytest.mark.parametrize(
+    ("word", "meant"),
+    [("Britain", "uk-ireland"), ("france", "europe"), ("Brasil", "latin-america"), ("us", "north-america")],
+)
+def test_a_country_is_told_its_region(word, meant):
+    with pytest.raises(InputError, match=rf"Did you mean “{meant}”\?"):
+        region(word)

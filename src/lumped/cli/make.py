@@ -90,7 +90,9 @@ def _print_batch(made: "Making") -> None:
         rows = [(*row, each.grams(count)) for row, each in zip(rows, made.lines, strict=True)]
     print_table(headings, rows, numbers=(1, 3))
     if made.shifts:
-        shift = {key: f"{100 * made.shifts[key]:+.1f}" for key in ("resistivity", "hydration", "mass")}
+        shift = {
+            key: f"{100 * made.shifts[key]:+.1f}".replace("-", "−") for key in ("resistivity", "hydration", "mass")
+        }
         print_line(say("making-shift", **shift))
         print_line("")
 

@@ -69,10 +69,19 @@ def region(key: str) -> Region:
     'JPY'
     """
     if key not in regions():
-        near = get_close_matches(key, regions(), n=1) or [regions()[0]]
-        raise InputError("pantry-no-region", region=key, near=near[0], known=", ".join(regions()))
+        raise InputError("pantry-no-region", region=key, near=_nearest(key), known=", ".join(regions()))
     entry = handbook().entry("regions", key)
     return Region(
         key=key, name=entry.name, currency=entry.facts["currency"], level=entry.rows["level"].value,
         dated=entry.facts["dated"],
     )  # fmt: skip
+
+
+def _nearest(word: str) -> str:
+    """Give the region that is meant by a name, or by that of a country in it."""
+    meant = {key: key for key in regions()}
+    for key in regions():
+        entry = handbook().entry("regions", key)
+        meant |= dict.fromkeys([entry.name.casefold(), *entry.facts["also"]], key)
+    near = get_close_matches(word.strip().casefold(), meant, n=1, cutoff=0.6)
+    return meant[near[0]] if near else "europe"

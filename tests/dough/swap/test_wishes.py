@@ -136,6 +136,7 @@ REFUSED = [
     ({"without": ["sealing wax"]}, InputError, r"neither an ingredient nor a class"),
     ({"without": ["honey"]}, RecipeError, r"There is no honey in “dough”. It is made of: plain-flour"),
     ({"diets": ["glutenfree"]}, InputError, r"is no diet that Lumped knows. Did you mean"),
+    ({"target": "no-stove"}, InputError, r"say --without stove instead of aiming at “no-stove”"),
     ({"target": "cheap"}, InputError, r"nothing that Lumped can aim at. Did you mean: cheapest"),
     ({"target": "cheapest"}, InputError, r"Say where, such as --region europe"),
     ({"target": "blocks-better"}, InputError, r"is a conducting dough, so “blocks-better” would spoil it"),

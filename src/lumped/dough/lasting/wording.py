@@ -81,7 +81,7 @@ def percent_text(share: Value) -> str:
     '3.7 (2.8 to 5.1)'
     """
     mean, low, high = (_near(100 * each) for each in (share.mean, share.low, share.high))
-    return f"{mean} ({low} to {high})"
+    return mean if mean == low == high else f"{mean} ({low} to {high})"
 
 
 def _near(number: float) -> str:

@@ -108,10 +108,16 @@ def _step(key: str, part: float, before: Chain, after: Chain) -> str:
         return say(f"swap-liquid-{way}", factor=factor, ions=_ions(before, after, more=part < 0))
     if key == "mobility":
         return say(f"swap-mobility-{way}", factor=factor)
-    shares = [f"{100 * float(np.median(each.liquid_share)):.0f}" for each in (before, after)]
+    shares = _told_apart([100 * float(np.median(each.liquid_share)) for each in (before, after)])
     water = [f"{1e3 * float(np.median(each.free_water)):.0f}" for each in (before, after)]
     freed = say("swap-free-water", before=water[0], after=water[1]) if water[0] != water[1] else ""
     return say(f"swap-obstruction-{way}", factor=factor, before=shares[0], after=shares[1], water=freed)
+
+
+def _told_apart(figures: list[float]) -> list[str]:
+    """Give two figures with as few digits as tell one from the other, two decimals at most."""
+    return next((each for each in ([f"{figure:.{digits}f}" for figure in figures] for digits in range(2))
+                 if each[0] != each[1]), [f"{figure:.2f}" for figure in figures])  # fmt: skip
 
 
 def _ions(before: Chain, after: Chain, *, more: bool) -> str:

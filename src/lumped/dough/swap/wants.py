@@ -181,6 +181,9 @@ def _refuse_target(target: str | None, recipe: Recipe, where: str | None) -> Non
     if target is None:
         return
     if target not in TARGETS:
+        left_out = target.removeprefix("no-").removeprefix("without-")
+        if left_out in (*CLASSES, STOVE):
+            raise InputError("swap-target-without", word=target, without=left_out)
         near = get_close_matches(target, TARGETS, n=2, cutoff=0.4) or TARGETS
         raise InputError("swap-no-target", word=target, near=", ".join(near))
     if target == "cheapest" and where is None:

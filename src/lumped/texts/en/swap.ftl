@@ -3,6 +3,7 @@
 swap-no-word = “{ $word }” is neither an ingredient nor a class of them that Lumped knows. Did you mean: { $near }?
 swap-not-in-recipe = There is no { $word } in “{ $title }”. It is made of: { $there }.
 swap-no-diet = “{ $word }” is no diet that Lumped knows. Did you mean: { $near }?
+swap-target-without = To leave something out, say --without { $without } instead of aiming at “{ $word }”.
 swap-no-target = “{ $word }” is nothing that Lumped can aim at. Did you mean: { $near }?
 swap-where = What is cheapest depends on where it is bought. Say where, such as --region europe.
 swap-against = “{ $title }” is a { $kind } dough, so “{ $target }” would spoil it. Aim at something else, or start from the other dough.
