@@ -24,6 +24,7 @@ LOWEST, HIGHEST = -1.0, 15.0
 _LN10 = float(np.log(10))
 _GRID = np.linspace(LOWEST, HIGHEST, 33)
 _FEW = 16  # up to so many liquids the whole grid is looked at in one go
+_ALIKE = 1.5  # of many liquids: no further apart in pH than this, all start from one
 _STEPS, _LONGEST, _CLOSE = 40, 0.5, 1e-6
 _SLOPE, _RISE, _PEAK = 0.509, 0.3, 0.394  # Davies at 25 °C, and the ionic strength of his peak in mol/L
 
@@ -37,18 +38,24 @@ class Acidity:
     strength: Array
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class _Acids:
-    """Several acids' forms, from the one with most hydrogen on; forms that an acid lacks never occur."""
+    """Several acids' forms, from the one with most hydrogen on, and what D kinds of forms they are.
 
-    constants: Array  # (acids, forms, 1) sum of pKa up to the form
-    charges: Array  # (acids, forms, 1)
-    squares: Array  # (acids, forms, 1)
-    weights: Array  # (acids, 3, forms) 1, charge, its square
-    has_cations: bool
-    hydrogens: Array  # (1, forms, 1) given away
-    crowding: Array  # (acids, 2) rise of pKa with the acid's mol/L, and with its square
+    Forms of one kind have given away as many hydrogens and bear as many charges: pH and shielding do the same to them.
+    A form that an acid lacks never occurs.
+    """
+
     names: tuple[tuple[str, ...], ...]
+    charges: Array  # (acids, forms, 1)
+    kinds: NDArray[np.intp]  # (acids, forms) kind of each form
+    hydrogens: Array  # (D, 1) given away
+    squares: Array  # (D, 1) of the charge
+    shares: Array  # (acids, forms, 1) of a form at pH 0 without shielding, over the one with all hydrogen on
+    sums: Array  # (3 acids, D) sum of shares, of shares times charge, and times its square, by kind
+    first: Array  # (3 acids, D) the same of the forms with all hydrogen on
+    crowding: Array  # (acids, 2) rise of pKa with the acid's mol/L, and with its square
+    has_cations: bool
 
 
 def dissociated(acids: Mapping[str, ArrayLike], surplus: ArrayLike = 0.0, strength: ArrayLike | None = None) -> Acidity:
@@ -90,12 +97,7 @@ def dissociated(acids: Mapping[str, ArrayLike], surplus: ArrayLike = 0.0, streng
     flat = flat.reshape(len(given), math.prod(shape))
     amounts = flat[2:]
     table = _table(tuple(acids))
-    constants = table.constants
-    if table.crowding.any():
-        molar = 1e-3 * amounts[:, None]
-        rise = molar * (table.crowding[:, 0, None, None] + molar * table.crowding[:, 1, None, None])
-        constants = constants + rise * (table.hydrogens > 0)
-    liquid = _Liquid(amounts, constants, table, flat[0], flat[1])
+    liquid = _Liquid(amounts, table, flat[0], flat[1], _crowded(amounts, table))
     ph, shield, whole = _settled(liquid)
     terms = _terms(ph, shield, liquid)
     parts = amounts[:, None] * terms / terms.sum(axis=1, keepdims=True) * np.abs(table.charges)
@@ -157,10 +159,23 @@ class _Liquid:
     """What is given of n liquids."""
 
     amounts: Array  # (acids, n)
-    constants: Array  # (acids, forms, 1 or n)
     table: _Acids
     surplus: Array  # (n,)
     other: Array  # (n,) ionic strength of the strong ions
+    held_back: Array | None  # (acids, 1, n) share of its giving that a crowded acid keeps; None where none crowds
+
+    def only(self, rows: NDArray[np.intp]) -> "_Liquid":
+        """Some of them, in any order and number."""
+        held = None if self.held_back is None else self.held_back[:, :, rows]
+        return _Liquid(self.amounts[:, rows], self.table, self.surplus[rows], self.other[rows], held)
+
+
+def _crowded(amounts: Array, table: _Acids) -> Array | None:
+    """How strong acid holds itself back: it stands in the place of water. (acids, 1, n) [1]"""
+    if not table.crowding.any():
+        return None
+    molar = 1e-3 * amounts[:, None]
+    return np.asarray(np.exp(-_LN10 * molar * (table.crowding[:, :1, None] + molar * table.crowding[:, 1:, None])))
 
 
 def _settled(liquid: _Liquid) -> tuple[Array, Array, Array]:
@@ -195,25 +210,28 @@ def _step(pH: Array, shield: Array, liquid: _Liquid) -> tuple[Array, Array]:
 
 
 def _started(liquid: _Liquid, shield: Array) -> tuple[Array, Array]:
-    """Near pH and shielding, by looking at a grid, or by halving where there are many liquids."""
+    """Near pH and shielding: by looking at a grid; of many, by some of them if they are alike, else by halving."""
     count = len(liquid.surplus)
-    if count > _FEW:
-        low, high = np.full(count, LOWEST), np.full(count, HIGHEST)
-        for _ in range(5):
-            middle = (low + high) / 2
-            too_acid = _balance(middle, shield, liquid)[0] > 0
-            low, high = np.where(too_acid, middle, low), np.where(too_acid, high, middle)
-        return (low + high) / 2, shield
-    grid, wide = np.tile(_GRID, count), len(_GRID)
-    constants = liquid.constants if liquid.constants.shape[2] == 1 else liquid.constants.repeat(wide, axis=2)
-    each = _Liquid(
-        liquid.amounts.repeat(wide, axis=1),
-        constants,
-        liquid.table,
-        liquid.surplus.repeat(wide),
-        liquid.other.repeat(wide),
-    )
-    value, _, strength, _ = (found.reshape(count, -1) for found in _balance(grid, shield.repeat(wide), each))
+    if count <= _FEW:
+        return _on_grid(liquid, shield)
+    some = np.arange(_FEW) * (count // _FEW)
+    pH, shields = _on_grid(liquid.only(some), shield[some])
+    if pH.max() - pH.min() < _ALIKE:
+        return np.full(count, pH.mean()), np.full(count, shields.mean())
+    low, high = np.full(count, LOWEST), np.full(count, HIGHEST)
+    for _ in range(5):
+        middle = (low + high) / 2
+        too_acid = _balance(middle, shield, liquid)[0] > 0
+        low, high = np.where(too_acid, middle, low), np.where(too_acid, high, middle)
+    return (low + high) / 2, shield
+
+
+def _on_grid(liquid: _Liquid, shield: Array) -> tuple[Array, Array]:
+    """pH and shielding of few liquids, each looked at from the lowest to the highest pH."""
+    count, wide = len(liquid.surplus), len(_GRID)
+    each = liquid.only(np.arange(count).repeat(wide))
+    found = _balance(np.tile(_GRID, count), shield.repeat(wide), each)
+    value, strength = found[0].reshape(count, -1), found[2].reshape(count, -1)
     at, row = np.minimum(np.maximum(np.add.reduce(value > 0, 1), 1), wide - 1), np.arange(count)
     above, below = value[row, at - 1], value[row, at]
     share = np.minimum(np.maximum(above / (above - below), 0.2), 0.8)
@@ -251,39 +269,54 @@ def _waters(pH: Array, shield: Array) -> tuple[Array, Array]:
 
 def _moments(pH: Array, shield: Array, liquid: _Liquid) -> tuple[Array, Array]:
     """Mean charge of each acid's forms, and mean of its square, (acids, n)."""
-    sums = liquid.table.weights @ _terms(pH, shield, liquid)
+    table, count = liquid.table, len(pH)
+    kinds = _kinds(pH, shield, table)
+    sums = (table.sums @ kinds).reshape(-1, 3, count)
+    if liquid.held_back is not None:
+        first = (table.first @ kinds).reshape(-1, 3, count)
+        sums = first + liquid.held_back * (sums - first)
     return sums[:, 1] / sums[:, 0], sums[:, 2] / sums[:, 0]
 
 
 def _terms(pH: Array, shield: Array, liquid: _Liquid) -> Array:
     """How much of each acid is in each of its forms, over the one with all hydrogen on. (acids, forms, n) [1]"""
-    table = liquid.table
-    return np.asarray(np.exp(_LN10 * (table.hydrogens * pH + table.squares * shield - liquid.constants)))
+    terms = liquid.table.shares * _kinds(pH, shield, liquid.table)[liquid.table.kinds]
+    if liquid.held_back is not None:
+        terms[:, 1:] *= liquid.held_back
+    return np.asarray(terms)
+
+
+def _kinds(pH: Array, shield: Array, table: _Acids) -> Array:
+    """What pH and shielding do to each kind of form, (D, n). [1]"""
+    return np.asarray(np.exp(_LN10 * (table.hydrogens * pH + table.squares * shield)))
 
 
 @cache
 def _table(acids: tuple[str, ...]) -> _Acids:
-    """Constants of some acids, as arrays."""
-    book = handbook()
-    entries = [book.entry("acids", acid) for acid in acids]
+    """Some acids' forms, as arrays."""
+    entries = [handbook().entry("acids", acid) for acid in acids]
     forms = 1 + max((len(entry.facts["anions"]) for entry in entries), default=1)
-    constants = np.full((len(acids), forms, 1), np.inf)
-    charges = np.zeros((len(acids), forms, 1))
+    shares, charges = np.zeros((len(acids), forms, 1)), np.zeros((len(acids), forms, 1))
     names: list[tuple[str, ...]] = []
     for row, entry in enumerate(entries):
         steps, base = len(entry.facts["anions"]), int(entry.facts.get("charge", 0))
-        constants[row, : steps + 1, 0] = np.cumsum(
-            [0.0, *(entry.rows[f"pKa_{step}"].printed for step in range(1, steps + 1))]
-        )
+        given = [0.0, *(entry.rows[f"pKa_{step}"].printed for step in range(1, steps + 1))]
+        shares[row, : steps + 1, 0] = 10 ** -np.cumsum(given)
         charges[row, : steps + 1, 0] = base - np.arange(steps + 1)
         names.append((entry.facts.get("bare", "") if base else "", *entry.facts["anions"]))
-    crowding = np.array(
-        [
-            [entry.rows[each].printed if each in entry.rows else 0.0 for each in ("crowding", "crowding_squared")]
-            for entry in entries
-        ]
-    ).reshape(len(acids), 2)
-    hydrogens = np.arange(forms, dtype=float)[None, :, None]
-    cations = bool((charges > 0).any())
-    weights = np.concatenate([np.ones_like(charges), charges, charges**2], axis=2).transpose(0, 2, 1).copy()
-    return _Acids(constants, charges, charges**2, weights, cations, hydrogens, crowding, tuple(names))
+    crowding = [
+        [entry.rows[each].printed if each in entry.rows else 0.0 for each in ("crowding", "crowding_squared")]
+        for entry in entries
+    ]
+    squares = charges[:, :, 0] ** 2
+    each = np.stack([np.broadcast_to(np.arange(forms), squares.shape), squares], axis=-1).reshape(-1, 2)
+    found, kinds = np.unique(each, axis=0, return_inverse=True)
+    kinds = kinds.reshape(len(acids), forms)
+    powers = shares * np.stack([np.ones_like(squares), charges[:, :, 0], squares], axis=-1)
+    is_kind = kinds[:, :, None] == np.arange(len(found))
+    return _Acids(
+        names=tuple(names), charges=charges, kinds=kinds, hydrogens=found[:, :1], squares=found[:, 1:], shares=shares,
+        sums=np.einsum("afp,afd->apd", powers, is_kind).reshape(3 * len(acids), len(found)),
+        first=np.einsum("ap,ad->apd", powers[:, 0], is_kind[:, 0]).reshape(3 * len(acids), len(found)),
+        crowding=np.array(crowding).reshape(len(acids), 2), has_cations=bool((charges > 0).any()),
+    )  # fmt: skip

@@ -6,14 +6,14 @@ and what mixes several salts adds to it, each by its share of the conductivity.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.braking import salts
 from lumped.chemistry.brine import T20, TABLE_BEGINS, TABLE_ENDS, warmth_width
-from lumped.chemistry.mixture import Mixture, mixed
+from lumped.chemistry.mixture import Mixture, mixed, plan_of
 from lumped.chemistry.potash import STRONGEST
 from lumped.quantities import Provenance, Status
 from lumped.reference import handbook
@@ -75,14 +75,14 @@ def width_of(found: Mixture, temperature: ArrayLike) -> Array:
     (...) float
         Half-width. [1]
     """
-    pairs, plan = found.pairs(), found.plan
-    known = _known_widths(found.strength)[plan.curve]
-    thin, climb = _guessed_widths(found.ions)
-    guessed = thin + climb * np.sqrt(1e-3 * found.strength)
-    each = np.where(plan.tabulated[:, :, None], known, np.hypot(known, guessed))
-    several = _SEVERAL * (1 - (pairs**2).sum(axis=(0, 1)))
-    warmth = np.broadcast_to(_warmth_widths(found, pairs, temperature), several.shape)
-    return np.asarray(np.hypot((pairs * each).sum(axis=(0, 1)) + warmth, several).reshape(found.shape))
+    pairs, kinds = found.pairs(), _kinds(found.ions)
+    carried = kinds.members @ pairs.reshape(-1, pairs.shape[2])
+    known = _known_widths(found.strength)[kinds.curve]
+    guessed = kinds.thin + kinds.climb * np.sqrt(1e-3 * found.strength)
+    each = (carried * np.sqrt(known**2 + guessed**2)).sum(axis=0)
+    several = _SEVERAL * (1 - np.einsum("pmn,pmn->n", pairs, pairs))
+    warmth = _warmth_widths(found, pairs, temperature)
+    return np.asarray(np.sqrt((each + warmth) ** 2 + several**2).reshape(found.shape))
 
 
 def _known_widths(strength: Array) -> Array:
@@ -103,14 +103,32 @@ def _salt_figures() -> tuple[Array, Array, Array]:
     )
 
 
-@cache
-def _guessed_widths(ions: tuple[str, ...]) -> tuple[Array, Array]:
-    """What a pair without a table adds in thin liquid, and with the root of strength, each (P, M, 1). [1]"""
-    charge = {ion: int(handbook().value("ions", ion, "charge").mean) for ion in ions}
-    cations, anions = [ion for ion in ions if charge[ion] > 0], [ion for ion in ions if charge[ion] < 0]
-    pairs = [[_GUESSED.get((charge[c], -charge[a]), _GUESSED_OTHERS) for a in anions] for c in cations]
-    both = np.array(pairs, float).reshape(len(cations), len(anions), 2, 1)
-    return both[:, :, 0], both[:, :, 1]
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Kinds:
+    """The G kinds of pairs of cation and anion in a liquid; those of a kind are equally sure at any strength."""
+
+    members: Array  # (G, pairs) 1 where a pair is of that kind
+    curve: NDArray[np.intp]  # (G,) row of the salt whose table brakes it
+    thin: Array  # (G, 1) what it adds in thin liquid that a pair has no table of its own [1]
+    climb: Array  # (G, 1) and with the root of ionic strength [(L/mol)^½]
+
+
+@lru_cache(1024)
+def _kinds(ions: tuple[str, ...]) -> _Kinds:
+    plan = plan_of(ions)
+    charge = [int(handbook().value("ions", ion, "charge").mean) for ion in ions]
+    guesses = [_GUESSED.get((charge[c], -charge[a]), _GUESSED_OTHERS) for c in plan.cations for a in plan.anions]
+    own = plan.tabulated.ravel().tolist()
+    pairs = [
+        (row, *((0.0, 0.0) if known else guess))
+        for row, known, guess in zip(plan.curve.ravel().tolist(), own, guesses, strict=True)
+    ]
+    kinds = sorted(set(pairs))
+    figures = np.array(kinds, float).reshape(len(kinds), 3)
+    return _Kinds(
+        members=np.array([[float(each == kind) for each in pairs] for kind in kinds]).reshape(len(kinds), len(pairs)),
+        curve=figures[:, 0].astype(int), thin=figures[:, 1:2], climb=figures[:, 2:],
+    )  # fmt: skip
 
 
 def _warmth_widths(found: Mixture, pairs: Array, temperature: ArrayLike) -> Array:

@@ -20,7 +20,7 @@ from lumped.chemistry.density import water_density
 from lumped.chemistry.potash import potash_warmth
 from lumped.reference import handbook
 
-__all__ = ["Mixture", "limiting_conductivity", "mixed", "mixture_conductivity"]
+__all__ = ["Mixture", "Plan", "limiting_conductivity", "mixed", "mixture_conductivity", "plan_of"]
 
 Array = NDArray[np.float64]
 _TINY = 1e-12
@@ -51,7 +51,7 @@ def limiting_conductivity(ion: str) -> float:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class _Plan:
+class Plan:
     """What does not depend on amounts: which curve brakes which pair of P cations and M anions."""
 
     cations: Array  # (P,) rows of the ions
@@ -86,7 +86,7 @@ class Mixture:
     """
 
     ions: tuple[str, ...]
-    plan: _Plan
+    plan: Plan
     parts: Array
     shares: Array
     strength: Array
@@ -163,7 +163,7 @@ def mixed(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> Mixture:
     """
     refuse_temperature(temperature)
     ions = tuple(charges)
-    plan = _plan(ions)
+    plan = plan_of(ions)
     amounts, kelvins, shape = _stacked(charges, temperature)
     if not isinstance(kelvins, float) or kelvins != T20:
         amounts = amounts * _expansion(kelvins)
@@ -201,7 +201,7 @@ def _stacked(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> tuple[
     return amounts, kelvins, shape
 
 
-def _felt(pairs: Array, plan: _Plan, shares: Array) -> Array:
+def _felt(pairs: Array, plan: Plan, shares: Array) -> Array:
     """What each ion feels of its counter-ions, (ions, n), from what each pair of cation and anion does, (P, M, n)."""
     felt = np.empty_like(shares)
     felt[plan.cations] = (pairs * shares[plan.anions]).sum(axis=1)
@@ -246,14 +246,15 @@ def _log_warmth_at(kelvins: float) -> float:
 
 
 @lru_cache(1024)
-def _plan(ions: tuple[str, ...]) -> _Plan:
+def plan_of(ions: tuple[str, ...]) -> Plan:
+    """Say which table brakes which pair of some ions."""
     book, keys = handbook(), list(salts())
     positive = {ion: book.value("ions", ion, "charge").mean > 0 for ion in ions}
     cations, anions = ([row for row, ion in enumerate(ions) if positive[ion] is sign] for sign in (True, False))
     pairs = [[_standing_for(ions[plus], ions[minus]) for minus in anions] for plus in cations]
     shape = (len(cations), len(anions))
     powers = [_power(ion) for ion in ions]
-    return _Plan(
+    return Plan(
         cations=np.array(cations, int), anions=np.array(anions, int),
         valences=np.array([float(valence(ion)) for ion in ions]),
         limits=np.array([[cold_limits()[ion]] for ion in ions]).reshape(-1, 1),
