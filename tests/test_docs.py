@@ -45,6 +45,20 @@ def test_a_command_in_the_docs_runs(command: str, capsys, monkeypatch):
     assert capsys.readouterr().out
 
 
+SNIPPETS = [
+    (page, block)
+    for page in PAGES
+    if "$ lumped notebook " not in page.read_text("utf-8")
+    for block in blocks(page, "python")
+]
+
+
+@pytest.mark.parametrize(("page", "block"), SNIPPETS, ids=lambda given: getattr(given, "name", ""))
+def test_python_in_the_docs_runs(page: Path, block: str, monkeypatch):
+    monkeypatch.chdir(ROOT)
+    exec(compile(block, str(page), "exec"), {})
+
+
 KEEPING = [page for page in PAGES if "$ lumped notebook " in page.read_text("utf-8")]
 
 

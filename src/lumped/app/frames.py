@@ -23,7 +23,7 @@ def doughs(
     temperature_degC: float = 20.0,
     draws: int = 0,
     region: str | None = None,
-    labels: Sequence[Path] = (),
+    labels: Sequence[str | Path] = (),
 ) -> "pd.DataFrame":
     """Work out a recipe for each row of a frame, all in one pass.
 
@@ -41,7 +41,7 @@ def doughs(
         How many draws of what is open, such as 256, for intervals; 0 for the middle of what is believed alone.
     region : str, optional
         Where it is bought; without it there is no cost.
-    labels : sequence of Path
+    labels : sequence of str or Path
         Ingredient files, for what the handbook does not have.
 
     Returns
@@ -70,7 +70,7 @@ def doughs(
     from lumped.pantry import price
     from lumped.pantry import region as region_of
 
-    shop = shop_with(labels)
+    shop = shop_with([*map(Path, labels)])
     keys = [shop.find(str(name), str(name)).key for name in grams.columns]
     masses = grams.apply(pd.to_numeric, errors="coerce").where(grams.notna(), 0.0).to_numpy(float).T / 1e3
     prices = None
@@ -90,15 +90,15 @@ def doughs(
     return pd.DataFrame(columns, index=grams.index)
 
 
-def steps(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = ()) -> "pd.DataFrame":
+def steps(path: str | Path, *, batches: Sequence[str | Path] = (), labels: Sequence[str | Path] = ()) -> "pd.DataFrame":
     """Give the chain of a recipe's dough by key: words, unit, mean, low, high, status, sources.
 
     Parameters
     ----------
-    path : Path
+    path : str or Path
         A recipe file.
-    batches, labels : sequence of Path
-        As of `app.dough`.
+    batches, labels : sequence of str or Path
+        Batch files that the prediction learns from; ingredient files, for what the handbook does not have.
 
     Raises
     ------
@@ -109,7 +109,7 @@ def steps(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
 
     from lumped.app.uses import dough
 
-    found = dough(path, batches=batches, labels=labels)
+    found = dough(Path(path), batches=[*map(Path, batches)], labels=[*map(Path, labels)])
     rows = [
         (each.words, each.value.unit, each.value.mean, each.value.low, each.value.high,
          each.value.provenance.status.value, ", ".join(each.value.provenance.sources))
@@ -120,12 +120,12 @@ def steps(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
     return pd.DataFrame(rows, columns=names, index=keys)
 
 
-def ingredients(labels: Sequence[Path] = ()) -> "pd.DataFrame":
+def ingredients(labels: Sequence[str | Path] = ()) -> "pd.DataFrame":
     """Give the mass shares of all ingredients: a row for each, a column for each compound; each row sums to one.
 
     Parameters
     ----------
-    labels : sequence of Path
+    labels : sequence of str or Path
         Ingredient files, for what the handbook does not have.
 
     Examples
@@ -139,7 +139,7 @@ def ingredients(labels: Sequence[Path] = ()) -> "pd.DataFrame":
     from lumped.app.uses import shop_with
     from lumped.chemistry.compounds import compounds
 
-    shop = shop_with(labels)
+    shop = shop_with([*map(Path, labels)])
     keys = list(shop)
     names = pd.Index([each.key for each in compounds()], name="compound")
     return pd.DataFrame(shop.matrix(keys).T, index=pd.Index(keys, name="ingredient"), columns=names)
