@@ -84,7 +84,14 @@ def off_and_width(key):
     return off, width
 
 
-CACHES = (braking.braking_curves, mixture._plan, mixture._standing_for, mixture._ends, certainty._salt_figures)
+CACHES = (
+    braking.braking_curves,
+    mixture.plan_of,
+    mixture._standing_for,
+    mixture._ends,
+    certainty._salt_figures,
+    certainty._kinds,
+)
 
 
 @pytest.fixture

@@ -227,7 +227,7 @@ def _started(liquid: _Liquid, shield: Array) -> tuple[Array, Array]:
 
 
 def _on_grid(liquid: _Liquid, shield: Array) -> tuple[Array, Array]:
-    """pH and shielding of few liquids, each looked at from the lowest to the highest pH."""
+    """Near pH and shielding of few liquids, each looked at from the lowest to the highest pH."""
     count, wide = len(liquid.surplus), len(_GRID)
     each = liquid.only(np.arange(count).repeat(wide))
     found = _balance(np.tile(_GRID, count), shield.repeat(wide), each)
