@@ -7,7 +7,7 @@ from typing import Any
 from lumped.errors import InputError
 from lumped.texts import say
 
-__all__ = ["is_there", "read_document"]
+__all__ = ["is_there", "read_document", "text_of"]
 
 SIZE_LIMIT = 2_000_000
 DEPTH_LIMIT = 32
@@ -35,7 +35,7 @@ def read_document(path: Path, kind: str, *, failure: type[InputError] = InputErr
     InputError
         If the file is not there, too large, no TOML, too deep, or of another kind.
     """
-    text = _text_of(path, failure)
+    text = text_of(path, failure=failure)
     try:
         document = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
@@ -51,7 +51,23 @@ def read_document(path: Path, kind: str, *, failure: type[InputError] = InputErr
     return document
 
 
-def _text_of(path: Path, failure: type[InputError]) -> str:
+def text_of(path: Path, *, failure: type[InputError] = InputError, no_text: str = "document-not-text") -> str:
+    """Give the text of a file within the limit on size; other encodings than UTF-8 are refused, not guessed.
+
+    Parameters
+    ----------
+    path : Path
+        The file.
+    failure : type of InputError
+        Which error to raise.
+    no_text : str
+        Key of the sentence for a file that is no UTF-8 text.
+
+    Raises
+    ------
+    InputError
+        If the file is not there, a folder, too large, or no text.
+    """
     try:
         if path.is_dir():
             raise failure("document-is-folder", file=str(path))
@@ -63,7 +79,7 @@ def _text_of(path: Path, failure: type[InputError]) -> str:
     except FileNotFoundError:
         raise failure("document-missing", file=str(path)) from None
     except UnicodeDecodeError:
-        raise failure("document-not-text", file=str(path)) from None
+        raise failure(no_text, file=str(path)) from None
     except (OSError, ValueError) as error:
         problem = getattr(error, "strerror", None) or str(error)
         raise failure("document-unreadable", file=repr(str(path)), problem=problem) from None

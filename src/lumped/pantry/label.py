@@ -49,6 +49,8 @@ class Label:
         Mass of the serving. [kg]
     serving_measure : str
         The measure that the serving fills, "1/4 cup"; "" if none is given.
+    filled : str
+        How that measure was filled, one of `ingredient.METHODS`; "" if nobody says.
     allergens, may_contain : tuple of str or None
         Allergens as the packet names them; an empty tuple where it says that there are none.
     contains, roles : tuple of str
@@ -76,6 +78,7 @@ class Label:
     density: float | None = None
     serving: float | None = None
     serving_measure: str = ""
+    filled: str = ""
     allergens: tuple[str, ...] | None = None
     may_contain: tuple[str, ...] | None = None
     contains: tuple[str, ...] = ()

@@ -72,6 +72,9 @@ class LabelFile(BaseModel):
     serving: Annotated[str, StringConstraints(max_length=40, strip_whitespace=True)] = Field(
         "", description='The measure that a serving fills: "1/4 cup", "2 tbsp".'
     )
+    filled: Literal["spooned", "scooped", "sifted", "poured", "packed", "levelled"] | None = Field(
+        None, description="How that measure was filled; unsaid: as is usual for what it is like, else levelled."
+    )
     allergens: Words | None = Field(None, description="Allergens that it contains; an empty list if it says none.")
     may_contain: Words | None = Field(None, description="Allergens that it may contain.")
     contains: Annotated[list[Literal["gluten", "corn", "animal", "alcohol"]], Field(max_length=4)] = Field(
@@ -145,6 +148,7 @@ def label_of(file: LabelFile) -> Label:
         fibre_within=file.fibre_within, sodium_from=file.sodium_from,
         density=None if file.density_g_per_mL is None else 1000 * file.density_g_per_mL,
         serving=None if file.serving_g is None else file.serving_g / _GRAMS_PER_KG, serving_measure=file.serving,
+        filled=file.filled or "",
         allergens=None if file.allergens is None else tuple(file.allergens),
         may_contain=None if file.may_contain is None else tuple(file.may_contain),
         contains=tuple(file.contains), roles=tuple(file.roles), **figures,

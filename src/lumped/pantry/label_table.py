@@ -11,18 +11,18 @@ from difflib import get_close_matches
 from pathlib import Path
 from typing import Any
 
-from lumped.documents.reading import SIZE_LIMIT
+from lumped.documents import checked, text_of
 from lumped.errors import InputError
 from lumped.pantry.ingredient import Ingredient
 from lumped.pantry.label_file import LabelFile, labelled_from
 from lumped.pantry.pantry import Pantry
 
-__all__ = ["read_labels_csv"]
+__all__ = ["labels_in", "read_labels_csv"]
 
 _MOST = 500
 _CELL = 2000
 _LISTS = {"allergens", "may_contain", "contains", "roles"}
-_TEXTS = {"title", "like", "per", "sodium_from", "serving"}
+_TEXTS = {"title", "like", "per", "sodium_from", "serving", "filled"}
 _COLUMNS = [field.alias or name for name, field in LabelFile.model_fields.items() if name not in ("kind", "schema_")]
 
 
@@ -45,42 +45,62 @@ def read_labels_csv(path: Path, shop: Pantry | None = None) -> tuple[Ingredient,
     InputError
         If something can't be read or can't be, with file, line and remedy.
     """
-    name = str(path)
-    lines, decimal_comma = _lines(_text_of(path), name)
+    found = labels_in(text_of(path, no_text="label-csv-encoding"), str(path), shop)
+    return tuple(ingredient for _, ingredient in found)
+
+
+def labels_in(text: str, name: str, shop: Pantry | None = None) -> tuple[tuple[dict[str, Any], Ingredient], ...]:
+    r"""Read each line of a CSV table.
+
+    Parameters
+    ----------
+    text : str
+        The table.
+    name : str
+        Its file, for messages.
+    shop : Pantry, optional
+        Where similar ingredients are looked up; the handbook's.
+
+    Returns
+    -------
+    tuple of (dict, Ingredient)
+        Each line as the document that an ingredient file would be, and the ingredient.
+
+    Raises
+    ------
+    InputError
+        If something can't be read or can't be, with file, line and remedy.
+
+    Examples
+    --------
+    >>> labels_in("title;salt_g\nour salt;99,8", "a.csv")[0][0]["salt_g"]
+    99.8
+    """
+    lines, decimal_comma = _lines(text, name)
     headings = _headings(lines[0][1], name)
     if len(lines) == 1:
         raise InputError("label-csv-none", file=name)
     if len(lines) - 1 > _MOST:
         raise InputError("label-csv-long", file=name, limit=_MOST)
-    found: dict[str, Ingredient] = {}
+    found: dict[str, tuple[dict[str, Any], Ingredient]] = {}
     for number, cells in lines[1:]:
-        if len(cells) != len(headings):
-            raise InputError("label-csv-width", file=name, line=number, found=len(cells), wanted=len(headings))
-        document = _document(dict(zip(headings, cells, strict=True)), decimal_comma)
-        each = labelled_from(document, f"{name}, line {number}", shop)
+        document, where = _in_line(number, cells, headings, decimal_comma, name)
+        each = labelled_from(document, where, shop)
         if each.key in found:
             raise InputError("label-twice", file=name, name=each.name)
-        found[each.key] = each
+        found[each.key] = (document, each)
     return tuple(found.values())
 
 
-def _text_of(path: Path) -> str:
-    """The file's text within the limit on size; other encodings than UTF-8 are refused, not guessed."""
-    try:
-        if path.is_dir():
-            raise InputError("document-is-folder", file=str(path))
-        if path.stat().st_size > SIZE_LIMIT:
-            raise InputError("document-too-large", file=str(path), limit="2 MB")
-        return path.read_text(encoding="utf-8-sig")
-    except InputError:
-        raise
-    except FileNotFoundError:
-        raise InputError("document-missing", file=str(path)) from None
-    except UnicodeDecodeError:
-        raise InputError("label-csv-encoding", file=str(path)) from None
-    except (OSError, ValueError) as error:
-        problem = getattr(error, "strerror", None) or str(error)
-        raise InputError("document-unreadable", file=repr(str(path)), problem=problem) from None
+def _in_line(
+    number: int, cells: list[str], headings: list[str], decimal_comma: bool, name: str
+) -> tuple[dict[str, Any], str]:
+    if len(cells) != len(headings):
+        raise InputError("label-csv-width", file=name, line=number, found=len(cells), wanted=len(headings))
+    where = f"{name}, line {number}"
+    document = _document(dict(zip(headings, cells, strict=True)), decimal_comma)
+    file = checked(LabelFile, document, Path(where), failure=InputError)
+    return file.model_dump(exclude_unset=True, by_alias=True), where
 
 
 def _lines(text: str, name: str) -> tuple[list[tuple[int, list[str]]], bool]:

@@ -11,7 +11,7 @@ from lumped.pantry.assuming import composed_of, counts_fibre_within
 from lumped.pantry.ingredient import Ingredient
 from lumped.pantry.label import NUTRIENTS, Label, allergens_named
 from lumped.pantry.pantry import Pantry, pantry
-from lumped.pantry.serving import density_of, weights_of
+from lumped.pantry.serving import density_of, way_of_filling, weights_of
 from lumped.quantities import Provenance, Status
 from lumped.texts import say
 
@@ -67,7 +67,7 @@ def labelled(label: Label, shop: Pantry | None = None) -> Ingredient:
     return Ingredient(
         key=label.key, name=label.name, names={"en": label.name}, composition=composition, moisture=moisture,
         minerals=minerals, weights=weights_of(label, like, said), density=density_of(label, like),
-        usual_method=like.usual_method if like else "levelled", grain=like.grain if like else None,
+        usual_method=way_of_filling(label, like), grain=like.grain if like else None,
         roles=label.roles or (like.roles if like else _roles(composition)), allergens_eu=names_eu,
         allergens_us=names_us, may_contain=_traces(label, like, {*names_eu, *names_us}),
         contains=label.contains or (like.contains if like else ()), cautions=like.cautions if like else (),

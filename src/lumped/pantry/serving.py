@@ -11,7 +11,7 @@ from lumped.pantry.label import Label
 from lumped.quantities import Provenance, Status, Value
 from lumped.texts import say
 
-__all__ = ["density_of", "weights_of"]
+__all__ = ["density_of", "way_of_filling", "weights_of"]
 
 _US_CUP, _LABEL_CUP = 236.5882365, 240.0  # US customary; 21 CFR 101.9(b)(5)(viii) [mL]
 _PER_CUP = {"cup": 1, "tbsp": 16, "tsp": 48}
@@ -81,7 +81,7 @@ def weights_of(label: Label, like: Ingredient | None, said: list[str]) -> Mappin
     >>> weights_of(flakes, None, [])["cup"]["levelled"].text()  # of 240 mL by law, of 236.6 mL in a kitchen
     '0.118 kg (0.106 to 0.130)'
     """
-    method = like.usual_method if like else "levelled"
+    method = way_of_filling(label, like)
     if label.serving_measure:
         measure, count = _measure_of(label)
         cup = (label.serving or 0.0) / count * _PER_CUP[measure] * _US_CUP / _LABEL_CUP
@@ -95,6 +95,18 @@ def weights_of(label: Label, like: Ingredient | None, said: list[str]) -> Mappin
         }
     said.append(say("label-assumed-no-weight"))
     return {}
+
+
+def way_of_filling(label: Label, like: Ingredient | None) -> str:
+    """Tell how its measures are filled: as the label or its owner says, as is usual for its like, else levelled.
+
+    Examples
+    --------
+    >>> way_of_filling(Label(name="flakes", serving_measure="1 cup", filled="packed"), None)
+    'packed'
+    """
+    said = label.filled if label.serving_measure else ""
+    return said or (like.usual_method if like else "levelled")
 
 
 def _by_cup(cup: float, spread: float, method: str, origin: Provenance) -> dict[str, dict[str, Value]]:
