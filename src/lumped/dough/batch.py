@@ -1,11 +1,12 @@
 """One making of a recipe: what was really weighed, how it felt, and what was measured on it."""
 
+import re
 from dataclasses import dataclass, replace
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, StringConstraints, model_validator
 
 from lumped.documents import checked, read_document
 from lumped.dough.known import measured_dough
@@ -15,12 +16,25 @@ from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
 
-__all__ = ["Batch", "BatchFile", "batch_schema", "build_batch", "read_batch"]
+__all__ = ["Batch", "BatchFile", "batch_schema", "build_batch", "measured_value", "read_batch"]
 
 Line = Annotated[str, StringConstraints(min_length=1, max_length=200, strip_whitespace=True)]
 Grams = Annotated[float, Field(gt=0, le=100_000, allow_inf_nan=False)]
 Ohmmetres = Annotated[float, Field(gt=0, le=1e12, allow_inf_nan=False)]
+_WRITTEN_DAY = re.compile(r"\d{4}-\d{2}-\d{2}")
 _EXACTLY = 0.005  # of a kitchen scale that was read and written down
+
+
+def _day(given: object) -> object:
+    """Take a day as TOML has it, or as JSON writes it; no moment, and no number."""
+    if isinstance(given, str) and _WRITTEN_DAY.fullmatch(given):
+        return given
+    if isinstance(given, date) and not isinstance(given, datetime):
+        return given
+    raise ValueError("Write the day alone, as in 2026-05-08")
+
+
+Day = Annotated[date, BeforeValidator(_day)]
 
 
 class _Table(BaseModel):
@@ -59,7 +73,7 @@ class BatchFile(_Table):
     schema_: Literal[1] = Field(alias="schema")
     title: Line
     recipe: Line = Field(description="The recipe's file, beside this one.")
-    made_on: date | None = Field(None, description="The day.")
+    made_on: Day | None = Field(None, description="The day.")
     weighed: Annotated[list[WeighedEntry], Field(max_length=60)] = Field(
         [], description="What was really weighed; what is not named is as in the recipe."
     )
@@ -144,13 +158,26 @@ def build_batch(file: BatchFile, recipe: Recipe, name: str, shop: Pantry | None 
         recipe, title=file.title, portions=tuple(portions), weighed_after=after, temperature=temperature,
         invented=recipe.invented or file.invented,
     )  # fmt: skip
-    found = measured and measured_dough(
-        measured.resistivity_ohm_m, measured.measured_by, low=measured.low_ohm_m, high=measured.high_ohm_m
-    )
     return Batch(
         title=file.title, recipe=made, made_on=file.made_on, feel=file.feel,
-        measured=found.resistivity if found else None, invented=made.invented,
+        measured=measured_value(file), invented=made.invented,
     )  # fmt: skip
+
+
+def measured_value(file: BatchFile) -> Value | None:
+    """Give the resistivity that was measured on a batch. [Ω·m]
+
+    Raises
+    ------
+    RecipeError
+        If it was measured in a way that does not measure dough, or its ends can't be.
+    """
+    if file.measured is None:
+        return None
+    each = file.measured
+    return measured_dough(
+        each.resistivity_ohm_m, each.measured_by, low=each.low_ohm_m, high=each.high_ohm_m
+    ).resistivity  # fmt: skip
 
 
 def _weighed_portion(key: str, mass: float) -> Portion:

@@ -7,6 +7,7 @@ from lumped.circuit import Gauge, gauge
 from lumped.documents import is_there
 from lumped.dough import Dough, knead, measured_dough, read_recipe, unknown_dough
 from lumped.errors import SculptureError
+from lumped.pantry import Pantry
 from lumped.reference import handbook
 from lumped.sculpt.legs import place_leg
 from lumped.sculpt.lumps import place_lumps
@@ -21,13 +22,15 @@ LEG_LIMIT = 200
 _STATES: dict[PartKind, tuple[str, ...]] = {"switch": ("open", "closed"), "pack": ("fresh", "tired")}
 
 
-def read_sculpture(path: Path) -> Sculpture:
+def read_sculpture(path: Path, shop: Pantry | None = None) -> Sculpture:
     """Read a sculpture file and put it on the table.
 
     Parameters
     ----------
     path : Path
         The TOML file.
+    shop : Pantry, optional
+        The ingredients that its recipes may name; the handbook's.
 
     Returns
     -------
@@ -38,10 +41,10 @@ def read_sculpture(path: Path) -> Sculpture:
     SculptureError, RecipeError
         If something can't be read or can't exist, with file, key, value and remedy.
     """
-    return build_sculpture(read_sculpture_file(path), path)
+    return build_sculpture(read_sculpture_file(path), path, shop)
 
 
-def build_sculpture(file: SculptureFile, path: Path) -> Sculpture:
+def build_sculpture(file: SculptureFile, path: Path, shop: Pantry | None = None) -> Sculpture:
     """Put the contents of a sculpture file on the table.
 
     Parameters
@@ -50,6 +53,8 @@ def build_sculpture(file: SculptureFile, path: Path) -> Sculpture:
         The checked contents.
     path : Path
         Where they come from: recipes are looked for beside it, messages name it.
+    shop : Pantry, optional
+        The ingredients that its recipes may name; the handbook's.
 
     Returns
     -------
@@ -70,13 +75,13 @@ def build_sculpture(file: SculptureFile, path: Path) -> Sculpture:
             raise SculptureError("sculpture-joined-self", file=str(path), leg=pair[0])
     return Sculpture(
         title=file.title, story=file.story.strip(), invented=file.invented, path=path,
-        doughs={name: _dough(name, entry, path) for name, entry in file.doughs.items()},
+        doughs={name: _dough(name, entry, path, shop) for name, entry in file.doughs.items()},
         looks={name: Look(colour=entry.colour, mark=entry.mark) for name, entry in file.doughs.items()},
         lumps=lumps, parts=parts, joined=tuple(dict.fromkeys(tuple(sorted(pair)) for pair in file.joined)),  # type: ignore[misc]
     )  # fmt: skip
 
 
-def _dough(name: str, entry: DoughEntry, path: Path) -> Dough:
+def _dough(name: str, entry: DoughEntry, path: Path, shop: Pantry | None) -> Dough:
     if entry.recipe is not None:
         recipe = path.parent / entry.recipe
         if not is_there(recipe) and is_there(path.parent / recipe.name):
@@ -85,7 +90,7 @@ def _dough(name: str, entry: DoughEntry, path: Path) -> Dough:
             raise SculptureError(
                 "sculpture-recipe", file=str(path), dough=name, recipe=entry.recipe, folder=str(recipe.parent)
             )
-        return knead(read_recipe(recipe))
+        return knead(read_recipe(recipe, shop), shop)
     if entry.unknown is not None:
         return unknown_dough(entry.unknown)
     assert entry.resistivity_ohm_m is not None
