@@ -5,12 +5,26 @@
 """
 
 from lumped.app.settings import Settings, load_settings
-from lumped.app.uses import check, dough, draw, parts, ports, ready_to_write, schema, sheet, shop_with, wall, what_if
+from lumped.app.uses import (
+    check,
+    dough,
+    dough_in_notebook,
+    draw,
+    parts,
+    ports,
+    ready_to_write,
+    schema,
+    sheet,
+    shop_with,
+    wall,
+    what_if,
+)
 
 __all__ = [
     "Settings",
     "check",
     "dough",
+    "dough_in_notebook",
     "draw",
     "load_settings",
     "parts",

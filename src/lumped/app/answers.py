@@ -7,7 +7,7 @@ from collections.abc import Callable
 from functools import cache
 from typing import Any, Literal
 
-from lumped.app.given import Given, laid_out
+from lumped.app.given import Given, labels_laid_out, laid_out
 
 __all__ = ["answered", "get_ready", "lump_drawn", "printed", "sketched"]
 
@@ -38,7 +38,8 @@ def answered(given: Given, report: Report) -> dict[str, Any]:
     from lumped.picture import sculpture_svg
 
     with laid_out(given) as path:
-        verdict = check(path, effort=given.effort, report=lambda share: report(0.9 * share))
+        verdict = check(path, effort=given.effort, report=lambda share: report(0.9 * share),
+                        labels=labels_laid_out(given))  # fmt: skip
     drawings = {f"{view}-{theme}": sculpture_svg(verdict, theme=theme, view=view) for view in VIEWS for theme in THEMES}
     report(1.0)
     return {
@@ -52,11 +53,12 @@ def answered(given: Given, report: Report) -> dict[str, Any]:
 
 def sketched(given: Given, report: Report) -> dict[str, str]:
     """Draw a sculpture that is not judged yet: SVG by view and theme ("dough-light")."""
+    from lumped.app.own import shop_of
     from lumped.picture import View, sculpture_svg
     from lumped.sculpt import read_sculpture
 
     with laid_out(given) as path:
-        sculpture = read_sculpture(path)
+        sculpture = read_sculpture(path, shop_of(given))
     report(0.5)
     return {f"dough-{theme}": sculpture_svg(View(sculpture=sculpture), theme=theme) for theme in THEMES}
 
@@ -68,7 +70,8 @@ def printed(task: tuple[Given, Paper], report: Report) -> bytes:
 
     given, paper = task
     with laid_out(given) as path:
-        verdict = check(path, effort=given.effort, report=lambda share: report(0.9 * share))
+        verdict = check(path, effort=given.effort, report=lambda share: report(0.9 * share),
+                        labels=labels_laid_out(given))  # fmt: skip
         return sheet_pdf(verdict, paper=paper)
 
 

@@ -10,12 +10,13 @@ from hashlib import sha256
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.changing import changes_to
-from lumped.app.given import Given, laid_out
-from lumped.app.readings import recipe_of
+from lumped.app.given import Given, labels_laid_out, laid_out
+from lumped.app.own import kneading_of, shop_of
 from lumped.app.sources import told_of
 
 if TYPE_CHECKING:
     from lumped.dough.swap import Proposal, Swap
+    from lumped.pantry import Pantry
 
 __all__ = ["LAMPS_FIRST", "Question", "cared", "mixed", "salted", "swapped", "wall_lasts", "walled"]
 
@@ -45,7 +46,7 @@ def swapped(question: Question, report: Report) -> dict[str, Any]:
     said = question.said
     with laid_out(question.given) as path:
         found = swap(path, without=said["without"], diets=said["diets"], region=said["region"],
-                     target=said["target"] or None)  # fmt: skip
+                     target=said["target"] or None, labels=labels_laid_out(question.given))  # fmt: skip
     report(1.0)
     sources: dict[str, Any] = {}
     blockers = [each.words for each in found.blockers] or [say("swap-no-blocker")]
@@ -143,7 +144,8 @@ def salted(question: Question, report: Report) -> dict[str, Any]:
     from lumped.texts import say
 
     with laid_out(question.given) as path:
-        row = salt_row(path, salt=question.said["vary"] or None, region=question.said["region"])
+        row = salt_row(path, salt=question.said["vary"] or None, region=question.said["region"],
+                       labels=labels_laid_out(question.given))  # fmt: skip
     report(0.6)
     priced = [say("map-prices", money=row.money)] if row.money else []
     return {
@@ -161,7 +163,8 @@ def mixed(question: Question, report: Report) -> dict[str, Any]:
 
     said = question.said
     with laid_out(question.given) as path:
-        found = mixes(path, said["corners"], said["show"], region=said["region"])
+        found = mixes(path, said["corners"], said["show"], region=said["region"],
+                      labels=labels_laid_out(question.given))  # fmt: skip
     report(0.5)
     priced = [say("map-prices", money=found.money)] if found.money else []
     return {
@@ -180,11 +183,13 @@ def cared(question: Question, report: Report) -> dict[str, Any]:
 
     said = question.said
     with laid_out(question.given) as path:
-        found = care(path, on=date.fromisoformat(said["on"]), age=_number(said["age"]) or 2.0, dog=_number(said["dog"]))
+        found = care(path, on=date.fromisoformat(said["on"]), age=_number(said["age"]) or 2.0,
+                     dog=_number(said["dog"]), labels=labels_laid_out(question.given))  # fmt: skip
     report(1.0)
+    shop = shop_of(question.given)
     lists = (("eu", found.allergens.eu), ("us", found.allergens.us), ("traces", found.allergens.traces))
     return {
-        "allergens": [(say(f"care-{where}"), _named(there)) for where, there in lists],
+        "allergens": [(say(f"care-{where}"), _named(there, shop)) for where, there in lists],
         "diets": [(diet, each.fits, say("care-fits") if each.fits else each.why)
                   for diet, each in found.diets.items()],
         "cautions": [(f"caution-{k}", each.severity, each.words) for k, each in enumerate(found.cautions)],
@@ -212,10 +217,7 @@ def _number(text: str) -> float | None:
         raise InputError("web-no-number", text=text) from None
 
 
-def _named(there: Mapping[str, Iterable[str]]) -> list[str]:
-    from lumped.pantry import pantry
-
-    shop = pantry()
+def _named(there: Mapping[str, Iterable[str]], shop: "Pantry") -> list[str]:
     return [
         f"{name} ({', '.join(shop[key].name if key in shop else key for key in keys)})" for name, keys in there.items()
     ]
@@ -238,13 +240,12 @@ def walled(given: Given, thick: float, touch: float, lamp: str) -> dict[str, Any
     dict
         `enough`, `words`, `figures` (key, words and figure), `states`, and each number's source.
     """
-    from lumped.dough.kneading import kneading
     from lumped.quantities import rounded_text
     from lumped.texts import say
     from lumped.verdict.walls import Wall, judge_wall
 
-    recipe = recipe_of(given)
-    done = kneading(recipe)
+    done = kneading_of(given)
+    recipe = done.recipe
     resistivity = done.value(done.chain.resistivity, "Ω·m")
     found = judge_wall(Wall(thickness=_MM * thick, area=_CM2 * touch), resistivity, lamp)
     values = {"leak": found.leak, "current": found.current, "without": found.without}
@@ -272,6 +273,7 @@ def wall_lasts(question: Question, report: Report) -> list[str]:
 
     said = question.said
     with laid_out(question.given) as path:
-        found = wall(path, thickness=_MM * said["thick"], area=_CM2 * said["touch"], lamp=said["lamp"])
+        found = wall(path, thickness=_MM * said["thick"], area=_CM2 * said["touch"], lamp=said["lamp"],
+                     labels=labels_laid_out(question.given))  # fmt: skip
     report(1.0)
     return list(found.lasting.words) if found.lasting is not None else []

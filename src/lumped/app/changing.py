@@ -13,6 +13,7 @@ from typing import Any
 import tomli_w
 
 from lumped.app.given import Given
+from lumped.app.own import shop_of
 
 __all__ = ["amounts_in", "changed", "changes_to", "names_in", "names_of_keys"]
 
@@ -148,12 +149,10 @@ def changes_to(given: Given, portions: Sequence[tuple[str, str, tuple[float, flo
     portions : sequence of (str, str, (float, float) or None)
         Key, amount in words, and what is added by feel, of each ingredient. [g]
     """
-    from lumped.pantry import pantry
-
-    wanted = [*portions]
+    shop, wanted = shop_of(given), [*portions]
     changes: dict[str, str] = {}
     for name, entry in zip(names_in(given.text), _entries(given.text), strict=True):
-        key = pantry().find(entry["ingredient"]).key
+        key = shop.find(entry["ingredient"]).key
         at = next((k for k, each in enumerate(wanted) if each[0] == key), None)
         if at is None:
             changes[name] = "0"
@@ -167,9 +166,7 @@ def changes_to(given: Given, portions: Sequence[tuple[str, str, tuple[float, flo
 
 def names_of_keys(given: Given) -> dict[str, str]:
     """Give the name in `names_in` of each ingredient's first portion, by its key in the pantry."""
-    from lumped.pantry import pantry
-
-    words = pantry().words
+    words = shop_of(given).words
     found: dict[str, str] = {}
     for name, entry in zip(names_in(given.text), _entries(given.text), strict=True):
         key = words.get(str(entry["ingredient"]).strip().casefold())

@@ -1,4 +1,4 @@
-"""What a page asks about: the text of a sculpture or recipe, with recipes that came along, never a path on disk."""
+"""What a page asks about: a file's text and the recipes, ingredients and batches with it, never a path on disk."""
 
 import hashlib
 import json
@@ -15,9 +15,10 @@ from typing import Any, Literal
 import tomli_w
 
 from lumped.app.examples import example_recipe
+from lumped.documents import is_there
 from lumped.errors import InputError
 
-__all__ = ["Given", "along", "laid_out", "needed_recipes", "plain_name", "references"]
+__all__ = ["Given", "along", "labels_laid_out", "laid_out", "names_file", "needed_recipes", "plain_name", "references"]
 
 SIZE_LIMIT = 2_000_000
 Effort = Literal["quick", "full"]
@@ -25,7 +26,7 @@ Effort = Literal["quick", "full"]
 
 @dataclass(frozen=True, kw_only=True)
 class Given:
-    """A sculpture, or a recipe, as text.
+    """A sculpture, a recipe, a batch or an ingredient, as text.
 
     Parameters
     ----------
@@ -35,6 +36,10 @@ class Given:
         Its TOML.
     recipes : mapping of str to str
         Texts of recipe files by their names.
+    labels : mapping of str to str
+        Texts of the ingredient files of what the handbook does not have, by their titles.
+    batches : tuple of Given
+        Batches that a recipe's prediction learns from, in the order in which they were made.
     effort : {"quick", "full"}
         How finely to compute.
     """
@@ -42,6 +47,8 @@ class Given:
     name: str
     text: str
     recipes: Mapping[str, str] = field(default_factory=dict)
+    labels: Mapping[str, str] = field(default_factory=dict)
+    batches: "tuple[Given, ...]" = ()
     effort: Effort = "full"
 
     @cached_property
@@ -53,7 +60,10 @@ class Given:
         >>> Given(name="a.toml", text="x = 1").key == Given(name="a.toml", text="x = 2").key
         False
         """
-        content = json.dumps([self.name, self.text, sorted(self.recipes.items()), self.effort])
+        content = json.dumps([
+            self.name, self.text, sorted(self.recipes.items()), sorted(self.labels.items()),
+            [each.key for each in self.batches], self.effort,
+        ])  # fmt: skip
         return hashlib.sha256(content.encode()).hexdigest()
 
     def with_unknown_doughs(self) -> "Given":
@@ -68,6 +78,17 @@ class Given:
     def computed(self, effort: Effort) -> "Given":
         """Give the same, computed with another effort."""
         return replace(self, effort=effort)
+
+
+def names_file(place: str) -> bool:
+    """Tell whether a file is meant, and no title: one that is there, or a name that ends like one.
+
+    Examples
+    --------
+    >>> names_file("salt.toml"), names_file("Ropewalk salt dough")
+    (True, False)
+    """
+    return Path(place).suffix in (".toml", ".csv") or is_there(Path(place))
 
 
 def plain_name(name: str) -> str:
@@ -90,7 +111,7 @@ def needed_recipes(given: Given) -> dict[str, str]:
 
 @contextmanager
 def laid_out(given: Given) -> Iterator[Path]:
-    """Lay a sculpture and its recipes out in an empty folder of their own, and work there.
+    """Lay a sculpture or a batch out with its recipes in an empty folder of their own, and work there.
 
     Parameters
     ----------
@@ -100,14 +121,15 @@ def laid_out(given: Given) -> Iterator[Path]:
     Yields
     ------
     Path
-        The sculpture file's name, relative to the working folder, so that messages name it as its owner does.
+        The file's name, relative to the working folder, so that messages name it as its owner does.
 
     Raises
     ------
     InputError
         If it is too large, or refers to a recipe that did not come with it or lies outside its own folder.
     """
-    if len(given.text.encode()) > SIZE_LIMIT or sum(len(text.encode()) for text in given.recipes.values()) > SIZE_LIMIT:
+    parts = ((given.text,), given.recipes.values(), given.labels.values())
+    if any(sum(len(text.encode()) for text in part) > SIZE_LIMIT for part in parts):
         raise InputError("document-too-large", file=given.name, limit="2 MB")
     with TemporaryDirectory(prefix="lumped-") as folder:
         for reference in references(given.text):
@@ -117,10 +139,24 @@ def laid_out(given: Given) -> Iterator[Path]:
             target = Path(folder, *place.parts)
             target.parent.mkdir(parents=True, exist_ok=True)
             target.write_text(text, "utf-8")
+        for at, text in zip(labels_laid_out(given), given.labels.values(), strict=True):
+            Path(folder, at).parent.mkdir(exist_ok=True)
+            Path(folder, at).write_text(text, "utf-8")
         name = plain_name(given.name)
         Path(folder, name).write_text(given.text, "utf-8")
         with chdir(folder):
             yield Path(name)
+
+
+def labels_laid_out(given: Given) -> list[Path]:
+    """Give the places at which `laid_out` lays the ingredients that came along.
+
+    Examples
+    --------
+    >>> labels_laid_out(Given(name="a.toml", text="", labels={"our salt": ""}))
+    [PosixPath('labels/1.toml')]
+    """
+    return [Path("labels", f"{number}.toml") for number in range(1, len(given.labels) + 1)]
 
 
 def along(given: Given, reference: str) -> str | None:
@@ -131,12 +167,14 @@ def along(given: Given, reference: str) -> str | None:
 
 
 def references(text: str) -> tuple[str, ...]:
-    """Give the recipes that a sculpture's text refers to; none if it can't be read, which the reader will say."""
+    """Give the recipes that a sculpture or batch refers to; none if it can't be read, as its reader says."""
     try:
         document = tomllib.loads(text)
     except (tomllib.TOMLDecodeError, RecursionError):
         return ()
     doughs: Any = document.get("doughs")
     entries = doughs.values() if isinstance(doughs, dict) else ()
-    found = (entry.get("recipe") for entry in entries if isinstance(entry, dict))
+    found = [entry.get("recipe") for entry in entries if isinstance(entry, dict)]
+    if document.get("kind") == "batch":
+        found.append(document.get("recipe"))
     return tuple(dict.fromkeys(each for each in found if isinstance(each, str) and each))

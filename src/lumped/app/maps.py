@@ -4,7 +4,8 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from lumped.app.uses import ready_to_write, write_whole
+from lumped.app.given import names_file
+from lumped.app.uses import ready_to_write, shop_with, write_whole
 
 if TYPE_CHECKING:
     from lumped.app.settings import Settings
@@ -20,7 +21,9 @@ __all__ = ["PICTURES", "beside", "draw_map", "draw_salting", "mixes", "salt_row"
 PICTURES = (".svg", ".png")
 
 
-def salt_row(path: Path, *, salt: str | None = None, region: str | None = None) -> "Salting":
+def salt_row(
+    path: Path, *, salt: str | None = None, region: str | None = None, labels: Sequence[Path] = ()
+) -> "Salting":
     """Work out a recipe file with all amounts of its salt.
 
     Parameters
@@ -31,6 +34,8 @@ def salt_row(path: Path, *, salt: str | None = None, region: str | None = None) 
         Which ingredient is varied; the one that brings most ions if left out.
     region : str, optional
         Where it is bought; without it there is no cost.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
 
     Raises
     ------
@@ -40,9 +45,10 @@ def salt_row(path: Path, *, salt: str | None = None, region: str | None = None) 
     from lumped.dough import read_recipe
     from lumped.dough.salting import salting
 
-    recipe = read_recipe(path)
+    shop = shop_with(labels)
+    recipe = read_recipe(path, shop)
     prices, money = _prices([recipe], region)
-    return salting(recipe, salt=salt, prices=prices, money=money)
+    return salting(recipe, shop, salt=salt, prices=prices, money=money)
 
 
 def mixes(
@@ -52,6 +58,7 @@ def mixes(
     *,
     whole: bool = False,
     region: str | None = None,
+    labels: Sequence[Path] = (),
 ) -> "MixMap":
     """Work out a recipe file with three of its ingredients in all proportions.
 
@@ -67,6 +74,8 @@ def mixes(
         Whether all of the triangle is shown, or only the part of it where there are doughs.
     region : str, optional
         Where it is bought; without it there is no cost.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
 
     Raises
     ------
@@ -76,9 +85,10 @@ def mixes(
     from lumped.dough import read_recipe
     from lumped.dough.maps import mix_map
 
-    recipe = read_recipe(path)
+    shop = shop_with(labels)
+    recipe = read_recipe(path, shop)
     prices, money = _prices([recipe], region)
-    return mix_map(recipe, of, show, whole=whole, prices=prices, money=money)
+    return mix_map(recipe, of, show, shop=shop, whole=whole, prices=prices, money=money)
 
 
 def beside(places: Sequence[str], *, settings: "Settings | None" = None, region: str | None = None) -> "Comparison":
@@ -101,7 +111,7 @@ def beside(places: Sequence[str], *, settings: "Settings | None" = None, region:
     from lumped.dough import read_recipe
     from lumped.dough.comparing import compared
 
-    kept = [place for place in places if not _is_file(place)]
+    kept = [place for place in places if not names_file(place)]
     found = _from_notebook(kept, settings) if kept else {}
     recipes = [found[place][1] if place in found else read_recipe(Path(place)) for place in places]
     names = [found[place][0] if place in found else recipe.title
@@ -133,11 +143,6 @@ def _prices(recipes: Sequence["Recipe"], where: str | None) -> "tuple[dict[str, 
     keys = dict.fromkeys(key for recipe in recipes for key in recipe.ingredients)
     found = {key: each.per_mass for key in keys if (each := price(key, where)) is not None}
     return found, region(where).currency
-
-
-def _is_file(place: str) -> bool:
-    """Whether a file is meant: one that is there, or a name that ends like one."""
-    return Path(place).suffix == ".toml" or Path(place).is_file()
 
 
 def _from_notebook(places: Sequence[str], settings: "Settings | None") -> dict[str, tuple[str, "Recipe"]]:

@@ -4,21 +4,19 @@ One pass of the chain through all draws, without what takes long (influences, wh
 the app. Places on a scale run from 0 to 1, so that a page only has to lay them out.
 """
 
-import tomllib
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from math import log, pi
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
+from lumped.app.own import kneading_of, shop_of, taught
 
 if TYPE_CHECKING:
     from lumped.dough.kneading import Kneading
-    from lumped.dough.recipe import Recipe
     from lumped.quantities import Value
 
-__all__ = ["READINGS", "Scale", "home_region", "readings", "recipe_of", "scales", "warm_up"]
+__all__ = ["READINGS", "Scale", "home_region", "readings", "scales", "warm_up"]
 
 READINGS = ("resistivity", "water_activity", "feel", "cost", "ph")
 _KILO = 1e4  # Ω from which kilohms are told
@@ -67,25 +65,6 @@ def home_region() -> str:
     return "europe"
 
 
-def recipe_of(given: Given) -> "Recipe":
-    """Read a recipe from its text, without a file.
-
-    Raises
-    ------
-    RecipeError, InputError
-        If it can't be read or can't exist.
-    """
-    from lumped.documents import checked
-    from lumped.dough.reading import RecipeFile, build_recipe
-    from lumped.errors import InputError, RecipeError
-
-    try:
-        document = tomllib.loads(given.text)
-    except (tomllib.TOMLDecodeError, RecursionError) as error:
-        raise InputError("document-not-toml", file=given.name, problem=str(error)) from None
-    return build_recipe(checked(RecipeFile, document, Path(given.name), failure=RecipeError), given.name)
-
-
 def readings(given: Given, region: str) -> dict[str, Any]:
     """Give what a dough does.
 
@@ -116,23 +95,21 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     >>> found["headline"], found["readings"]["ph"]["says"]
     ('It carries current', 'Sour.')
     """
-    from lumped.dough.kneading import kneading
     from lumped.dough.material import CONDUCTS_BELOW
-    from lumped.pantry import pantry
     from lumped.texts import say
 
-    recipe = recipe_of(given)
-    done = kneading(recipe)
+    done, shop = kneading_of(given), shop_of(given)
+    recipe = done.recipe
     resistivity = done.value(done.chain.resistivity, "Ω·m")
     conducts = resistivity.mean < CONDUCTS_BELOW
     marked = scales(region)
-    told = {key: _TOLD[key](done, region) for key in READINGS}
+    told = {key: _TOLD[key](done, region, given) for key in READINGS}
     return {
         "title": recipe.title,
         "conducts": conducts,
         "headline": say("web-dough-conducts" if conducts else "web-dough-blocks"),
         "readings": {key: _placed(each, marked[key]) for key, each in told.items()},
-        "names": [pantry()[each.ingredient].name for each in recipe.portions],
+        "names": [shop[each.ingredient].name for each in recipe.portions],
         "by_feel": [each.as_needed and tuple(1e3 * end for end in each.as_needed) for each in recipe.portions],
         "amounts": [_slide(1e3 * each.mass.mean, each.as_needed) for each in recipe.portions],
         "invented": recipe.invented,
@@ -173,7 +150,7 @@ class _Told:
     says: str
 
 
-def _resistivity(done: "Kneading", region: str) -> _Told:
+def _resistivity(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.quantities import rounded_text
     from lumped.texts import say
 
@@ -184,7 +161,7 @@ def _resistivity(done: "Kneading", region: str) -> _Told:
     return _told(value, say("web-roll", cm=f"{rounded_text(100 * value.mean)} Ω·cm", resistance=roll))
 
 
-def _water_activity(done: "Kneading", region: str) -> _Told:
+def _water_activity(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.dough.lasting.keeping import keeping
 
     value = done.value(done.chain.water_activity.clip(0.0, 1.0), "")
@@ -196,12 +173,13 @@ def _water_activity(done: "Kneading", region: str) -> _Told:
     return _told(value, keeping(value, ph=done.value(done.chain.ph, ""), **preserved).words[0])
 
 
-def _feel(done: "Kneading", region: str) -> _Told:
+def _feel(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.dough.texture import FEELS, feel_of
     from lumped.quantities import rounded_text
     from lumped.texts import say
 
-    feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""))
+    fit = taught(given, done.recipe).lessons.fit
+    feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit)
     score, word = feel.score, say(f"feel-{FEELS[round(feel.score.mean)]}")
     figure = say("web-feel", word=word, score=f"{score.mean:.1f}", low=f"{score.low:.1f}", high=f"{score.high:.1f}")
     least, most = (f"{100 * each:.0f}" for each in (feel.least, feel.most))
@@ -211,15 +189,15 @@ def _feel(done: "Kneading", region: str) -> _Told:
     return _Told(value=score, figure=figure, short=f"{score.mean:.1f}", says=says)
 
 
-def _cost(done: "Kneading", region: str) -> _Told:
+def _cost(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.dough.beliefs import sorted_out
     from lumped.dough.properties import PROPERTIES, drawn_prices, spent
-    from lumped.pantry import pantry, price
+    from lumped.pantry import price
     from lumped.pantry import region as region_of
     from lumped.quantities import rounded_text
     from lumped.texts import say
 
-    shop, money = pantry(), region_of(region).currency
+    shop, money = shop_of(given), region_of(region).currency
     prices = {key: found.per_mass for key in done.recipe.ingredients if (found := price(key, region)) is not None}
     missing = [shop[key].name for key in done.recipe.ingredients if key not in prices]
     if missing:
@@ -233,7 +211,7 @@ def _cost(done: "Kneading", region: str) -> _Told:
     return _told(value, say("web-cost-batch", mass=mass, cost=done.value(batch, money).text()))
 
 
-def _ph(done: "Kneading", region: str) -> _Told:
+def _ph(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.texts import say
 
     value = done.value(done.chain.ph, "")
@@ -246,7 +224,7 @@ def _told(value: "Value", says: str) -> _Told:
     return _Told(value=value, figure=value.text(), short=f"{rounded_text(value.mean)} {value.unit}".strip(), says=says)
 
 
-_TOLD: Mapping[str, Callable[["Kneading", str], _Told]] = {
+_TOLD: Mapping[str, Callable[["Kneading", str, Given], _Told]] = {
     "resistivity": _resistivity, "water_activity": _water_activity, "feel": _feel, "cost": _cost, "ph": _ph,
 }  # fmt: skip
 

@@ -4,7 +4,7 @@ import tomllib
 from collections.abc import Callable
 from typing import Any
 
-from lumped.app.given import Given, laid_out
+from lumped.app.given import Given
 
 __all__ = ["kneaded"]
 
@@ -22,22 +22,24 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
     Returns
     -------
     dict
-        `dough` as JSON shows it; `steps` (key, words and figure); `narrower` and `what_if` (key, words and figure);
-        `ingredients` (name and what is added by feel); `cautions`; `method`, `temperature`, `story`.
+        `dough` as JSON shows it; `batches`, what was learnt of it, in words; `steps`, `narrower` and `what_if` (key,
+        words and figure); `ingredients` (name and what is added by feel); `cautions`; `method`, `temperature`, `story`.
     """
-    from lumped.app.uses import dough as worked_out
-    from lumped.app.uses import what_if
-    from lumped.pantry import pantry
+    from lumped.app.own import recipe_of, shop_of, taught
+    from lumped.dough import knead
+    from lumped.dough.what_if import what_if
     from lumped.texts import say
 
-    with laid_out(given) as path:
-        dough = worked_out(path)
-        report(0.4)
-        changes = what_if(path)
+    recipe, shop = recipe_of(given), shop_of(given)
+    own = taught(given, recipe)
+    dough = knead(recipe, shop, own.lessons.calibration, own.lessons.fit)
+    report(0.4)
+    changes = what_if(recipe, shop)
     document = tomllib.loads(given.text)
     report(1.0)
     return {
         "dough": dough.as_dict(),
+        "batches": list(own.words),
         "steps": [(each.key, each.words, each.value.text()) for each in (*dough.reasons, *dough.facts)],
         "narrower": [
             (each.measurement, each.words,
@@ -48,7 +50,7 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
             (each.key, each.words, say("what-if-factor", factor=each.factor.text())) for each in changes
         ],
         "ingredients": [
-            (pantry().find(each["ingredient"]).name, each.get("as_needed_g")) for each in document["ingredients"]
+            (shop.find(each["ingredient"]).name, each.get("as_needed_g")) for each in document["ingredients"]
         ],
         "cautions": [*dough.cautions, say("caution-rules")],
         "method": document.get("method", {}).get("cooked", "pot"),

@@ -13,7 +13,16 @@ from typing import Any
 import tomli_w
 
 from lumped.app.given import Given, along, plain_name, references
-from lumped.app.notebooks import file_text, given_from, open_notebook, place_of, save_given, save_recipe
+from lumped.app.notebooks import (
+    file_text,
+    given_from,
+    open_notebook,
+    own_labels,
+    place_of,
+    save_given,
+    save_labels,
+    with_batches,
+)
 from lumped.app.outcomes import Outcome, note_outcome, outcomes_of
 from lumped.app.settings import Settings
 from lumped.errors import LumpedError, NotebookError
@@ -64,7 +73,7 @@ class Kept:
     history : tuple of Revision
         All revisions, the first first.
     given : Given or None
-        A sculpture or recipe as the workers take it; None if it is of another kind or removed.
+        A document as the workers take it, with what it names; None if it is of a kind without files, or removed.
     text : str
         The document as a file; empty if it is removed.
     outcomes : tuple of Outcome
@@ -239,7 +248,7 @@ class Shelf:
         note: str = "",
         derived_from: Reference | None = None,
     ) -> Revision:
-        """Save a sculpture or a recipe; the arguments are those of `save_given`.
+        """Save a sculpture, recipe, batch or ingredient; the arguments are those of `save_given`.
 
         Returns
         -------
@@ -251,10 +260,21 @@ class Shelf:
                 newest = notebook.revision(document)
                 if after in (None, newest.number) and _says(notebook, newest, titled(given, title)):
                     return newest
-            save = save_recipe if kind_in(given.text) == "recipe" else save_given
-            return save(
+            return save_given(
                 notebook, given, document=document, title=title, note=note, derived_from=derived_from, after=after
             )
+
+    def keep_labels(self, text: str, name: str) -> tuple[Revision, ...]:
+        """Save all ingredients of a CSV table; the arguments are those of `save_labels`."""
+        with self.opened(begin=True) as notebook:
+            return save_labels(notebook, text, name)
+
+    def with_own(self, given: Given) -> Given:
+        """Give a recipe with the ingredients of the notebook; those that came along go before them."""
+        if not self._begun():
+            return given
+        with self.opened() as notebook:
+            return replace(given, labels={**own_labels(notebook), **given.labels})
 
     def note(
         self,
@@ -313,11 +333,10 @@ class Shelf:
 
 
 def _given(notebook: Notebook, revision: Revision) -> Given | None:
-    if revision.removed or revision.kind not in ("sculpture", "recipe"):
+    if revision.removed or revision.kind not in ("sculpture", "recipe", "batch", "ingredient"):
         return None
-    if revision.kind == "sculpture":
-        return given_from(notebook, revision)
-    return Given(name=f"{plain_name(revision.title)}.toml", text=file_text(notebook, revision))
+    given = given_from(notebook, revision)
+    return with_batches(notebook, given, revision.document) if revision.kind == "recipe" else given
 
 
 def _of(document: str, target: Reference | None) -> bool:
@@ -332,8 +351,10 @@ def _says(notebook: Notebook, revision: Revision, given: Given) -> bool:
     """Whether a revision says just this, with the same recipes."""
     if revision.removed:
         return False
-    kept = _given(notebook, revision)
+    kept = given_from(notebook, revision) if revision.kind != "outcome" else None
     if kept is None or tomllib.loads(kept.text) != tomllib.loads(given.text):
+        return False
+    if any(_parsed(given.labels.get(name, text)) != _parsed(text) for name, text in kept.labels.items()):
         return False
     names = references(given.text)
     return all(_parsed(along(kept, name)) == _parsed(along(given, name)) for name in names)

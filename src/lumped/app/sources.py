@@ -4,11 +4,12 @@ from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
-from lumped.app.readings import recipe_of
+from lumped.app.own import kneading_of, shop_of
 
 if TYPE_CHECKING:
     from lumped.dough.kneading import Kneading
     from lumped.dough.recipe import Recipe
+    from lumped.pantry import Pantry
     from lumped.quantities import Provenance, Value
 
 __all__ = ["CURVES", "opened", "source_of", "told_of"]
@@ -42,15 +43,12 @@ def source_of(given: Given, what: str, region: str) -> dict[str, Any]:
     >>> source_of(salt, "cost", "europe")["status"].split(":")[0]
     'From memory'
     """
-    from lumped.dough.kneading import kneading
-
-    recipe = recipe_of(given)
-    done = kneading(recipe)
+    done = kneading_of(given)
     if what == "cost":
-        return _cost(recipe, region)
+        return _cost(done.recipe, region, shop_of(given))
     if what == "feel":
         return _feel(done)
-    return _chained(done, what)
+    return _chained(done, what, shop_of(given))
 
 
 def told_of(
@@ -86,7 +84,7 @@ def told_of(
     }  # fmt: skip
 
 
-def _chained(done: "Kneading", what: str) -> dict[str, Any]:
+def _chained(done: "Kneading", what: str, shop: "Pantry") -> dict[str, Any]:
     from lumped.texts import say
 
     key = "resistivity" if what.startswith(("what-if-", "narrower-")) else what
@@ -96,10 +94,10 @@ def _chained(done: "Kneading", what: str) -> dict[str, Any]:
         title, note = say(what), say("web-source-what-if")
     elif what.startswith("narrower-"):
         title, note = say(f"dough-measure-{what.removeprefix('narrower-')}"), say("web-source-narrower")
-    return told_of(title, done.provenance, opened(done), note=note, recipe=done.recipe)
+    return told_of(title, done.provenance, opened(done, shop), note=note, recipe=done.recipe)
 
 
-def opened(done: "Kneading") -> Iterator[tuple[str, "Value"]]:
+def opened(done: "Kneading", shop: "Pantry | None" = None) -> Iterator[tuple[str, "Value"]]:
     """Give what is open of a dough, in words; what is known exactly is left out, masses are in grams.
 
     Parameters
@@ -112,6 +110,7 @@ def opened(done: "Kneading") -> Iterator[tuple[str, "Value"]]:
     from lumped.pantry import pantry
     from lumped.texts import say
 
+    shop = shop or pantry()
     for name, value in done.values.items():
         if value.is_exact:
             continue
@@ -121,20 +120,20 @@ def opened(done: "Kneading") -> Iterator[tuple[str, "Value"]]:
             ends = {end: _GRAMS * getattr(value, end) for end in ("mean", "low", "high")}
             shown = replace(value, unit="g", **ends)
         if word in ("mass", "needed"):
-            which = pantry()[done.recipe.portions[int(which) - 1].ingredient].name
+            which = shop[done.recipe.portions[int(which) - 1].ingredient].name
         elif which:
-            which = pantry()[which].name
+            which = shop[which].name
         yield say(f"web-open-{word.replace('_', '-')}", name=which), shown
 
 
-def _cost(recipe: "Recipe", region: str) -> dict[str, Any]:
-    from lumped.pantry import pantry, price
+def _cost(recipe: "Recipe", region: str, shop: "Pantry") -> dict[str, Any]:
+    from lumped.pantry import price
     from lumped.quantities import Provenance
     from lumped.texts import say
 
     found = {key: each for key in recipe.ingredients if (each := price(key, region)) is not None}
     dated = min((each.dated for each in found.values()), default="")
-    made_of = [(pantry()[key].name, each.per_mass) for key, each in found.items()]
+    made_of = [(shop[key].name, each.per_mass) for key, each in found.items()]
     origin = Provenance.of(each.per_mass.provenance for each in found.values())
     return told_of(say("property-cost"), origin, made_of, note=say("web-source-cost", dated=dated))
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any, Literal
 from lumped.errors import InputError
 
 if TYPE_CHECKING:
+    from lumped.app.settings import Settings
     from lumped.dough import Dough
     from lumped.dough.what_if import Change
     from lumped.pantry import Pantry
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
 __all__ = [
     "check",
     "dough",
+    "dough_in_notebook",
     "draw",
     "parts",
     "ports",
@@ -31,7 +33,11 @@ __all__ = [
 
 
 def check(
-    path: Path, *, effort: Literal["quick", "full"] = "full", report: Callable[[float], None] = lambda share: None
+    path: Path,
+    *,
+    effort: Literal["quick", "full"] = "full",
+    report: Callable[[float], None] = lambda share: None,
+    labels: Sequence[Path] = (),
 ) -> "Verdict":
     """Judge the sculpture in a file.
 
@@ -43,6 +49,8 @@ def check(
         How finely to compute.
     report : callable
         Told the share that is done, 0 to 1. [1]
+    labels : sequence of Path
+        Ingredient files, for what its recipes name and the handbook does not have.
 
     Returns
     -------
@@ -58,7 +66,7 @@ def check(
     from lumped.sculpt import Effort, read_sculpture
     from lumped.verdict import judge
 
-    return judge(read_sculpture(path), Effort.named(effort), report)
+    return judge(read_sculpture(path, shop_with(labels)), Effort.named(effort), report)
 
 
 def dough(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = ()) -> "Dough":
@@ -90,6 +98,50 @@ def dough(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
     recipe = read_recipe(path, shop)
     lessons = learnt([read_batch(each, shop) for each in batches], recipe, shop)
     return knead(recipe, shop, lessons.calibration, lessons.fit)
+
+
+def dough_in_notebook(
+    place: str,
+    *,
+    batches: Sequence[str] = (),
+    labels: Sequence[Path] = (),
+    kept_batches: bool = False,
+    settings: "Settings | None" = None,
+) -> "tuple[Dough, tuple[str, ...]]":
+    """Work out a dough with what the notebook knows: its recipe, own ingredients, batches.
+
+    Parameters
+    ----------
+    place : str
+        A recipe file, or a title or id in the notebook with or without @ and a number.
+    batches : sequence of str
+        Batches that the prediction learns from, in the order in which they were made: files, or in the notebook.
+    labels : sequence of Path
+        Ingredient files, for what neither the handbook nor the notebook has.
+    kept_batches : bool
+        Whether to learn from all batches of this recipe in the notebook.
+    settings : Settings, optional
+        They say which notebook.
+
+    Returns
+    -------
+    (Dough, tuple of str)
+        The dough; what the batches taught, and which taught nothing, in words.
+
+    Raises
+    ------
+    RecipeError, InputError, NotebookError
+        If something can't be found or read.
+    """
+    from lumped.app.notebooks import gathered, open_notebook
+    from lumped.app.own import recipe_of, shop_of, taught
+    from lumped.dough import knead
+
+    with open_notebook(settings=settings, begin=False) as notebook:
+        given = gathered(notebook, place, batches=batches, labels=labels, kept_batches=kept_batches)
+    recipe = recipe_of(given)
+    own = taught(given, recipe)
+    return knead(recipe, shop_of(given), own.lessons.calibration, own.lessons.fit), own.words
 
 
 def shop_with(labels: Sequence[Path]) -> "Pantry":
@@ -136,7 +188,7 @@ def what_if(path: Path, *, labels: Sequence[Path] = ()) -> "tuple[Change, ...]":
 
 def wall(
     path: Path, *, thickness: float, area: float, lamp: str = "lamp-red", batches: Sequence[Path] = (),
-    beside: Path | None = None,
+    beside: Path | None = None, labels: Sequence[Path] = (),
 ) -> "WallVerdict":  # fmt: skip
     """Judge whether a wall of a dough insulates enough beside a lamp, and for how long.
 
@@ -152,6 +204,8 @@ def wall(
         Batch files that the prediction learns from.
     beside : Path, optional
         Recipe file of the conducting dough whose salt creeps in; a usual one if left out.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
 
     Raises
     ------
@@ -169,9 +223,10 @@ def wall(
 
     if not (0 < thickness <= 1 and 0 < area <= 1):
         raise InputError("wall-size", thickness=f"{1e3 * thickness:g}", area=f"{1e4 * area:g}")
-    recipe, made = read_recipe(path), Wall(thickness=thickness, area=area)
-    done = kneading(recipe, calibration=learnt([read_batch(each) for each in batches], recipe).calibration)
-    salty = kneading(usual_neighbour() if beside is None else read_recipe(beside))
+    shop = shop_with(labels)
+    recipe, made = read_recipe(path, shop), Wall(thickness=thickness, area=area)
+    done = kneading(recipe, shop, learnt([read_batch(each, shop) for each in batches], recipe, shop).calibration)
+    salty = kneading(usual_neighbour() if beside is None else read_recipe(beside, shop), shop)
     lasting = lasts(made, salt_creep(done, salty), salt_creep(done, salty, water=DRIER), lamp)
     return judge_wall(made, done.value(done.chain.resistivity, "Ω·m"), lamp, lasting)
 
@@ -310,12 +365,12 @@ def ready_to_write(path: Path, endings: tuple[str, ...]) -> None:
         raise _unwritable(path, error) from None
 
 
-def schema(kind: Literal["sculpture", "recipe", "bundle"]) -> dict[str, Any]:
+def schema(kind: Literal["sculpture", "recipe", "batch", "ingredient", "bundle"]) -> dict[str, Any]:
     """Give the JSON Schema of a kind of file.
 
     Parameters
     ----------
-    kind : {"sculpture", "recipe", "bundle"}
+    kind : {"sculpture", "recipe", "batch", "ingredient", "bundle"}
         Which kind; a bundle is a notebook in one JSON file.
     """
     if kind == "bundle":
@@ -326,6 +381,14 @@ def schema(kind: Literal["sculpture", "recipe", "bundle"]) -> dict[str, Any]:
         from lumped.sculpt import sculpture_schema
 
         return sculpture_schema()
+    if kind == "batch":
+        from lumped.dough.batch import batch_schema
+
+        return batch_schema()
+    if kind == "ingredient":
+        from lumped.pantry.label_file import label_schema
+
+        return label_schema()
     from lumped.dough import recipe_schema
 
     return recipe_schema()

@@ -9,11 +9,11 @@ from nicegui.element import Element
 from lumped.app.asking import Question, mixed, salted
 from lumped.app.changing import changed, names_of_keys
 from lumped.app.given import Given
-from lumped.app.readings import readings, recipe_of
+from lumped.app.own import recipe_of, shop_of
+from lumped.app.readings import readings
 from lumped.app.sources import source_of
 from lumped.dough.properties import PROPERTIES
 from lumped.errors import LumpedError
-from lumped.pantry import pantry
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.asked import Asked
@@ -58,7 +58,7 @@ class _Touched:
         except LumpedError as error:
             sorry(str(error))
             return
-        shop = pantry()
+        shop = shop_of(asked.given)
         self._there = [(key, shop[key].name) for key in recipe.ingredients]
         self._sources = Sources(lambda what: source_of(self._touched, what, self._region))
         self._quick = Quick(readings, self._show_place)
@@ -131,7 +131,7 @@ class _Touched:
             return
         grams = self._grams(place)
         self._changes = {self._names.get(key, key): f"{round(each, 1):g} g;" for key, each in grams.items()}
-        shop = pantry()
+        shop = shop_of(self._asked.given)
         self._mix.tell(", ".join(f"{each:.0f} g {shop[key].name}" for key, each in grams.items()))
         self._take.props.update({"href": paths.changed(self._asked.page, {**self._asked.changes, **self._changes})})
         await self._quick.ask(self._touched, self._region)

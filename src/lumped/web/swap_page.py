@@ -7,11 +7,10 @@ from nicegui import PageArguments, html
 from nicegui.element import Element
 
 from lumped.app.asking import Question, swapped
-from lumped.app.readings import recipe_of
+from lumped.app.own import recipe_of, shop_of
 from lumped.dough.safety import DIETS
 from lumped.dough.swap import CLASSES, TARGETS
 from lumped.errors import LumpedError
-from lumped.pantry import pantry
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.asked import Asked
@@ -47,7 +46,7 @@ class _SwapPage:
         except LumpedError as error:
             sorry(str(error))
             return
-        shop = pantry()
+        shop = shop_of(asked.given)
         there = [(key, shop[key].name) for key in recipe.ingredients]
         classes = [
             (key, say(f"web-class-{key}")) for key, holds in CLASSES.items()
