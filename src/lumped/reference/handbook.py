@@ -127,17 +127,13 @@ class Handbook:
 
 @cache
 def handbook() -> Handbook:
-    """Read and check the handbook that comes with Lumped; the second call costs nothing.
+    """Open the handbook that comes with Lumped; the second call costs nothing.
 
     Returns
     -------
     Handbook
-        All tables.
-
-    Raises
-    ------
-    HandbookError
-        If a row is unsound; the sentence names file, entry and row.
+        All tables. An entry is read and checked when it is first asked for: a row that is unsound is then refused with
+        a sentence that names file, entry and row.
 
     Examples
     --------
@@ -146,9 +142,9 @@ def handbook() -> Handbook:
     """
     from importlib.resources import files
 
-    from lumped.reference.loading import read_handbook
+    from lumped.reference.loading import opened_handbook
 
-    return read_handbook(files("lumped.reference").joinpath("data"))
+    return opened_handbook(files("lumped.reference").joinpath("data"))
 
 
 def _near(wanted: str, known: Iterable[str]) -> str:

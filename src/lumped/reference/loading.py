@@ -1,12 +1,12 @@
 """Reading the tables, and refusing what is unsound.
 
 Each file `data/SUBJECT.toml` is the table SUBJECT, and `data/SUBJECT-PART.toml` adds to it; `sources.toml` is the
-bibliography.
+bibliography. A table is read entry by entry, when a lesson asks for it.
 """
 
 import math
-import tomllib
 from collections.abc import Mapping
+from functools import partial
 from importlib.resources.abc import Traversable
 from pathlib import Path
 from types import MappingProxyType
@@ -17,18 +17,59 @@ import numpy as np
 from lumped.errors import HandbookError
 from lumped.quantities import Provenance, Status, Value
 from lumped.reference.handbook import Handbook
+from lumped.reference.pieces import Piece, Shelf, cut
 from lumped.reference.rows import Curve, Entry, Row, Source
 from lumped.reference.units import known_units, to_si
 
-__all__ = ["read_handbook"]
+__all__ = ["opened_handbook", "read_handbook"]
 
 _STATUSES = {status.value: status for status in Status if status is not Status.MEASURED}
 _ROW_KEYS = {"quantity", "value", "low", "high", "spread", "unit", "source", "page", "status", "note"}
 _ORIGIN_KEYS = {"source", "page", "status", "note"}
 
 
+def opened_handbook(folder: Traversable | Path) -> Handbook:
+    """Open the tables in a folder: what lies there is seen, and read and checked when it is first asked for.
+
+    Parameters
+    ----------
+    folder : path
+        Where the TOML files lie, `sources.toml` among them.
+
+    Raises
+    ------
+    HandbookError
+        If a file is no text or a key is used twice; when asked for a row, if that is unsound.
+
+    Examples
+    --------
+    >>> from importlib.resources import files
+    >>> opened_handbook(files("lumped.reference") / "data").name("ingredients", "table-salt")
+    'table salt'
+    """
+    files = {file.name: file for file in folder.iterdir() if file.name.endswith(".toml")}
+    pieces = {name: cut(files[name]) for name in sorted(files, key=lambda name: name.removesuffix(".toml"))}
+    sources = Shelf(_by_key(pieces.pop("sources.toml", []), "sources", {}), _source)
+    entries: dict[str, dict[str, Piece]] = {}
+    curves: dict[str, Piece] = {}
+    about: dict[str, str] = {}
+    for name, found in pieces.items():
+        table = name.removesuffix(".toml").partition("-")[0]
+        _by_key(found, "entries", entries.setdefault(table, {}))
+        _by_key(found, "curves", curves)
+        about[table] = "; ".join(filter(None, (about.get(table), str(found[0].read().get("about", "")))))
+    return Handbook(
+        tables=MappingProxyType(
+            {table: Shelf(each, partial(_entry, sources=sources)) for table, each in entries.items()}
+        ),
+        about=MappingProxyType(about),
+        curves=Shelf(curves, partial(_curve, sources=sources)),
+        sources=sources,
+    )
+
+
 def read_handbook(folder: Traversable | Path) -> Handbook:
-    """Read every table in a folder.
+    """Read every table in a folder, whole.
 
     Parameters
     ----------
@@ -45,62 +86,42 @@ def read_handbook(folder: Traversable | Path) -> Handbook:
     HandbookError
         If a file can't be read or a row is unsound; the sentence names file, entry and row.
     """
-    files = {file.name: file for file in folder.iterdir() if file.name.endswith(".toml")}
-    papers = {name: _parsed(files[name]) for name in sorted(files, key=lambda name: name.removesuffix(".toml"))}
-    sources = _sources(papers.pop("sources.toml", {}).get("sources", []))
-    tables: dict[str, dict[str, Entry]] = {}
-    curves: dict[str, Curve] = {}
-    about: dict[str, str] = {}
-    for name, paper in papers.items():
-        table = name.removesuffix(".toml").partition("-")[0]
-        _add_entries(name, paper.get("entries", []), sources, tables.setdefault(table, {}))
-        about[table] = "; ".join(filter(None, (about.get(table), str(paper.get("about", "")))))
-        for curve in paper.get("curves", []):
-            _refuse(curve.get("key") in curves, name, curve.get("key", "?"), "", "the key is used twice")
-            curves[curve["key"]] = _curve(name, curve, sources)
-    return Handbook(
-        tables=MappingProxyType({table: MappingProxyType(entries) for table, entries in tables.items()}),
-        about=MappingProxyType(about),
-        curves=MappingProxyType(curves),
-        sources=MappingProxyType(sources),
-    )
+    book = opened_handbook(folder)
+    for shelf in (book.sources, book.curves, *book.tables.values()):
+        for key in shelf:
+            shelf[key]
+    return book
 
 
-def _parsed(file: Traversable | Path) -> dict[str, Any]:
-    try:
-        return tomllib.loads(file.read_text(encoding="utf-8"))
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as problem:
-        raise HandbookError("handbook-unreadable", file=file.name, why=str(problem)) from None
+def _by_key(pieces: list[Piece], kind: str, found: dict[str, Piece]) -> dict[str, Piece]:
+    """Add the pieces of a kind to those found before, each under its key."""
+    for piece in pieces:
+        if piece.kind == kind:
+            key = piece.key
+            _refuse(key in found, piece.file, key, "", "the key is used twice")
+            found[key] = piece
+    return found
 
 
-def _sources(papers: list[dict[str, Any]]) -> dict[str, Source]:
-    sources: dict[str, Source] = {}
-    for paper in papers:
-        key = str(paper.get("key", "?"))
-        _refuse(key in sources, "sources.toml", key, "", "the key is used twice")
-        unknown = set(paper) - set(Source.__dataclass_fields__)
-        _refuse(bool(unknown), "sources.toml", key, "", f"unknown field {', '.join(sorted(unknown))}")
-        for needed in ("title", "short"):
-            _refuse(not paper.get(needed), "sources.toml", key, "", f"no {needed}")
-        sources[key] = Source(**{name: str(text) for name, text in paper.items()})
-    return sources
+def _source(piece: Piece) -> Source:
+    paper, key = piece.read(), piece.key
+    unknown = set(paper) - set(Source.__dataclass_fields__)
+    _refuse(bool(unknown), piece.file, key, "", f"unknown field {', '.join(sorted(unknown))}")
+    for needed in ("title", "short"):
+        _refuse(not paper.get(needed), piece.file, key, "", f"no {needed}")
+    return Source(**{name: str(text) for name, text in paper.items()})
 
 
-def _add_entries(
-    file: str, papers: list[dict[str, Any]], sources: Mapping[str, Source], entries: dict[str, Entry]
-) -> None:
-    """Add the entries of a file to those that its table already has."""
-    for paper in papers:
-        key = str(paper.get("key", "?"))
-        _refuse(key in entries, file, key, "", "the key is used twice")
-        _refuse(not paper.get("name"), file, key, "", "no name")
-        rows: dict[str, Row] = {}
-        for row in paper.get("rows", []):
-            quantity = str(row.get("quantity", "?"))
-            _refuse(quantity in rows, file, key, quantity, "the quantity is given twice")
-            rows[quantity] = _row(file, key, row, sources)
-        facts = {name: fact for name, fact in paper.items() if name not in ("key", "name", "rows")}
-        entries[key] = Entry(key=key, name=paper["name"], rows=MappingProxyType(rows), facts=MappingProxyType(facts))
+def _entry(piece: Piece, sources: Mapping[str, Source]) -> Entry:
+    paper, key = piece.read(), piece.key
+    _refuse(not paper.get("name"), piece.file, key, "", "no name")
+    rows: dict[str, Row] = {}
+    for row in paper.get("rows", []):
+        quantity = str(row.get("quantity", "?"))
+        _refuse(quantity in rows, piece.file, key, quantity, "the quantity is given twice")
+        rows[quantity] = _row(piece.file, key, row, sources)
+    facts = {name: fact for name, fact in paper.items() if name not in ("key", "name", "rows")}
+    return Entry(key=key, name=paper["name"], rows=MappingProxyType(rows), facts=MappingProxyType(facts))
 
 
 def _row(file: str, entry: str, row: dict[str, Any], sources: Mapping[str, Source]) -> Row:
@@ -145,8 +166,9 @@ def _provenance(file: str, entry: str, row: str, fields: dict[str, Any], sources
     return Provenance(status=_STATUSES[status], sources=(source,) if source else (), note=str(fields.get("note", "")))
 
 
-def _curve(file: str, paper: dict[str, Any], sources: Mapping[str, Source]) -> Curve:
-    key, units, points = str(paper.get("key", "?")), paper.get("units", {}), paper.get("rows", [])
+def _curve(piece: Piece, sources: Mapping[str, Source]) -> Curve:
+    paper, file, key = piece.read(), piece.file, piece.key
+    units, points = paper.get("units", {}), paper.get("rows", [])
     axes = tuple(paper.get("axes", ()))
     _refuse(not paper.get("name"), file, key, "", "no name")
     _refuse(not points, file, key, "", "a curve has rows")
