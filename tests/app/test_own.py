@@ -185,3 +185,14 @@ def test_words_of_the_handbook_are_nobodys_own():
     assert "corner-flour" in shop_of(own)
     with pytest.raises(InputError, match="TOML"):
         recipe_of(Given(name="r.toml", text="kind ="))
+
+
+@pytest.mark.parametrize("word", ["Corner Flour", "córner-flour", "CORNER  FLOUR"])
+def test_an_own_ingredient_is_found_however_it_is_written(notebook, files, word):
+    notebooks.save_file(notebook, files / "label.toml")
+    (files / "slipway.toml").write_text(RECIPE.replace("corner-flour", word), "utf-8")
+    assert "Corner flour" in notebooks.save_file(notebook, files / "slipway.toml").links
+
+
+def test_a_word_of_the_handbook_is_nobodys_own_with_or_without_accents():
+    assert foreign_words("ingredients = [{ingredient = 'creme de tartre'}, {ingredient = 'plain flour'}]") == ()

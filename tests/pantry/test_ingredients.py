@@ -11,6 +11,7 @@ from lumped.pantry.ingredient import METHODS, ROLES
 from lumped.quantities import Status
 from lumped.reference import handbook
 from lumped.texts import has, say
+from lumped.texts.folding import plain_word
 
 PANTRY = pantry()
 BOOK = handbook()
@@ -116,9 +117,9 @@ def test_every_figure_of_it_says_what_it_is_worth(ingredient):
 
 def test_no_word_finds_two_ingredients():
     words = Counter(
-        word.strip().casefold()
+        word
         for each in PANTRY.values()
-        for word in {each.key, each.name, *each.also, *each.names.values()}
+        for word in set(map(plain_word, (each.key, each.name, *each.also, *each.names.values())))
     )
     assert [word for word, count in words.items() if count > 1] == []
 
@@ -132,10 +133,17 @@ def test_no_word_finds_two_ingredients():
         ("FÉCULE DE MAÏS", "cornstarch"),
         ("bicarb", "baking-soda"),
         ("kosher salt", "flaky-salt"),
+        ("plain flour", "plain-flour"),
+        ("creme de tartre", "cream-of-tartar"),
+        ("Crème  de Tartre", "cream-of-tartar"),
+        ("cr\u0065\u0300me-de-tartre", "cream-of-tartar"),  # the accent as a letter of its own
+        ("farine d’avoine", "oat-flour"),
+        ("ﾍﾞｰｷﾝｸﾞﾊﾟｳﾀﾞｰ", "baking-powder"),
     ],
 )
 def test_an_ingredient_is_found_by_any_of_its_names(word, key):
-    assert PANTRY.find(word).key == key
+    assert PANTRY.find(word).key == key == PANTRY.key_of(word)
+    assert PANTRY.key_of(word + " of nobody") is None
 
 
 def test_salts_differ_in_weight_and_grain():

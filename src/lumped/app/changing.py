@@ -166,10 +166,10 @@ def changes_to(given: Given, portions: Sequence[tuple[str, str, tuple[float, flo
 
 def names_of_keys(given: Given) -> dict[str, str]:
     """Give the name in `names_in` of each ingredient's first portion, by its key in the pantry."""
-    words = shop_of(given).words
+    shop = shop_of(given)
     found: dict[str, str] = {}
     for name, entry in zip(names_in(given.text), _entries(given.text), strict=True):
-        key = words.get(str(entry["ingredient"]).strip().casefold())
+        key = shop.key_of(str(entry["ingredient"]))
         if key is not None:
             found.setdefault(key, name)
     return found

@@ -24,7 +24,7 @@ from lumped.notebook import DERIVED, Body, Kind, Notebook, Place, Reference, Rev
 from lumped.notebook import open_notebook as opened
 from lumped.notebook.backing_up import copied
 from lumped.notebook.store import PATIENCE
-from lumped.notebook.words import folded
+from lumped.texts.folding import folded, plain_word
 
 __all__ = [
     "batches_of",
@@ -337,11 +337,11 @@ def _means_the_same(notebook: Notebook, recipe: Revision, given: Given) -> bool:
 
 def _labels_for(notebook: Notebook, given: Given) -> dict[str, str]:
     """Give the texts of own ingredients that a recipe or batch names: those that came along, or the newest."""
-    words = {folded(each) for each in foreign_words(given.text)}
+    words = {plain_word(each) for each in foreign_words(given.text)}
     if not words:
         return {}
     there = {**own_labels(notebook), **given.labels}
-    return {title: text for title, text in there.items() if words & {folded(title), folded(title).replace(" ", "-")}}
+    return {title: text for title, text in there.items() if plain_word(title) in words}
 
 
 def own_labels(notebook: Notebook) -> dict[str, str]:

@@ -92,7 +92,7 @@ def foreign_words(text: str) -> tuple[str, ...]:
     document = document_of(text, "")
     entries = [each for key in ("ingredients", "weighed") for each in _entries(document.get(key))]
     words = dict.fromkeys(str(each.get("ingredient", "")).strip() for each in entries if isinstance(each, dict))
-    return tuple(word for word in words if word and word.casefold() not in pantry().words)
+    return tuple(word for word in words if word and pantry().key_of(word) is None)
 
 
 def _entries(found: object) -> list[Any]:

@@ -12,7 +12,8 @@ from lumped.notebook.canonical import canonical_text, read_canonical
 from lumped.notebook.records import Entry, Revision, sealed
 from lumped.notebook.reference import Reference
 from lumped.notebook.tables import documents, links, revisions, search
-from lumped.notebook.words import folded, words_of
+from lumped.notebook.words import words_of
+from lumped.texts.folding import folded
 
 __all__ = [
     "add_revision", "entries", "every_history", "find_documents", "history_of", "linking_to", "lock_document",

@@ -1,22 +1,9 @@
 """Words to search by: without case and accents, the same on every database."""
 
-import unicodedata
-
 from lumped.notebook.canonical import read_canonical
+from lumped.texts.folding import folded
 
-__all__ = ["folded", "words_of"]
-
-
-def folded(text: str) -> str:
-    """Give a text without case and accents.
-
-    Examples
-    --------
-    >>> folded("Pâte SALÉE")
-    'pate salee'
-    """
-    apart = unicodedata.normalize("NFKD", text.casefold())
-    return "".join(letter for letter in apart if not unicodedata.combining(letter) and letter != "\0")
+__all__ = ["words_of"]
 
 
 def words_of(title: str, body: str | None) -> str:

@@ -16,6 +16,7 @@ from lumped.errors import InputError
 from lumped.pantry.ingredient import Ingredient
 from lumped.pantry.label_file import LabelFile, labelled_from
 from lumped.pantry.pantry import Pantry
+from lumped.texts.folding import plain_word
 
 __all__ = ["labels_in", "read_labels_csv"]
 
@@ -86,9 +87,9 @@ def labels_in(text: str, name: str, shop: Pantry | None = None) -> tuple[tuple[d
     for number, cells in lines[1:]:
         document, where = _in_line(number, cells, headings, decimal_comma, name)
         each = labelled_from(document, where, shop)
-        if each.key in found:
+        if plain_word(each.name) in found:
             raise InputError("label-twice", file=name, name=each.name)
-        found[each.key] = (document, each)
+        found[plain_word(each.name)] = (document, each)
     return tuple(found.values())
 
 

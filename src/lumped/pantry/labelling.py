@@ -55,9 +55,8 @@ def labelled(label: Label, shop: Pantry | None = None) -> Ingredient:
     """
     shop = shop or pantry()
     like = shop.find(label.like, label.name) if label.like else None
-    for word in (label.key, label.name.casefold()):
-        if word in shop.words:
-            raise InputError("label-taken", where=label.name, key=shop.words[word])
+    if (taken := shop.key_of(label.name)) is not None:
+        raise InputError("label-taken", where=label.name, key=taken)
     said: list[str] = []
     whole = _whole_mass(label, like, said)
     shares = _shares(label, whole)

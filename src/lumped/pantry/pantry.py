@@ -13,6 +13,7 @@ from lumped.errors import RecipeError
 from lumped.pantry.from_handbook import from_handbook
 from lumped.pantry.ingredient import Ingredient
 from lumped.reference import handbook
+from lumped.texts.folding import plain_word
 
 __all__ = ["Pantry", "pantry"]
 
@@ -28,14 +29,16 @@ class Pantry(Mapping[str, Ingredient]):
     (True, True)
     """
 
-    __slots__ = ("_ingredients", "_words")
+    __slots__ = ("_ingredients", "_plain", "_words")
 
     def __init__(self, ingredients: Mapping[str, Ingredient]) -> None:
         self._ingredients = dict(ingredients)
         self._words: dict[str, str] = {}
+        self._plain: dict[str, str] = {}
         for key, each in self._ingredients.items():
             for word in (key, each.name, *each.also, *each.names.values()):
                 self._words.setdefault(word.strip().casefold(), key)
+                self._plain.setdefault(plain_word(word), key)
 
     def __getitem__(self, key: str) -> Ingredient:
         return self._ingredients[key]
@@ -49,7 +52,17 @@ class Pantry(Mapping[str, Ingredient]):
     @property
     def words(self) -> Mapping[str, str]:
         """All that ingredients are called, in small letters, each with the key of the ingredient."""
-        return MappingProxyType(self._words)
+        return MappingProxyType(self._plain | self._words)
+
+    def key_of(self, word: str) -> str | None:
+        """Tell which ingredient a word names, if any: its key or a name, with or without accents, hyphens and capitals.
+
+        Examples
+        --------
+        >>> pantry().key_of("Crème de tartre"), pantry().key_of("plain flour"), pantry().key_of("stardust")
+        ('cream-of-tartar', 'plain-flour', None)
+        """
+        return self._plain.get(plain_word(word))
 
     def with_added(self, *added: Ingredient) -> "Pantry":
         """Give a pantry with more ingredients; one of the same key takes the place of the old."""
@@ -75,11 +88,11 @@ class Pantry(Mapping[str, Ingredient]):
         >>> pantry().find("Flour").key
         'plain-flour'
         """
-        asked = word.strip().casefold()
-        if asked in self._words:
-            return self[self._words[asked]]
-        near = get_close_matches(asked, self._words, n=3, cutoff=0.5) or list(self)[:12]
-        shown = ", ".join(dict.fromkeys(self._words.get(each, each) for each in near))
+        key = self.key_of(word)
+        if key is not None:
+            return self[key]
+        near = get_close_matches(plain_word(word), self._plain, n=3, cutoff=0.5) or list(self)[:12]
+        shown = ", ".join(dict.fromkeys(self._plain.get(each, each) for each in near))
         raise RecipeError("recipe-no-ingredient", where=where or word, word=word, near=shown)
 
     def matrix(self, keys: Sequence[str]) -> NDArray[np.float64]:
