@@ -1,8 +1,8 @@
 """All ingredients that a recipe may name: the handbook's, and those that a user added."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from difflib import get_close_matches
-from functools import cache
+from functools import cache, cached_property
 from types import MappingProxyType
 
 import numpy as np
@@ -13,6 +13,7 @@ from lumped.errors import RecipeError
 from lumped.pantry.from_handbook import from_handbook
 from lumped.pantry.ingredient import Ingredient
 from lumped.reference import handbook
+from lumped.reference.pieces import Shelf
 from lumped.texts.folding import plain_word
 
 __all__ = ["Pantry", "pantry"]
@@ -29,16 +30,8 @@ class Pantry(Mapping[str, Ingredient]):
     (True, True)
     """
 
-    __slots__ = ("_ingredients", "_plain", "_words")
-
     def __init__(self, ingredients: Mapping[str, Ingredient]) -> None:
-        self._ingredients = dict(ingredients)
-        self._words: dict[str, str] = {}
-        self._plain: dict[str, str] = {}
-        for key, each in self._ingredients.items():
-            for word in (key, each.name, *each.also, *each.names.values()):
-                self._words.setdefault(word.strip().casefold(), key)
-                self._plain.setdefault(plain_word(word), key)
+        self._ingredients = ingredients
 
     def __getitem__(self, key: str) -> Ingredient:
         return self._ingredients[key]
@@ -49,10 +42,25 @@ class Pantry(Mapping[str, Ingredient]):
     def __len__(self) -> int:
         return len(self._ingredients)
 
-    @property
+    def __contains__(self, key: object) -> bool:
+        return key in self._ingredients
+
+    @cached_property
     def words(self) -> Mapping[str, str]:
         """All that ingredients are called, in small letters, each with the key of the ingredient."""
-        return MappingProxyType(self._plain | self._words)
+        return MappingProxyType(self._plain | self._called(lambda word: word.strip().casefold()))
+
+    @cached_property
+    def _plain(self) -> dict[str, str]:
+        return self._called(plain_word)
+
+    def _called(self, written: Callable[[str], str]) -> dict[str, str]:
+        """Each word for an ingredient, written in some way, with its key; who came first keeps a word."""
+        found: dict[str, str] = {}
+        for key, each in self._ingredients.items():
+            for word in (key, each.name, *each.also, *each.names.values()):
+                found.setdefault(written(word), key)
+        return found
 
     def key_of(self, word: str) -> str | None:
         """Tell which ingredient a word names, if any: its key or a name, with or without accents, hyphens and capitals.
@@ -62,11 +70,14 @@ class Pantry(Mapping[str, Ingredient]):
         >>> pantry().key_of("Crème de tartre"), pantry().key_of("plain flour"), pantry().key_of("stardust")
         ('cream-of-tartar', 'plain-flour', None)
         """
-        return self._plain.get(plain_word(word))
+        asked = word.strip()
+        return asked if asked in self else self._plain.get(plain_word(word))  # a key waits for no names
 
     def with_added(self, *added: Ingredient) -> "Pantry":
         """Give a pantry with more ingredients; one of the same key takes the place of the old."""
-        return Pantry(self._ingredients | {each.key: each for each in added})
+        new = {each.key: each for each in added}
+        keys = {key: key for key in (*self._ingredients, *new)}
+        return Pantry(Shelf(keys, lambda key: new[key] if key in new else self._ingredients[key]))
 
     def find(self, word: str, where: str = "") -> Ingredient:
         """Find an ingredient by key, name or another name of it, in any of the languages.
@@ -114,11 +125,11 @@ class Pantry(Mapping[str, Ingredient]):
 
 @cache
 def pantry() -> Pantry:
-    """Give the handbook's ingredients; the second call costs nothing.
+    """Give the handbook's ingredients, each understood when it is first asked for; the second call costs nothing.
 
     Examples
     --------
     >>> pantry() is pantry()
     True
     """
-    return Pantry({key: from_handbook(key) for key in handbook().keys("ingredients")})
+    return Pantry(Shelf({key: key for key in handbook().keys("ingredients")}, from_handbook))

@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from importlib.resources.abc import Traversable
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Any, Generic, TypeVar
 
 from lumped.errors import HandbookError
 
@@ -17,6 +17,7 @@ __all__ = ["Piece", "Shelf", "cut"]
 
 _HEAD = re.compile(r"^\[\[(\w+)\]\]", re.MULTILINE)
 _KEY = re.compile(r"^\[\[\w+\]\]\nkey = \"([^\"\\\n]+)\"$", re.MULTILINE)
+S = TypeVar("S")
 T = TypeVar("T")
 
 
@@ -93,13 +94,13 @@ def cut(file: Traversable | Path) -> list[Piece]:
     ]
 
 
-class Shelf(Mapping[str, T]):
+class Shelf(Mapping[str, T], Generic[S, T]):
     """Pieces by key, each read and checked when it is first asked for.
 
     Parameters
     ----------
     pieces : mapping of str to Piece
-        The pieces by key, in order.
+        The pieces by key, in order; or whatever else `understood` understands.
     understood : callable
         Gives what a piece says, or refuses it.
 
@@ -114,7 +115,7 @@ class Shelf(Mapping[str, T]):
 
     __slots__ = ("_known", "_pieces", "_understood")
 
-    def __init__(self, pieces: Mapping[str, Piece], understood: Callable[[Piece], T]) -> None:
+    def __init__(self, pieces: Mapping[str, S], understood: Callable[[S], T]) -> None:
         self._pieces, self._understood = pieces, understood
         self._known: dict[str, T] = {}
 
