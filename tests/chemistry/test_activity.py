@@ -67,3 +67,14 @@ def test_ionic_strength_counts_charges_squared():
 
 def test_a_value_says_that_constants_are_from_memory():
     assert water_activity_value({"sucrose": 1.0}, T25).provenance.status is Status.FROM_MEMORY
+
+
+def test_beyond_the_fit_of_a_salt_the_interval_widens_and_stays_above_nought():
+    def width(molality):
+        low, high = water_activity_interval({"calcium-chloride": molality}, T25)
+        assert low >= 0
+        return float(high - low)
+
+    assert width(4.0) > 3 * width(2.5) > 0
+    assert width(20.0) >= 0
+    assert np.all(np.diff(water_activity({"calcium-chloride": np.linspace(2.3, 7.7, 50)}, T25)) < 0)

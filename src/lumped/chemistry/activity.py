@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.compounds import Compound, compound
-from lumped.chemistry.pitzer import osmotic_coefficient
+from lumped.chemistry.pitzer import beyond_the_fit, osmotic_coefficient
 from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 
@@ -21,6 +21,7 @@ __all__ = ["ionic_strength", "norrish", "water_activity", "water_activity_interv
 
 Array = NDArray[np.float64]
 WATER_MOLAR_MASS = 0.0180153
+_UNSURE = 0.5  # share of what an osmotic coefficient gains beyond its fit that is its half-width there, from memory
 
 
 def water_activity(molalities: Mapping[str, ArrayLike], temperature: ArrayLike) -> Array:
@@ -101,9 +102,10 @@ def water_activity_interval(molalities: Mapping[str, ArrayLike], temperature: Ar
 
     Notes
     -----
-    In quadrature: each law's own constant at its ends; for salts that share the water an osmotic coefficient off by
-    0.04; for salt with sugar a tenth of the geometric mean of what each takes away (Ross's rule); and 0.0003 for
-    each kelvin away from 25 °C times the share of water taken.
+    In quadrature: each law's own constant at its ends; half of what a salt's osmotic coefficient gains beyond its
+    fit; for salts that share the water an osmotic coefficient off by 0.04; for salt with sugar a tenth of the
+    geometric mean of what each takes away (Ross's rule); and 0.0003 for each kelvin away from 25 °C times the share
+    of water taken.
 
     Examples
     --------
@@ -126,7 +128,7 @@ def water_activity_interval(molalities: Mapping[str, ArrayLike], temperature: Ar
     sharing = np.asarray(sum(taken)) ** 2 - lone**2  # twice the sum of the products of what pairs take away
     parts += [_book("ross").high ** 2 * np.maximum(sharing, 0) / 2, (3e-4 * np.abs(kelvins - 298.15) * together) ** 2]
     half = middle * np.sqrt(sum(parts))
-    return np.asarray(middle - half), np.asarray(np.minimum(middle + half, 1.0))
+    return np.asarray(np.maximum(middle - half, 0.0)), np.asarray(np.minimum(middle + half, 1.0))
 
 
 def water_activity_value(molalities: Mapping[str, float], temperature: float) -> Value:
@@ -164,7 +166,8 @@ def _osmolality(salts: Mapping[str, Array], kelvins: Array) -> tuple[Array, Arra
     for key, amount in salts.items():
         number = _ions(key)[0]
         if _law(key) == "pitzer":
-            coefficient, half = osmotic_coefficient(key, strength, kelvins), _entry(key)["osmotic_width"].mean
+            coefficient = osmotic_coefficient(key, strength, kelvins)
+            half = _entry(key)["osmotic_width"].mean + _UNSURE * np.abs(beyond_the_fit(key, strength, kelvins))
         else:
             plain, half = _plain_coefficient(key)
             coefficient = np.asarray(plain)
