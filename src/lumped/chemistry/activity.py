@@ -167,10 +167,11 @@ def _osmolality(salts: Mapping[str, Array], kelvins: Array) -> tuple[Array, Arra
         number = _ions(key)[0]
         if _law(key) == "pitzer":
             coefficient = osmotic_coefficient(key, strength, kelvins)
-            half = _entry(key)["osmotic_width"].mean + _UNSURE * np.abs(beyond_the_fit(key, strength, kelvins))
+            half = np.asarray(
+                _entry(key)["osmotic_width"].mean + _UNSURE * np.abs(beyond_the_fit(key, strength, kelvins))
+            )
         else:
-            plain, half = _plain_coefficient(key)
-            coefficient = np.asarray(plain)
+            coefficient, half = map(np.asarray, _plain_coefficient(key))
         felt = felt + number * amount * coefficient
         width = width + number * amount * (half + several * (1 - _share(key, amount, strength)))
     return np.asarray(felt), np.asarray(width)
