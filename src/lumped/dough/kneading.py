@@ -10,6 +10,7 @@ from lumped.dough.beliefs import Draws, beliefs, draws, middle
 from lumped.dough.bowl import Bowl
 from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain, follow
+from lumped.dough.grains import grain_words
 from lumped.dough.influence import influences_on
 from lumped.dough.material import Dough, Reason
 from lumped.dough.notes import allergens_in, cautions_on, notes_on
@@ -158,7 +159,10 @@ def knead(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
         facts=tuple(_reason(done, *each) for each in _FACTS), influences=influences_on(done, shop),
         feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), fit),
-        notes=notes_on(recipe, found, salt, calibrated=calibration is not None) + done.chain.reach.words(warm=False),
+        notes=(
+            *notes_on(recipe, found, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
+            *done.chain.reach.words(warm=False),
+        ),
         cautions=cautions_on(recipe, salt, shop), allergens=allergens_in(recipe, shop),
         salt_fraction=salt, temperature=recipe.temperature, invented=recipe.invented,
     )  # fmt: skip
