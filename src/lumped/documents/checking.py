@@ -104,6 +104,7 @@ _LIMITS = {
     "greater_than_equal": ("document-remedy-least", "ge"),
     "less_than_equal": ("document-remedy-most", "le"),
     "too_long": ("document-remedy-count", "max_length"),
+    "too_short": ("document-remedy-some", "min_length"),
     "string_too_long": ("document-remedy-long", "max_length"),
 }
 _PLAIN = {

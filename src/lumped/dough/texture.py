@@ -24,6 +24,7 @@ __all__ = ["FEELS", "Feel", "FeelFit", "features_of", "feel_of", "fitted", "hydr
 Array = NDArray[np.float64]
 FEELS = {1: "crumbles", 2: "stiff", 3: "right", 4: "soft", 5: "sticks"}
 _TERMS = ("offset", "hydration", "fat", "sugar", "salt")
+_BODY = 0.01  # share of starch, fibre and protein below which nothing holds together
 _TINY = 1e-9
 
 
@@ -157,7 +158,15 @@ def feel_of(recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None 
         f"feel-{place}", water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}",
         feel=say(f"feel-{FEELS[round(score.mean)]}"), low=f"{score.low:.1f}", high=f"{score.high:.1f}",
     )  # fmt: skip
+    if _has_no_body(chain):
+        words = say("feel-no-body")
     return Feel(hydration=hydration, least=least, most=most, score=score, words=words)
+
+
+def _has_no_body(chain: Chain) -> bool:
+    """Whether less than a hundredth of it is starch, fibre or protein."""
+    body = sum(chain.of(key) for key in ("starch", "fibre", "protein"))
+    return float(np.median(body / np.maximum(chain.mass, _TINY))) < _BODY
 
 
 def fitted(scored: Sequence[tuple[Array, int]], before: FeelFit | None = None) -> FeelFit:

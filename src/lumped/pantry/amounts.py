@@ -233,7 +233,8 @@ def _unit(rest: str, text: str) -> tuple[str, str | None]:
         raise RecipeError("amount-no-unit", text=text)
     unit = _units().get(" ".join(rest.split()))
     if unit is None and _ELSEWHERE.fullmatch(rest):
-        raise RecipeError("amount-wrong-kind", text=text, unit=rest, units=_SHOWN)
+        written = re.search(re.escape(rest), text, re.IGNORECASE)  # “°C”, not “°c”
+        raise RecipeError("amount-wrong-kind", text=text, unit=written[0] if written else rest, units=_SHOWN)
     if unit is None:
         raise RecipeError("recipe-amount", text=text, units=_SHOWN)
     return unit, methods[0] if methods else None

@@ -20,6 +20,7 @@ document-remedy-most = It must be at most { $limit }.
 document-remedy-choice = Choose one of: { $choices }.
 document-remedy-number = Write a number, or text with a unit such as "6 cm".
 document-remedy-count = At most { $limit } are read.
+document-remedy-some = Give at least { $limit }.
 document-remedy-long = Write at most { $limit } characters.
 document-remedy-short = Write something.
 document-remedy-characters = Leave out commas, ~, @, curly quotation marks and characters that can't be printed.

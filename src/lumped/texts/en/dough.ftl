@@ -75,6 +75,7 @@ feel-batches = { $count ->
 feel-inside = { $water } g of water to 100 g of flour lie in the trade's window of { $least } to { $most }: expected { $feel } ({ $low } to { $high } of 5, 3 is right).
 feel-below = { $water } g of water to 100 g of flour are less than the { $least } to { $most } of the trade's window: expected { $feel } ({ $low } to { $high } of 5, 3 is right). Add water by the spoon.
 feel-above = { $water } g of water to 100 g of flour are more than the { $least } to { $most } of the trade's window: expected { $feel } ({ $low } to { $high } of 5, 3 is right). Add flour by the spoon, or cook it longer.
+feel-no-body = There is hardly any flour or starch in it: this is no dough. Look for a slip in an amount, or add flour.
 feel-crumbles = crumbly
 feel-stiff = stiff
 feel-right = right
