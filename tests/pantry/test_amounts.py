@@ -83,7 +83,7 @@ def test_a_range_is_not_added_to_another_amount():
         ("5", r"“5” has no unit. Say what is counted, such as “5 g”"),
         ("10 s", r"“10 s” is given in s, which neither weighs nor holds anything"),
         ("3 cm", r"“3 cm” is given in cm, which neither weighs nor holds anything"),
-        ("20 °C", r"given in °c, which"),
+        ("20 °C", r"given in °C, which"),
         ("5 %", r"given in %, which"),
         ("0 g", r"“0 g” is nothing at all"),
         ("up to 0 g", r"is nothing at all"),
