@@ -10,7 +10,7 @@ from tests.bowls import CONDUCTING, recipe_of
 
 from lumped.chemistry.compounds import compounds
 from lumped.dough.beliefs import middle
-from lumped.dough.bowl import INDEX, Bowl
+from lumped.dough.bowl import INDEX, Bowl, is_body, is_wet, natural_salts
 from lumped.dough.chain import follow
 from lumped.dough.kneading import kneading
 from lumped.dough.obstruction import hashin_shtrikman
@@ -92,3 +92,31 @@ def test_an_ingredient_with_more_of_its_minerals_weighs_no_more():
     np.testing.assert_allclose(found.sum(axis=0), masses[0], rtol=1e-12)
     potassium = INDEX["potassium-dihydrogen-phosphate"]
     assert found[potassium, 1] > 1.2 * found[potassium, 0]
+
+
+@pytest.mark.parametrize("ingredient", pantry())
+@pytest.mark.parametrize("end", ["low", "high"])
+def test_no_ingredient_weighs_more_at_either_end_of_its_minerals(ingredient, end):
+    """A dry dye is stretched with more salt and holds less dye, not less water than it has."""
+    bowl, factor = Bowl.of([ingredient], pantry()), getattr(pantry()[ingredient].minerals, end)
+    found = bowl.compounds(np.array([[0.1]]), {}, {0: np.array([factor])})
+    assert found.sum() == pytest.approx(0.1, rel=1e-9)
+
+
+def test_salts_that_nature_or_a_maker_puts_in_vary_and_what_is_sold_as_a_salt_does_not():
+    """Cider vinegar holds 73 mg of potassium in 100 g (USDA SR 02048, from memory), with an interval in its row."""
+    shop = pantry()
+    assert natural_salts(shop["cider-vinegar"]) == ("potassium-chloride",)
+    assert natural_salts(shop["food-colour"]) == ("sodium-chloride",)
+    assert not any(natural_salts(each) for each in shop.values() if set(each.composition) == {"sodium-chloride"})
+    assert not any(set(natural_salts(shop[key])) & {"sodium-chloride"} for key in ("table-salt", "coarse-salt"))
+
+
+def test_a_baker_s_hydration_counts_what_is_poured_and_what_is_flour():
+    """Half the weight of Epsom salt is water in its crystals; almond flour is flour though it has little starch."""
+    shop = pantry()
+    assert is_wet(shop["tap-water"])
+    assert is_wet(shop["lemon-juice"])
+    assert not any(is_wet(shop[key]) for key in ("epsom-salt", "washing-soda", "honey", "food-colour-gel"))
+    assert all(is_body(shop[key]) for key in ("plain-flour", "almond-flour", "cornstarch"))
+    assert not any(is_body(shop[key]) for key in ("xanthan-gum", "psyllium-husk", "gelatine", "table-salt"))

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 from numpy.typing import NDArray
 
+from lumped.dough.bowl import natural_salts
 from lumped.dough.chain import Unknowns
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Pantry
@@ -175,7 +176,7 @@ def sorted_out(recipe: Recipe, named: Mapping[str, Array], pantry: Pantry, *, pl
         for row, key in enumerate(keys):
             if not pantry[key].moisture.is_exact:
                 moisture[row] = np.clip(named[f"moisture {key}"], 0.0, 1.0)
-            if any(each.endswith(("phosphate", "-citrate", "-carbonate")) for each in pantry[key].composition):
+            if natural_salts(pantry[key]):
                 minerals[row] = named[f"minerals {key}"]
     return Draws(
         keys=keys, masses=masses, lost_share=np.clip(named["water_lost"], 0.0, 0.95),

@@ -7,9 +7,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds
-from lumped.pantry import Pantry
+from lumped.pantry import Ingredient, Pantry
 
-__all__ = ["INDEX", "MINERALS", "Bowl"]
+__all__ = ["INDEX", "MINERALS", "Bowl", "is_body", "is_wet", "natural_salts"]
 
 Array = NDArray[np.float64]
 INDEX = {each.key: row for row, each in enumerate(compounds())}
@@ -20,9 +20,58 @@ MINERALS = tuple(
     for metal in ("sodium", "potassium", "magnesium", "calcium")
     if f"{metal}-{anion}" != "sodium-hydrogen-carbonate"  # that one is bought as such
 )
-"""Salts that come with a food and differ from field to field and from well to well."""
+"""Salts whose anion stands for all those of a food or water (`pantry.composing`): phosphate for flour and the like."""
+_CHLORIDES = tuple(f"{metal}-chloride" for metal in ("sodium", "potassium", "magnesium", "calcium"))
 _WATER, _STARCH = INDEX["water"], INDEX["starch"]
-_MINERAL_ROWS = [INDEX[key] for key in MINERALS]
+
+
+def natural_salts(ingredient: Ingredient) -> tuple[str, ...]:
+    """Name the salts of an ingredient that differ from field to field and from well to well.
+
+    What is sold as a salt holds none; the chlorides of molasses, vinegar and food colours are some.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> natural_salts(pantry()["tap-water"]), natural_salts(pantry()["cider-vinegar"])
+    (('calcium-hydrogen-carbonate',), ('potassium-chloride',))
+    >>> natural_salts(pantry()["table-salt"])
+    ()
+    """
+    salts = set(MINERALS)
+    if "ions" not in ingredient.roles:
+        salts.update(_CHLORIDES[1:])
+        if "sodium-chloride" in ingredient.origins:  # printed with an interval; a label's salt is weighed in a factory
+            salts.add("sodium-chloride")
+    return tuple(key for key in ingredient.composition if key in salts)
+
+
+def is_body(ingredient: Ingredient) -> bool:
+    """Tell whether an ingredient counts as flour where a baker speaks of hydration: flour, meal or starch.
+
+    A gum does not, although it drinks: a baker weighs water against flour, and the chain counts what a gum holds.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> [is_body(pantry()[key]) for key in ("plain-flour", "almond-flour", "xanthan-gum")]
+    [True, True, False]
+    """
+    return "body" in ingredient.roles
+
+
+def is_wet(ingredient: Ingredient) -> bool:
+    """Tell whether the water of an ingredient counts as water where a baker speaks of hydration: water, juice, vinegar.
+
+    Syrups, gels and salts with water in their crystals do not.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> [is_wet(pantry()[key]) for key in ("tap-water", "lemon-juice", "epsom-salt", "honey")]
+    [True, True, False, False]
+    """
+    return "liquid" in ingredient.roles
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,8 +86,8 @@ class Bowl:
         Mass share of each compound but water: what is sure of, and the mineral salts. [1]
     water : (I,) float
         Mass share of water. [1]
-    starchy : (I,) float
-        1 for an ingredient in which more of a mineral means less starch, 0 where it means less water.
+    giving : (I,) int
+        Row of the compound that gives way where there is more of the minerals: starch, or what there is most of.
     body, wet : (I,) bool
         What counts as flour, and what as water, where a baker speaks of hydration.
     """
@@ -47,7 +96,7 @@ class Bowl:
     dry: Array
     minerals: Array
     water: Array
-    starchy: Array
+    giving: NDArray[np.intp]
     body: NDArray[np.bool_]
     wet: NDArray[np.bool_]
 
@@ -64,12 +113,16 @@ class Bowl:
         """
         matrix = pantry.matrix(keys)
         dry, minerals = matrix.copy(), np.zeros_like(matrix)
-        minerals[_MINERAL_ROWS] = matrix[_MINERAL_ROWS]
-        dry[[_WATER, *_MINERAL_ROWS]] = 0.0
-        held = matrix[_STARCH] + matrix[INDEX["fibre"]] + matrix[INDEX["protein"]]
+        for column, key in enumerate(keys):
+            rows = [INDEX[salt] for salt in natural_salts(pantry[key])]
+            minerals[rows, column] = matrix[rows, column]
+        dry -= minerals
+        dry[_WATER] = 0.0
         return cls(
             keys=tuple(keys), dry=dry, minerals=minerals, water=matrix[_WATER],
-            starchy=(matrix[_STARCH] > 0.1).astype(float), body=held > 0.4, wet=matrix[_WATER] > 0.5,
+            giving=np.where(matrix[_STARCH] > 0.1, _STARCH, (matrix - minerals).argmax(axis=0)),
+            body=np.array([is_body(pantry[key]) for key in keys], dtype=np.bool_),
+            wet=np.array([is_wet(pantry[key]) for key in keys], dtype=np.bool_),
         )  # fmt: skip
 
     def compounds(self, masses: Array, moisture: Mapping[int, Array], minerals: Mapping[int, Array]) -> Array:
@@ -101,5 +154,5 @@ class Bowl:
         for row, factor in minerals.items():
             more = parched[row] * (factor - 1)
             found += self.minerals[:, row, None] * more
-            found[_STARCH if self.starchy[row] else _WATER] -= self.minerals[:, row].sum() * more
+            found[self.giving[row]] -= self.minerals[:, row].sum() * more
         return np.maximum(found, 0.0)

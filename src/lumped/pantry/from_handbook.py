@@ -1,6 +1,7 @@
 """An ingredient of the handbook, understood: its printed rows become compounds."""
 
 from collections.abc import Mapping
+from typing import Any
 
 from lumped.chemistry.compounds import compounds
 from lumped.pantry.composing import METALS, composed
@@ -12,8 +13,18 @@ from lumped.reference.rows import Row
 __all__ = ["from_handbook"]
 
 _NUTRIENTS = ("carbohydrate", "sugars", "ash", *METALS)
-_CHARGE = {"sodium": 1 / 22.99, "potassium": 1 / 39.10, "magnesium": 2 / 24.31, "calcium": 2 / 40.08}  # of a gram [mol]
+_CHARGE = {
+    "sodium": 1 / 22.99,
+    "potassium": 1 / 39.10,
+    "magnesium": 2 / 24.31,
+    "calcium": 2 / 40.08,
+    "sodium-chloride": 1 / 58.44,
+    "potassium-chloride": 1 / 74.55,
+    "magnesium-chloride": 2 / 95.21,
+    "calcium-chloride": 2 / 110.98,
+}  # of a gram [mol]
 _USUALLY = (0.8, 1.25)  # spread of a metal of which the table says none, from memory
+_LEAST = 0.05  # of what a table prints as “none to some”, from memory
 _MEMORY = Provenance(status=Status.FROM_MEMORY)
 
 
@@ -43,7 +54,7 @@ def from_handbook(key: str) -> Ingredient:
     usual = facts.get("measured", "levelled")
     return Ingredient(
         key=key, name=entry.name, composition=composition, moisture=_moisture(rows, composition),
-        minerals=_minerals(rows), weights=_weights(rows, usual), usual_method=usual,
+        minerals=_minerals(_salt_rows(rows, facts)), weights=_weights(rows, usual), usual_method=usual,
         density=rows["density"].value if "density" in rows else None,
         grain=rows["grain"].value if "grain" in rows else None,
         origins={quantity: row.value.provenance for quantity, row in rows.items()},
@@ -72,17 +83,29 @@ def _moisture(rows: Mapping[str, Row], composition: Mapping[str, float]) -> Valu
     )
 
 
+def _salt_rows(rows: Mapping[str, Row], facts: Mapping[str, Any]) -> dict[str, Row]:
+    """The rows of the salts that nature puts in: metals, and chlorides where it is no salt that is sold as one.
+
+    Metals only repeat salts that are printed as compounds.
+    """
+    chlorides = {name: rows[name] for name in _CHARGE if name.endswith("-chloride") and name in rows}
+    if "ions" in facts.get("roles", ()):
+        chlorides = {}
+    metals = {} if chlorides and not facts.get("anion") else {name: rows[name] for name in METALS if name in rows}
+    return metals | chlorides
+
+
 def _minerals(rows: Mapping[str, Row]) -> Value:
-    """How far its metals differ from the table, all of them together, each by the charge that it brings. [1]"""
+    """How far its salts differ from the table, all of them together, each by the charge that it brings. [1]"""
     low = mean = high = 0.0
-    for metal, charge in _CHARGE.items():
-        if metal in rows and rows[metal].value.mean > 0:
-            value = rows[metal].value
+    for name, row in rows.items():
+        charge, value = _CHARGE[name], row.value
+        if value.mean > 0:
             below, above = _USUALLY if value.is_exact else (value.low / value.mean, value.high / value.mean)
             low += charge * value.mean * below
             mean += charge * value.mean
             high += charge * value.mean * above
-    below, above = (low / mean, high / mean) if mean else _USUALLY
+    below, above = (max(low / mean, _LEAST), high / mean) if mean else _USUALLY
     return Value(mean=1.0, low=below, high=above, unit="", provenance=_MEMORY, spread="lognormal")
 
 

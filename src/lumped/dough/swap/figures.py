@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds, molar_mass_of
 from lumped.dough.beliefs import middle
-from lumped.dough.bowl import INDEX, Bowl
+from lumped.dough.bowl import INDEX, Bowl, is_body
 from lumped.dough.chain import Chain, Unknowns, follow
 from lumped.dough.properties import salt_rows
 from lumped.dough.recipe import Recipe
@@ -167,10 +167,8 @@ def body_of(ingredient: Ingredient) -> str:
     """
     share = ingredient.composition.get
     starch, protein, fat = share("starch", 0.0), share("protein", 0.0), share("fat", 0.0)
-    if starch + protein + share("fibre", 0.0) <= 0.4:  # as `Bowl.body` has it
-        return ""
-    if starch < 0.1 and "body" not in ingredient.roles:
-        return "binder"
+    if not is_body(ingredient):
+        return "binder" if starch < 0.1 and starch + protein + share("fibre", 0.0) > 0.4 else ""
     if has_gluten(ingredient) and protein > 0.05:
         return "wheat"
     if protein > 0.2 or fat > 0.15:
