@@ -105,7 +105,7 @@ def cost(masses):
 
 @pytest.mark.parametrize("system", kitchens())
 def test_the_chosen_measures_are_the_best_of_all_combinations(system):
-    found = rounded_to_kitchen(RECIPE, system, ratios, weights=WEIGHTS, ways=4)
+    found = rounded_to_kitchen(RECIPE, system, ratios, weights=WEIGHTS, ways=4, fuss=0.0)
     table = [ways_to_measure(each.mass, each.ingredient, system, ways=4) for each in RECIPE]
     brute = min(cost([way.mass.mean for way in ways]) for ways in product(*table))
     assert found.complete
@@ -124,6 +124,14 @@ def test_rounding_together_is_never_worse_than_each_to_its_nearest(system):
 def test_rounding_together_moves_this_dough_less_than_half_as_far():
     found = rounded_to_kitchen(RECIPE, "imperial", ratios, weights=WEIGHTS, ways=5)
     assert found.moved < 0.5 * found.each_alone
+
+
+def test_an_odd_way_of_measuring_must_be_worth_its_fuss():
+    best = rounded_to_kitchen(RECIPE, "us", ratios, weights=WEIGHTS, ways=5, fuss=0.0)
+    usual = rounded_to_kitchen(RECIPE, "us", ratios, weights=WEIGHTS, ways=5)
+    plain = rounded_to_kitchen(RECIPE, "us", ratios, weights=WEIGHTS, ways=5, fuss=10.0)
+    assert best.moved <= usual.moved <= plain.moved == pytest.approx(plain.each_alone)
+    assert usual.moved < best.moved + len(RECIPE) ** 0.5 * 0.005
 
 
 def test_the_shift_of_each_property_is_shown():

@@ -18,7 +18,6 @@ if TYPE_CHECKING:
 __all__ = ["Kept", "Weighed", "find_kitchen", "kitchen_table", "measured_recipe", "weighed_amount", "write_kept"]
 
 _WEIGHTS = {"resistivity": 1.0, "hydration": 2.0, "water_activity": 3.0, "ph": 0.3}  # as a swap weighs them: chosen
-_FUSS = 0.005  # another way than the plainest must keep the dough half a per cent nearer: as for a further scoop
 _SHOWN = {"resistivity": "Ω·m", "hydration": "%", "water_activity": "", "ph": ""}
 
 
@@ -126,17 +125,12 @@ class Kept:
         )  # fmt: skip
 
     @property
-    def moved(self) -> float:
-        """√Σ (weight · change)² over the dough's properties. [1]"""
-        return float(sum((_WEIGHTS[key] * self.rounded.shifts[key]) ** 2 for key in _WEIGHTS) ** 0.5)
-
-    @property
     def notes(self) -> tuple[str, ...]:
         """How it was chosen, and what hands leave open."""
         from lumped.quantities.rounding import rounded_text
 
         rounded, old, new = self.rounded, self.resistivity_before, self.resistivity_after
-        times = rounded.each_alone / self.moved if self.moved > 0 else 1.0
+        times = rounded.each_alone / rounded.moved if rounded.moved > 0 else 1.0
         key = "measuring-best" if times > 1.05 else "measuring-best-alone"
         said = [say(key, tried=rounded.tried, **({"times": f"{times:.1f}"} if key == "measuring-best" else {}))]
         if not rounded.complete:
@@ -153,7 +147,7 @@ class Kept:
             "before": dict(self.before), "after": dict(self.after),
             "resistivity_before": self.resistivity_before.as_dict(),
             "resistivity_after": self.resistivity_after.as_dict(),
-            "moved": self.moved, "each_alone": self.rounded.each_alone, "tried": self.rounded.tried,
+            "moved": self.rounded.moved, "each_alone": self.rounded.each_alone, "tried": self.rounded.tried,
             "complete": self.rounded.complete,
         }  # fmt: skip
 
@@ -274,8 +268,7 @@ def measured_recipe(path: Path, *, kitchen: str, labels: Sequence[Path] = ()) ->
     recipe = read_recipe(path, shop)
     portions = [each for each in recipe.portions if each.mass.mean]
     wanted = [Wanted(ingredient=shop[each.ingredient], mass=each.mass.mean) for each in portions]
-    plain = [rounded_to_kitchen([each], system, lambda masses: {}, ways=1).portions[0].mass.mean for each in wanted]
-    rounded = rounded_to_kitchen(wanted, system, _shift(recipe, shop, plain), weights=_WEIGHTS)
+    rounded = rounded_to_kitchen(wanted, system, _shift(recipe, shop), weights=_WEIGHTS)
     kept = _as_recipe(recipe, rounded, system)
     return Kept(
         recipe=recipe, rounded_recipe=kept, kitchen=_kitchen_name(system), rounded=rounded,
@@ -336,8 +329,8 @@ def _kitchen_name(system: str) -> str:
     return say("measuring-scale") if system == SCALE else handbook().name("measures", system)
 
 
-def _shift(recipe: "Recipe", shop: "Pantry", plain: Sequence[float]) -> "Shift":
-    """Give the function that tells what other masses do to the dough, and how many are measured oddly."""
+def _shift(recipe: "Recipe", shop: "Pantry") -> "Shift":
+    """Give the function that tells what other masses do to the dough."""
     import numpy as np
 
     from lumped.dough.many import knead_many
@@ -357,8 +350,7 @@ def _shift(recipe: "Recipe", shop: "Pantry", plain: Sequence[float]) -> "Shift":
 
     def shift(masses: Any) -> dict[str, Any]:
         found = properties(masses)
-        fuss = _FUSS * np.sqrt((~np.isclose(masses, np.array(plain)[:, None], rtol=1e-9)).sum(axis=0))
-        return {"fuss": fuss} | {
+        return {
             key: np.log(found[key] / aim[key]) if key in ("resistivity", "hydration") else found[key] - aim[key]
             for key in _WEIGHTS
         }

@@ -1,7 +1,8 @@
 """A whole recipe in kitchen measures, chosen for all ingredients together so that the dough moves least.
 
-Each ingredient has a few ways near its mass; of all combinations the one wins whose  √Σ (weight · change)²  over the
-dough's properties is smallest. A cup of flour too full may be mended by water too full: rounding each alone can't see.
+Each ingredient has a few ways near its mass; of all combinations the one wins whose  √(Σ (weight · change)² + n fuss²)
+is smallest, over the dough's properties and the n ingredients that are not measured in their plainest way. A cup of
+flour too full may be mended by water too full: rounding each alone can't see.
 """
 
 from collections.abc import Callable, Mapping, Sequence
@@ -20,6 +21,9 @@ Array = NDArray[np.float64]
 Shift = Callable[[Array], Mapping[str, Array]]
 _AT_ONCE = 4096  # combinations that are all tried; more are searched one ingredient at a time
 _SWEEPS = 8
+_FUSS = (
+    0.005  # another way than the plainest must keep the dough half a per cent nearer, as for a further scoop: chosen
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,7 +74,13 @@ class Rounded:
 
 
 def rounded_to_kitchen(
-    wanted: Sequence[Wanted], system: str, shift: Shift, *, weights: Mapping[str, float] | None = None, ways: int = 3
+    wanted: Sequence[Wanted],
+    system: str,
+    shift: Shift,
+    *,
+    weights: Mapping[str, float] | None = None,
+    ways: int = 3,
+    fuss: float = _FUSS,
 ) -> Rounded:
     """Round a whole recipe to measures that a kitchen has.
 
@@ -87,6 +97,8 @@ def rounded_to_kitchen(
         How much each property counts; 1 for those left out. [1]
     ways : int
         How many ways of measuring each ingredient are considered.
+    fuss : float
+        How much nearer the dough must stay for an ingredient to be measured in another than its plainest way. [1]
 
     Returns
     -------
@@ -104,15 +116,15 @@ def rounded_to_kitchen(
     """
     table = [_ways(each, system, ways) for each in wanted]
     masses = [np.array([way.mass.mean for way in options]) for options in table]
-    costs = _Costs(masses, shift, weights or {})
+    costs = _Costs(masses, shift, weights or {}, fuss)
     rows = np.zeros((1, len(table)), np.int64)
-    alone = costs(rows)[0]
+    alone = costs.moved(rows)[0]
     complete = int(np.prod([float(len(options)) for options in table])) <= _AT_ONCE
     best = _of_all(costs, table) if complete else _in_turn(costs, table)
     found = costs.changes(best[None, :])
     return Rounded(
         portions=tuple(options[number] for options, number in zip(table, best.tolist(), strict=True)),
-        moved=float(costs(best[None, :])[0]), shifts={name: float(change[0]) for name, change in found.items()},
+        moved=float(costs.moved(best[None, :])[0]), shifts={name: float(change[0]) for name, change in found.items()},
         each_alone=float(alone), tried=costs.tried, complete=complete,
     )  # fmt: skip
 
@@ -120,20 +132,25 @@ def rounded_to_kitchen(
 class _Costs:
     """How far a combination moves the dough; counts what was computed."""
 
-    def __init__(self, masses: list[Array], shift: Shift, weights: Mapping[str, float]) -> None:
-        self.masses, self.shift, self.weights, self.tried = masses, shift, weights, 0
+    def __init__(self, masses: list[Array], shift: Shift, weights: Mapping[str, float], fuss: float) -> None:
+        self.masses, self.shift, self.weights, self.fuss, self.tried = masses, shift, weights, fuss, 0
 
     def changes(self, rows: NDArray[np.int64]) -> dict[str, Array]:
         """Give each property's change for rows of choices, (n, ingredients)."""
         chosen = np.stack([options[rows[:, number]] for number, options in enumerate(self.masses)])
         return {name: np.broadcast_to(change, (len(rows),)) for name, change in self.shift(chosen).items()}
 
-    def __call__(self, rows: NDArray[np.int64]) -> Array:
+    def moved(self, rows: NDArray[np.int64]) -> Array:
+        """How far the dough's properties move, (n,). [1]"""
         self.tried += len(rows)
         total = np.zeros(len(rows))
         for name, change in self.changes(rows).items():
             total = total + (self.weights.get(name, 1.0) * change) ** 2
         return np.where(np.isfinite(total), np.sqrt(total), np.inf)
+
+    def __call__(self, rows: NDArray[np.int64]) -> Array:
+        """The same, and the fuss of ways that are not the plainest, which stand first. (n,) [1]"""
+        return np.asarray(np.sqrt(self.moved(rows) ** 2 + self.fuss**2 * (rows > 0).sum(axis=1)))
 
 
 def _ways(each: Wanted, system: str, ways: int) -> tuple[Measured, ...]:
