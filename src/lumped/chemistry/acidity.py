@@ -138,8 +138,8 @@ def ph_width(strength: ArrayLike) -> Array:
 
     Parameters
     ----------
-    strength : (...) float
-        Ionic strength. [mol/m³]
+    strength
+        As of `shielding`.
 
     Returns
     -------

@@ -198,10 +198,8 @@ def reach(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> Reach:
 
     Parameters
     ----------
-    charges : mapping of str to (...) float
-        Moles of charge of each ion in a cubic metre. [mol/m³]
-    temperature : (...) float
-        Temperature, 0 to 100 °C. [K]
+    charges, temperature
+        As of `mixture_width`.
 
     Returns
     -------
@@ -222,10 +220,8 @@ def reach_of(found: Mixture, temperature: ArrayLike) -> Reach:
 
     Parameters
     ----------
-    found : Mixture
-        What `mixed` gave.
-    temperature : (...) float
-        Its temperature. [K]
+    found, temperature
+        As of `width_of`.
     """
     pairs, plan, kelvins = found.pairs(), found.plan, np.asarray(temperature, float).reshape(-1)
     _, ends, memory = (each[plan.curve] for each in _salt_figures())
@@ -254,10 +250,8 @@ def provenance_of(found: Mixture, temperature: ArrayLike = T20) -> Provenance:
 
     Parameters
     ----------
-    found : Mixture
-        What `mixed` gave.
-    temperature : (...) float
-        Its temperature. [K]
+    found, temperature
+        As of `width_of`.
 
     Returns
     -------

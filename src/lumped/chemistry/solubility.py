@@ -189,8 +189,8 @@ def sugar_solubility(temperature: ArrayLike) -> Array:
 
     Parameters
     ----------
-    temperature : (...) float
-        Temperature, 0 to 100 °C. [K]
+    temperature
+        As of `salt_solubility`.
 
     Returns
     -------

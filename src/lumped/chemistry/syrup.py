@@ -118,12 +118,8 @@ def liquid_thickening(water: ArrayLike, dissolved: Mapping[str, ArrayLike], temp
 
     Parameters
     ----------
-    water : (...) float
-        Mass of the liquid's water. [kg]
-    dissolved : mapping of str to (...) float
-        Mass of each dissolved compound. [kg]
-    temperature : (...) float
-        Temperature. [K]
+    water, dissolved, temperature
+        As of `density.liquid_volume`.
 
     Returns
     -------

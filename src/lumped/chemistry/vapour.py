@@ -58,8 +58,8 @@ def saturation_slope(temperature: ArrayLike) -> Array:
 
     Parameters
     ----------
-    temperature : (...) float
-        Temperature. [K]
+    temperature
+        As of `saturation_pressure`.
 
     Examples
     --------

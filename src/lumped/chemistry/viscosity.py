@@ -69,12 +69,8 @@ def salt_thickening(compound: str, fraction: ArrayLike, temperature: ArrayLike) 
 
     Parameters
     ----------
-    compound : str
-        Its key in the table `compounds`.
-    fraction : (...) float
-        Mass of it over mass of it and the water. [1]
-    temperature : (...) float
-        Temperature. [K]
+    compound, fraction, temperature
+        As of `density.apparent_volume`.
 
     Returns
     -------
