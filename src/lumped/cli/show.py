@@ -9,7 +9,6 @@ from typing import Any
 
 from rich.console import Console
 from rich.padding import Padding
-from rich.progress import BarColumn, Progress, TextColumn
 from rich.table import Table
 from rich.text import Text
 
@@ -121,6 +120,8 @@ def progress(what: str, *, shown: bool) -> Iterator[Any]:
     if not shown or not out.is_terminal:
         yield lambda share: None
         return
+    from rich.progress import BarColumn, Progress, TextColumn
+
     with Progress(TextColumn("{task.description}"), BarColumn(), console=out, transient=True) as bar:
         task = bar.add_task(what, total=1.0)
         yield lambda share: bar.update(task, completed=share)
