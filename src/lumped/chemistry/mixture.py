@@ -165,24 +165,19 @@ def mixed(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> Mixture:
     ions = tuple(charges)
     plan = plan_of(ions)
     amounts, kelvins, shape = _stacked(charges, temperature)
-    if not isinstance(kelvins, float) or kelvins != T20:
+    is_warm = not isinstance(kelvins, float) or kelvins != T20
+    if is_warm:
         amounts = amounts * _expansion(kelvins)
     strength = plan.valences @ amounts / 2
-    x = np.sqrt(strength)
-    shares = np.empty_like(amounts)
-    for rows in (plan.cations, plan.anions):
-        own = amounts[rows]
-        shares[rows] = own / np.maximum(own.sum(axis=0), _TINY)
+    shares = _shares(amounts, plan)
     keys, sheaf = braking_curves()
-    curves = sheaf(x)
-    number = _beyond(curves[: len(keys)], strength)
-    felt = _felt(number[plan.curve] * plan.scale, plan, shares)
-    if not isinstance(kelvins, float) or kelvins != T20:
-        bend = curves[len(keys) :] * _log_warmth(kelvins)
-        if plan.potash in plan.curve:
-            bend[plan.potash] = potash_warmth(x, kelvins)
-        felt = felt - plan.powers * _felt(bend[plan.curve], plan, shares)
-    parts = amounts * plan.limits * np.exp(-felt)
+    curves = sheaf(np.sqrt(strength))
+    number, bend = _beyond(curves[: len(keys)], strength), curves[len(keys) :]
+    slowed = _felt(number[plan.curve] * plan.scale, plan, shares)
+    if is_warm:
+        quicker = _felt(_log_warming(bend, plan, strength, kelvins)[plan.curve], plan, shares)
+        slowed = slowed - plan.powers * quicker
+    parts = amounts * plan.limits * np.exp(-slowed)
     return Mixture(ions=ions, plan=plan, parts=parts, shares=shares, strength=strength, shape=shape)
 
 
@@ -199,6 +194,23 @@ def _stacked(charges: Mapping[str, ArrayLike], temperature: ArrayLike) -> tuple[
     if amounts.shape[1] != len(kelvins):
         amounts = np.broadcast_to(amounts, (len(amounts), len(kelvins)))
     return amounts, kelvins, shape
+
+
+def _shares(amounts: Array, plan: Plan) -> Array:
+    """Share of each ion among the charges of its sign, (ions, n). [1]"""
+    shares = np.empty_like(amounts)
+    for rows in (plan.cations, plan.anions):
+        own = amounts[rows]
+        shares[rows] = own / np.maximum(own.sum(axis=0), _TINY)
+    return shares
+
+
+def _log_warming(bend: Array, plan: Plan, strength: Array, kelvins: float | Array) -> Array:
+    """Logarithm of how much better each tabulated salt conducts than at 20 °C, (K, n). [1]"""
+    warming = bend * _log_warmth(kelvins)
+    if plan.potash in plan.curve:  # it has standards of its own
+        warming[plan.potash] = potash_warmth(np.sqrt(strength), kelvins)
+    return np.asarray(warming)
 
 
 def _felt(pairs: Array, plan: Plan, shares: Array) -> Array:
