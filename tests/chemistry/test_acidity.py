@@ -29,6 +29,7 @@ def test_more_strong_salt_frees_more_hydrogen_and_lowers_ph_until_davies_ends():
     assert np.all(np.diff(found.ph[:4]) < 0)
     assert found.ph[4] == pytest.approx(found.ph[3], abs=1e-3)
     assert np.all(np.diff(ph_width(found.strength)) >= 0)
+    assert ph_width([0.0, 1100.0, 9000.0]) == pytest.approx([0.05, 0.17, 0.7])
 
 
 def test_ionic_strength_counts_all_ions():

@@ -78,3 +78,11 @@ def test_beyond_the_fit_of_a_salt_the_interval_widens_and_stays_above_nought():
     assert width(4.0) > 3 * width(2.5) > 0
     assert width(20.0) >= 0
     assert np.all(np.diff(water_activity({"calcium-chloride": np.linspace(2.3, 7.7, 50)}, T25)) < 0)
+
+
+def test_away_from_25_degrees_the_interval_widens():
+    def width(kelvins):
+        low, high = water_activity_interval({"sucrose": 4.0}, kelvins)
+        return float(high - low)
+
+    assert min(width(T25 - 25), width(T25 + 25)) > 1.05 * width(T25)

@@ -45,7 +45,9 @@ def test_warm_words_can_be_left_to_others():
     ((both("potassium", 100.0), 318.15), (both("potassium", 100.0), 333.15)),
     ((both("sodium", 100.0), 283.15), (both("sodium", 100.0), 273.15)),
     ((both("sodium", 100.0), 308.15), (both("sodium", 100.0), 333.15)),
+    ((both("sodium", 5000.0), T20), (both("sodium", 7000.0), T20)),
     ((both("sodium", 100.0), T20), (both("sodium", 100.0, "acetate"), T20)),
+    ((both("sodium", 900.0), T20), ({"sodium": 450.0, "potassium": 450.0, "chloride": 900.0}, T20)),
     ((both("sodium", 1000.0), T20), ({"sodium": 500.0, "magnesium": 500.0, "chloride": 1000.0}, T20)),
 ])  # fmt: skip
 def test_the_interval_widens_beyond_the_tables(inside, beyond):
@@ -67,3 +69,10 @@ def test_a_liquid_is_as_sure_as_the_weakest_that_carries_in_it():
 
 def test_the_width_is_one_number_an_entry():
     assert mixture_width({"sodium": np.ones(7), "chloride": np.ones(7)}, T20).shape == (7,)
+
+
+def test_ions_that_no_table_pairs_are_less_sure_for_each_kelvin():
+    """A thousandth a kelvin more than salt water, whose warming a table knows."""
+    paired, alone = both("sodium", 100.0), both("sodium", 100.0, "acetate")
+    warm, cold = (np.array([mixture_width(each, kelvins) for each in (paired, alone)]) for kelvins in (308.15, T20))
+    assert (warm - cold)[1] - (warm - cold)[0] == pytest.approx(0.015, rel=0.01)  # and water expands

@@ -6,7 +6,7 @@ from hypothesis import strategies as some
 from lumped.chemistry import mixture_conductivity, mixture_width, salt_water_conductivity
 from lumped.chemistry.braking import braking_curves, onsager_slope, salts
 from lumped.chemistry.brine import concentration_of
-from lumped.chemistry.mixture import mixed
+from lumped.chemistry.mixture import mixed, plan_of
 from lumped.errors import InputError
 
 T20, T25 = 293.15, 298.15
@@ -73,3 +73,15 @@ def test_a_temperature_that_no_liquid_has_is_refused():
         mixture_conductivity({"sodium": 1.0, "chloride": 1.0}, 393.15)
     with pytest.raises(InputError, match=r"not at -10 °C"):
         mixture_width({"sodium": 1.0, "chloride": 1.0}, np.array([T20, 263.15]))
+
+
+def test_past_the_end_of_its_table_a_salt_is_braked_ever_more():
+    end = salts()["calcium-chloride"].number.x[-1] ** 2 / 1.5  # moles of charge; ionic strength is half as much again
+    at, past = (float(mixture_conductivity({"calcium": c, "chloride": c}, T20)) / c for c in (end, 1.2 * end))
+    assert past < 0.97 * at
+
+
+def test_no_pair_without_a_table_is_braked_more_than_half_again_as_the_salt_that_stands_for_it():
+    plan = plan_of(("aluminium", "hydrogen", "citrate", "chloride"))
+    assert plan.scale.max() == 1.5  # three charges against three: Onsager's limit alone would say more
+    assert plan.scale.min() > 0.4

@@ -177,6 +177,12 @@ def test_the_standard_at_18_degrees_which_made_no_curve(celsius, thin, middle):
     np.testing.assert_allclose(found, [thin, middle], rtol=1e-4)  # µS/cm
 
 
+@pytest.mark.parametrize("molality", [0.01, 0.1, 1.0])
+def test_beyond_the_standards_the_rise_of_their_last_kelvins_goes_on(molality):
+    before, end, beyond = (float(np.log(potash_conductivity(molality, t + 273.15))) for t in (45, 50, 55))
+    assert 0.9 < (beyond - end) / (end - before) < 1.05  # from 40 to 50 °C it falls by a twelfth every five kelvins
+
+
 @pytest.mark.parametrize("node", range(1, 10))
 @pytest.mark.parametrize("column", range(3))
 def test_a_temperature_left_out_of_the_standards_is_found_within_a_thousandth(node, column):

@@ -98,7 +98,8 @@ def test_potassium_chloride_meets_its_osmotic_coefficients(molality, coefficient
 
 
 @pytest.mark.parametrize(("compound", "strength", "coefficient"), [
-    ("magnesium-sulphate", 4.0, 0.525), ("magnesium-sulphate", 8.0, 0.669), ("calcium-chloride", 3.0, 1.046),
+    ("magnesium-sulphate", 0.4, 0.606), ("magnesium-sulphate", 0.8, 0.562), ("magnesium-sulphate", 4.0, 0.525),
+    ("magnesium-sulphate", 8.0, 0.669), ("calcium-chloride", 3.0, 1.046),
     ("magnesium-chloride", 3.0, 1.108), ("sodium-sulphate", 3.0, 0.642), ("sodium-hydrogen-carbonate", 1.0, 0.846),
 ])  # fmt: skip
 def test_salts_of_double_charges_meet_robinson_and_stokes(compound, strength, coefficient):
