@@ -68,6 +68,7 @@ def test_plain_lines_lose_their_spaces_and_comments_and_long_ones_keep_their_lin
 @pytest.mark.parametrize("key", ["none", "-dough", "hollow"])
 def test_what_is_no_sentence_is_an_error_of_ours(tmp_path, key):
     found = folder_of(tmp_path, a="-dough = dough\nhollow =\n    .title = only a title\n")
+    assert not found.has("-dough")
     with pytest.raises(KeyError, match="no sentence"):
         found.said(key, {})
 

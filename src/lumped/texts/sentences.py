@@ -53,7 +53,7 @@ class Sentences:
 
     def has(self, key: str) -> bool:
         """Tell whether there is a sentence of that key."""
-        return key in self._keys
+        return key in self._keys and not key.startswith("-")
 
     def said(self, key: str, slots: dict[str, object]) -> str:
         """Say a sentence, its slots filled.
