@@ -1,4 +1,4 @@
-"""Source: CRC Handbook, "Ionic conductivity and diffusion at infinite dilution" (25 °C, column of D)."""
+"""Sources: CRC Handbook, "Ionic conductivity and diffusion at infinite dilution" (25 °C, column of D); KCl standards."""
 
 import numpy as np
 import pytest
@@ -15,6 +15,16 @@ T25 = 298.15
 ])  # fmt: skip
 def test_nernst_and_einstein_give_the_diffusivities_of_the_table(ion, diffusivity):
     assert ion_diffusivity(ion, T25) == pytest.approx(diffusivity, rel=1e-3)  # its last digit
+
+
+@pytest.mark.parametrize(("celsius", "conductivity"), [
+    (0, 772.92), (10, 1013.95), (20, 1273.03), (35, 1687.79), (50, 2123.43),
+])  # fmt: skip
+def test_ions_creep_in_the_cold_and_the_warm_as_they_conduct(celsius, conductivity):
+    """0.01 mol/kg KCl, µS/cm: CRC p. 5-73, after Wu, Koch and Pratt 1991. D goes as T λ; 1.2 % was seen, at 0 °C."""
+    kelvins = celsius + 273.15
+    rise = kelvins / T25 * conductivity / 1408.23
+    assert ion_diffusivity("potassium", kelvins) / ion_diffusivity("potassium", T25) == pytest.approx(rise, rel=0.02)
 
 
 def test_salt_creeps_between_its_ions():

@@ -85,3 +85,13 @@ def test_no_pair_without_a_table_is_braked_more_than_half_again_as_the_salt_that
     plan = plan_of(("aluminium", "hydrogen", "citrate", "chloride"))
     assert plan.scale.max() == 1.5  # three charges against three: Onsager's limit alone would say more
     assert plan.scale.min() > 0.4
+
+
+@pytest.mark.parametrize("key", sorted(salts()))
+def test_the_braking_of_a_salt_bends_nowhere_sharply(key):
+    """What its own table says joins what thin liquids, or its likes, say: no step where one takes over."""
+    number = salts()[key].number
+    slopes = np.diff(number.y) / np.diff(number.x)
+    assert np.all(slopes > 0)
+    assert np.all(slopes[1:] / slopes[:-1] < 4)
+    assert np.all(slopes[1:] / slopes[:-1] > 0.25)

@@ -1,7 +1,7 @@
 """Water vapour and damp air, against tables and other programs' results.
 
 Sources: IAPWS-95 by CoolProp 8.0.0 (saturation pressure); PsychroLib 2.5.0 (humidity ratio, wet bulb, dew point);
-ASHRAE Fundamentals, chapter 1, example 1; Clausius and Clapeyron; textbook figures of heat transfer from memory.
+ASHRAE Fundamentals, chapter 1, example 1; CRC Handbook, "Constant humidity solutions"; Clausius and Clapeyron; textbook figures of heat transfer from memory.
 """
 
 import numpy as np
@@ -13,6 +13,7 @@ from lumped.chemistry.humidity import dew_point, humidity_from_wet_bulb, humidit
 from lumped.chemistry.vapour import (
     VAPOUR_CONSTANT,
     evaporation_heat,
+    saturated_humidity,
     saturation_pressure,
     saturation_slope,
     vapour_density,
@@ -76,6 +77,22 @@ def test_a_roll_in_a_draught_meets_hilpert():
     hilpert = 0.683 * reynolds**0.466 * 0.71 ** (1 / 3) * 0.0257 / 0.02
     found = heat_transfer(0.02, air_speed=1.0, lighter=0.0, temperature=293.15, shape="roll")
     assert found == pytest.approx(hilpert, rel=0.2)
+
+
+@pytest.mark.parametrize(("compound", "percent"), [
+    ("sodium-chloride", 75.25), ("potassium-chloride", 84.17), ("magnesium-chloride", 32.79),
+])  # fmt: skip
+def test_air_over_saturated_salts_at_25_degrees_is_as_damp_as_the_crc_prints(compound, percent):
+    assert 100 * saturated_humidity(compound, 298.15) == pytest.approx(percent, abs=0.01)
+
+
+def test_still_air_over_a_warm_plate_meets_mcadams():
+    # 0.54 Ra^¼ with area over perimeter, a quarter of a square's side: 10 cm, 20 K warmer, by hand (from memory)
+    side, warmer = 0.1, 20 / 303.15
+    rayleigh = 9.81 * warmer * (side / 4) ** 3 / (1.61e-5 * 2.27e-5)
+    wanted = 0.54 * rayleigh**0.25 * 0.0264 / (side / 4)
+    found = heat_transfer(side, air_speed=0.0, lighter=warmer, temperature=303.15)
+    assert found == pytest.approx(wanted, rel=0.03)
 
 
 def test_still_air_round_a_warm_roll_carries_some_five_to_ten_watts():

@@ -154,7 +154,7 @@ def salt_dissolving_time(
     --------
     >>> time = salt_dissolving_time(1e-3, salt=0.0, water=0.2, temperature=293.15, obstruction=0.3)
     >>> float((time / 60).round())
-    34.0
+    33.0
     """
     most = solubility(_SALT, temperature)
     full = most / liquid_volume(1.0, {_SALT: most}, temperature)

@@ -41,7 +41,7 @@ def dissolving_hours(grain: Value, found: Mapping[str, Value], temperature: floa
     >>> found = {key: Value.exact(each, "") for key, each in figures.items()}
     >>> low, high = dissolving_hours(Value(mean=2e-3, low=1e-3, high=3.5e-3, unit="m"), found, 293.15)
     >>> round(low, 1), round(high, 1)
-    (0.9, 11.1)
+    (0.9, 11.0)
     """
     salt = sum(found[key].mean for key in ("salt_dissolved", "salt_solid") if key in found)
     hours = salt_dissolving_time(
