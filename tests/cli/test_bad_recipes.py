@@ -24,6 +24,12 @@ WATER = '[[ingredients]]\ningredient = "tap-water"\namount_g = 237\n'
 LABEL = 'kind = "ingredient"\nschema = 1\ntitle = "Quay flour (invented)"\nlike = "plain-flour"\nper = "100 g"\n'
 
 
+@pytest.fixture(autouse=True)
+def wide(monkeypatch):
+    """A terminal that breaks no line, however long a path is."""
+    monkeypatch.setenv("COLUMNS", "1000")
+
+
 @pytest.fixture
 def refused(tmp_path, capsys):
     """Run `lumped dough` on a text that it must refuse; give the sentence, once read in words and once as JSON."""
