@@ -149,10 +149,10 @@ class Bowl:
             for row, share in moisture.items():
                 water[row] = share
                 parched[row] *= (1 - share) / max(1 - self.water[row], 1e-9)
-        found: Array = self.dry @ parched + self.minerals @ parched
+        found: Array = (self.dry + self.minerals) @ parched
         found[_WATER] += (water * masses).sum(axis=0)
         for row, factor in minerals.items():
             more = parched[row] * (factor - 1)
             found += self.minerals[:, row, None] * more
             found[self.giving[row]] -= self.minerals[:, row].sum() * more
-        return np.maximum(found, 0.0)
+        return np.maximum(found, 0.0, out=found)
