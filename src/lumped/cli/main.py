@@ -9,6 +9,7 @@ from collections.abc import Sequence
 
 from lumped import __version__
 from lumped.cli import (
+    card,
     care,
     check,
     compare,
@@ -24,6 +25,7 @@ from lumped.cli import (
     serve,
     shop,
     swap,
+    tags,
     trial,
     wall,
 )  # fmt: skip
@@ -34,8 +36,8 @@ from lumped.texts import say
 __all__ = ["main", "parser"]
 
 _VERBS = (
-    check, dough, care, maps, wall, trial, lasting, make, shop, pantry, measure, swap, compare, ports, look_up,
-    notebook, serve,
+    check, dough, care, maps, wall, trial, lasting, make, shop, card, tags, pantry, measure, swap, compare, ports,
+    look_up, notebook, serve,
 )  # fmt: skip
 
 

@@ -1,0 +1,183 @@
+"""The sentences of a recipe card, said in the language that is spoken."""
+
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING, Any
+
+from lumped.app.card_facts import Facts, States
+from lumped.app.card_words import (
+    allergen_name,
+    day_text,
+    days,
+    grams,
+    ingredient_name,
+    interval,
+    listed,
+    local,
+    unread,
+)
+from lumped.texts import has, say
+
+if TYPE_CHECKING:
+    from lumped.dough import Recipe
+    from lumped.dough.safety import Allergens
+    from lumped.pantry import Pantry
+    from lumped.workshop.kitchen import Line
+
+__all__ = ["allergens_shown", "amounts_shown", "careful", "does", "face", "foot", "steps_shown", "trial_shown"]
+
+_HOUR = 3600.0
+_LONG = 72.0  # h; nobody plans a wall for longer
+_OWN_BOX = ("allergens", "no-allergens", "may-contain")
+
+
+def face(recipe: "Recipe", shop: "Pantry") -> dict[str, Any]:
+    """Say which dough it is, and how it looks."""
+    what = "carries" if recipe.kind == "conducting" else "blocks"
+    colours = [ingredient_name(key, shop) for key in recipe.ingredients if "colour" in shop[key].roles]
+    looks = say("card-looks-coloured", ingredients=listed(colours)) if colours else say(f"card-looks-{what}")
+    return {
+        "what": say(f"card-{what}"), "mark_words": say(f"card-mark-{what}"), "not_food": say("card-not-food"),
+        "looks": [looks, say("card-looks-alike")], "invented": say("card-invented") if recipe.invented else "",
+    }  # fmt: skip
+
+
+def amounts_shown(lines: "Sequence[Line]", shift: float, system: str, shop: "Pantry") -> dict[str, Any]:
+    """Say what goes in, in grams and in a country's measures; `shift` is what their rounding does. [1]"""
+    columns = [say("card-column-ingredient"), say("card-column-grams")]
+    note = ""
+    if system != "scale":
+        columns.append(say("card-column-measures", kitchen=say(f"card-kitchen-{system}")))
+        note = say("card-rounded", shift=local(f"{100 * abs(shift):.1f}")) + " " + say("card-scale")
+    rows = [_row(line, shop)[: len(columns)] for line in lines]
+    return {"columns": columns, "rows": rows, "amounts_note": note}
+
+
+def _row(line: "Line", shop: "Pantry") -> list[str]:
+    weighed = [say("card-grams", amount=grams(line.mass))] if line.mass else []
+    if line.as_needed:
+        ends = {"low": grams(line.as_needed[0]), "high": grams(line.as_needed[1])}
+        weighed.append(say("card-and-by-feel", **ends) if line.mass else say("card-by-feel", **ends))
+    return [ingredient_name(line.ingredient, shop), " ".join(weighed), line.measures]
+
+
+def steps_shown(recipe: "Recipe", shop: "Pantry") -> dict[str, Any]:
+    """Say what to do: the maker's own steps, or the usual way."""
+    if recipe.steps:
+        return {"steps": list(recipe.steps), "steps_note": say("card-steps-own")}
+    way = recipe.cooked.replace(" ", "-")
+    steps = [say(f"card-step-{way}-{number}") for number in (1, 2)]
+    if recipe.cooked != "not cooked":
+        steps.append(say("card-step-cool"))
+    if felt := [ingredient_name(each.ingredient, shop) for each in recipe.portions if each.as_needed]:
+        steps.append(say("card-step-feel", ingredients=listed(felt)))
+    return {"steps": [*steps, say("card-step-keep")], "steps_note": say("card-steps-usual")}
+
+
+def does(facts: Facts) -> Iterator[str]:
+    """Say what the dough will do."""
+    from lumped.dough.lasting.keeping import habit
+    from lumped.dough.texture import FEELS
+
+    made = facts.dough
+    yield from _circuit(facts)
+    yield say("card-resistivity", value=interval(made.resistivity))
+    measured = sum(each.measured is not None for each in facts.batches)
+    batches = say("card-batches", count=measured)
+    yield say("card-learnt", batches=batches) if measured else say("card-unmeasured")
+    if made.feel is not None:
+        yield say("card-feel", feel=say(f"card-feel-{FEELS[round(made.feel.score.mean)]}"))
+    (low, high), (cold_low, cold_high) = (
+        days(habit(made.reason("water_activity").value, fridge=cold)) for cold in (False, True)
+    )
+    yield say("card-keeps", low=low, high=high, cold_low=cold_low, cold_high=cold_high)
+
+
+def _circuit(facts: Facts) -> Iterator[str]:
+    """What a lamp does: through rolls of a dough that carries, across a wall of one that blocks."""
+    for key, states in zip(("card-roll-thick", "card-roll-thin"), facts.rolls, strict=False):
+        yield say(key, state=_state(states))
+    if facts.wall is not None:
+        yield say("card-wall-breaks" if facts.enough == "no" else "card-wall", state=_state(facts.wall))
+    yield say("card-pack")
+    if facts.lasts is not None and facts.lasts.high > 0:
+        low, high = facts.lasts.low / _HOUR, facts.lasts.high / _HOUR
+        ends = {"low": local(f"{low:.1f}"), "high": local(f"{high:.1f}")}
+        if high > _LONG:
+            yield say("card-wall-lasts-long", low=ends["low"])
+        else:
+            yield say("card-wall-lasts", **ends)
+
+
+def _state(states: States) -> str:
+    worst, best = say(f"card-state-{states[0]}"), say(f"card-state-{states[2]}")
+    return best if worst == best else say("card-state-span", worst=worst, best=best)
+
+
+def trial_shown(facts: Facts, bad: str) -> list[str]:
+    """Say how a batch is tried in one minute; `bad` is the key of the mistake that the trial finds."""
+    from lumped.verdict.trial import as_hundred
+
+    seen, line = facts.trial.seen, facts.trial.seen.line
+    slots = {
+        "depth": local(f"{1e3 * line.mould.depth:.3g}"), "mould": say(f"card-trial-mould-{line.mould.key}"),
+        "lamp": say("card-trial-lamp"), "pack": say("card-trial-pack"),
+    }  # fmt: skip
+    if line.resistor:
+        resistor = say("card-trial-resistor", ohms=f"{line.ohms:.0f}")
+        do = say("trial-card-do-resistor", resistor=resistor, **slots)
+    else:
+        do = say("trial-card-do-plain", **slots)
+    share = {"good": as_hundred(seen.good)[seen.go], "passed": as_hundred(seen.bad)[seen.go]}
+    return [do, say(f"trial-card-{facts.trial.kind}"), say("trial-card-share", bad=say(f"trial-bad-{bad}"), **share)]
+
+
+def allergens_shown(found: "Allergens") -> dict[str, Any]:
+    """Say the allergens of both lists, and traces apart."""
+    names = [allergen_name(each) for each in found.names]
+    contains = say("card-contains", allergens=listed(names)) if names else say("card-contains-none")
+    traces = [allergen_name(each) for each in found.traces]
+    return {"contains": contains, "traces": say("card-may-contain", allergens=listed(traces)) if traces else ""}
+
+
+def careful(facts: Facts) -> Iterator[str]:
+    """Say what to mind in the card's short words, the gravest first; what only a packet says in one line."""
+    packets: list[str] = []
+    for each in facts.care.cautions[:-1]:
+        if each.key == "eaten":
+            yield _eaten(facts)
+        elif has(f"card-careful-{each.key}"):
+            yield say(f"card-careful-{each.key}")
+        elif each.key not in _OWN_BOX and not each.key.startswith("migration"):
+            packets += [ingredient_name(key, facts.shop) for key in each.ingredients]
+    if any(each.key.startswith("migration") for each in facts.care.cautions):
+        yield say("card-careful-migration")
+    if packets:
+        yield say("card-careful-packet", ingredients=listed(packets))
+    yield say("card-careful-rules")
+
+
+def _eaten(facts: Facts) -> str:
+    child, dog = facts.doses["salt-child", "lethal_per_kg"], facts.doses["salt-dog", "signs_per_kg"]
+    figures = {
+        "share": 100 * facts.salt, "child": 1e3 * child.dough.low, "child_mass": child.eater_mass,
+        "dog": 1e3 * dog.dough.low, "dog_mass": dog.eater_mass,
+    }  # fmt: skip
+    from lumped.dough.safety.contents import plain
+
+    return say("card-careful-eaten", **{name: local(plain(figure)) for name, figure in figures.items()})
+
+
+def foot(facts: Facts) -> Iterator[str]:
+    """Say when and from what the card was computed, and that nobody has read its language yet."""
+    from lumped import __version__
+
+    if facts.batches:
+        last = facts.batches[-1]
+        if last.made_on is not None:
+            yield say("card-foot-batch", batch=last.title, date=day_text(last.made_on))
+        else:
+            yield say("card-foot-batch-undated", batch=last.title)
+    yield say("card-foot-computed", version=__version__, date=day_text(facts.on))
+    if sources := facts.dough.resistivity.provenance.sources:
+        yield say("card-foot-sources", sources=", ".join(sources))
+    yield from unread()

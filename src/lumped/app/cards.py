@@ -1,0 +1,171 @@
+"""The recipe card: one page to cook from, with what the dough will do and what to mind, in one of four languages."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.errors import InputError
+from lumped.texts import LANGUAGES, say, speaking
+
+if TYPE_CHECKING:
+    from lumped.dough import Recipe
+
+__all__ = ["Card", "card", "known_language", "write_card"]
+
+CODE_SIZE = 44.0  # mm
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Card:
+    """A recipe card.
+
+    Parameters
+    ----------
+    title, language : str
+        Of the recipe; of the card.
+    conducts : bool
+        Which mark it bears.
+    code : str
+        The text of its square code, "" if it is too long for one.
+    shown : dict
+        All that stands on it, as plain text by place.
+    """
+
+    title: str
+    language: str
+    conducts: bool
+    code: str
+    shown: dict[str, Any] = field(repr=False)
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "kind": "card", "schema": 1, "title": self.title, "language": self.language,
+            "mark": "carries" if self.conducts else "blocks", "code": self.code or None, **self.shown,
+        }  # fmt: skip
+
+
+def card(
+    path: Path, *, on: date, language: str = "en", measures: str | None = None, batches: Sequence[Path] = (),
+    labels: Sequence[Path] = (),
+) -> Card:  # fmt: skip
+    """Make the card of a recipe.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    on : date
+        The day: it stands on the card, and limits of law change.
+    language : {"en", "fr", "es", "ja"}
+        Language of the card; the recipe's own title and steps stay as they are.
+    measures : str, optional
+        Whose cups and spoons: a system of measures, a region, or "scale"; the recipe's own if left out.
+    batches : sequence of Path
+        Batch files that the prediction learns from; the last one is the batch that the card names.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Returns
+    -------
+    Card
+
+    Raises
+    ------
+    RecipeError, InputError
+        If a file can't be read, or there is no such language or system of measures.
+    """
+    from lumped.app.card_facts import gathered, mistake_key
+    from lumped.app.card_sentences import (
+        allergens_shown,
+        amounts_shown,
+        careful,
+        does,
+        face,
+        foot,
+        steps_shown,
+        trial_shown,
+    )  # fmt: skip
+    from lumped.workshop.kitchen import in_kitchen
+
+    known_language(language)
+    facts = gathered(path, on=on, batches=batches, labels=labels)
+    recipe, shop, bad = facts.recipe, facts.shop, mistake_key(facts.trial)
+    system = _system(measures, recipe)
+    lacks, code = _code(path)
+    in_kitchen(recipe, system, shop)  # refuses measures that there are not, in the words of all errors
+    with speaking(language):
+        lines, shifts = in_kitchen(recipe, system, shop)
+        shown = {
+            "headings": {key: say(f"card-heading-{key}") for key in _HEADINGS},
+            **face(recipe, shop), **amounts_shown(lines, shifts.get("resistivity", 0.0), system, shop),
+            **steps_shown(recipe, shop), "does": list(does(facts)), "trial": trial_shown(facts, bad),
+            **allergens_shown(facts.care.allergens), "careful": list(careful(facts)),
+            "code_words": say(f"card-qr{'-' if lacks else ''}{lacks}"), "code_alt": say("card-qr-alt"),
+            "foot": list(foot(facts)),
+        }  # fmt: skip
+    return Card(title=recipe.title, language=language, conducts=recipe.kind == "conducting", code=code, shown=shown)
+
+
+_HEADINGS = ("ingredients", "steps", "does", "trial", "careful", "allergens")
+
+
+def write_card(
+    made: Card, *, pdf: Path | None = None, picture: Path | None = None, paper: str = "a4"
+) -> None:  # fmt: skip
+    """Write a card as PDF, and its first page as a PNG.
+
+    Raises
+    ------
+    InputError
+        If there is no such paper, a name has another ending, or the file can't be written.
+    """
+    from lumped.app.uses import ready_to_write, write_whole
+    from lumped.paper.cards import card_pdf, card_png
+
+    if pdf is not None:
+        ready_to_write(pdf, (".pdf",))
+        write_whole(pdf, card_pdf(_for_paper(made), paper=paper))
+    if picture is not None:
+        ready_to_write(picture, (".png",))
+        write_whole(picture, card_png(_for_paper(made), paper=paper))
+
+
+def _for_paper(made: Card) -> dict[str, Any]:
+    from lumped.paper.codes import code_svg
+    from lumped.picture.dough_mark import mark_svg
+
+    return {
+        "title": made.title, "language": made.language, "mark": mark_svg(made.conducts),
+        "code": code_svg(made.code, size=CODE_SIZE) if made.code else "", "code_mm": CODE_SIZE, **made.shown,
+    }  # fmt: skip
+
+
+def known_language(code: str) -> None:
+    """See that there is a language.
+
+    Raises
+    ------
+    InputError
+        If there is none; the sentence names all.
+    """
+    if code not in LANGUAGES:
+        raise InputError("card-language", language=code, known=", ".join(LANGUAGES))
+
+
+def _system(measures: str | None, recipe: "Recipe") -> str:
+    """Whose cups and spoons: those of a region, or a system by name; the recipe's own if nothing is asked for."""
+    from lumped.pantry import regions
+    from lumped.workshop.kitchen import measures_of
+
+    return measures_of(measures, recipe) if measures is None or measures in regions() else measures
+
+
+def _code(path: Path) -> tuple[str, str]:
+    """The longest text of the recipe that a code of the card's size takes, and what it lacks."""
+    from lumped.app.recipe_code import recipe_texts
+    from lumped.paper.codes import fits_in_code
+
+    return next((each for each in recipe_texts(path) if fits_in_code(each[1], size=CODE_SIZE)), ("none", ""))

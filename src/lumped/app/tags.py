@@ -1,0 +1,170 @@
+"""Labels for bags and trays: which dough, made when, what it holds, and that it is no food."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from lumped.errors import InputError
+from lumped.texts import say, speaking
+
+__all__ = ["Tags", "tags", "write_tags"]
+
+_MOST = 200
+_CODE_SIZE = 20.0  # mm, on a bag; it is larger on a tray
+_HASH = 16  # digits: as many as tell all recipes of a school apart
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tags:
+    """The labels of a dough.
+
+    Parameters
+    ----------
+    title, language : str
+        Of the recipe; of the labels.
+    conducts : bool
+        Which mark they bear.
+    code : str
+        The text of their square code, "" if the title is too long for one.
+    bags, trays : int
+        How many of each.
+    shown : dict
+        What stands on them.
+    """
+
+    title: str
+    language: str
+    conducts: bool
+    code: str
+    bags: int
+    trays: int
+    shown: dict[str, str] = field(repr=False)
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give them as JSON shows them."""
+        return {
+            "kind": "tags", "schema": 1, "title": self.title, "language": self.language,
+            "mark": "carries" if self.conducts else "blocks", "bags": self.bags, "trays": self.trays,
+            "code": self.code or None, **self.shown,
+        }  # fmt: skip
+
+
+def tags(
+    path: Path, *, made_on: date | None = None, language: str = "en", bags: int = 8, trays: int = 1, tare: str = "",
+    batch: Path | None = None, labels: Sequence[Path] = (),
+) -> Tags:  # fmt: skip
+    """Make the labels of a dough.
+
+    Parameters
+    ----------
+    path : Path
+        A recipe file.
+    made_on : date, optional
+        When the dough was made; the batch's day, or else a line to write on.
+    language : {"en", "fr", "es", "ja"}
+        Language of the labels.
+    bags, trays : int
+        How many small ones, and how many large ones that stand when they are folded.
+    tare : str
+        What the empty bag weighs: "6 g"; left out, a line to write on.
+    batch : Path, optional
+        The batch file of what is in the bags.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
+
+    Raises
+    ------
+    RecipeError, InputError
+        If a file can't be read, or there can't be so many labels, such a weight, or such a language.
+    """
+    from lumped.app.card_sentences import allergens_shown, face
+    from lumped.app.card_words import day_text, unread
+    from lumped.app.cards import known_language
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
+    from lumped.dough.batch import read_batch
+    from lumped.dough.safety import allergens_of
+
+    known_language(language)
+    if not (0 <= bags <= _MOST and 0 <= trays <= _MOST and bags + trays > 0):
+        raise InputError("tags-count", bags=str(bags), trays=str(trays), most=str(_MOST))
+    shop, weight = shop_with(labels), _tare(tare)
+    recipe, one = read_recipe(path, shop), read_batch(batch, shop) if batch else None
+    day = made_on or (one.made_on if one else None)
+    inside = one.recipe if one else recipe
+    found, known = allergens_of({key: inside.mass_of(key) for key in inside.ingredients}, shop), _recipe_hash(path)
+    code = _code(recipe.title, recipe.kind, day, known)
+    with speaking(language):
+        said = face(recipe, shop)
+        shown = {
+            "what": said["what"], "mark_words": said["mark_words"], "not_food": said["not_food"],
+            "made": say("tags-made"), "made_on": day_text(day) if day else "", "tare_words": say("tags-tare"),
+            "tare": say("card-grams", amount=_localised(weight)) if weight else "", "gross_words": say("tags-gross"),
+            "hash": say("tags-hash", hash=known), "fold": say("tags-fold"), "code_alt": say("tags-qr-alt"),
+            **allergens_shown(found),
+            "foot": " ".join([say("tags-foot"), *([said["invented"]] if said["invented"] else []), *unread()]),
+        }  # fmt: skip
+    return Tags(title=recipe.title, language=language, conducts=recipe.kind == "conducting", code=code, bags=bags,
+                trays=trays, shown=shown)  # fmt: skip
+
+
+def write_tags(made: Tags, path: Path, *, paper: str = "a4") -> None:
+    """Write labels as PDF.
+
+    Raises
+    ------
+    InputError
+        If there is no such paper, the name has another ending, or the file can't be written.
+    """
+    from lumped.app.uses import ready_to_write, write_whole
+    from lumped.paper.cards import tags_pdf
+    from lumped.paper.codes import code_svg
+    from lumped.picture.dough_mark import mark_svg
+
+    ready_to_write(path, (".pdf",))
+    data = {
+        "title": made.title, "language": made.language, "mark": mark_svg(made.conducts), "bags": made.bags,
+        "trays": made.trays, "code": code_svg(made.code, size=_CODE_SIZE) if made.code else "", **made.shown,
+    }  # fmt: skip
+    write_whole(path, tags_pdf(data, paper=paper))
+
+
+def _tare(text: str) -> float:
+    """What the empty bag weighs; 0 if nobody said. [kg]"""
+    from lumped.quantities import parse_quantity
+
+    if not text.strip():
+        return 0.0
+    mass = parse_quantity(text, "mass")
+    if not 0 < mass < 10:
+        raise InputError("tags-tare-odd", tare=text)
+    return mass
+
+
+def _localised(mass: float) -> str:
+    from lumped.app.card_words import local
+
+    return local(f"{1e3 * mass:.4g}")
+
+
+def _recipe_hash(path: Path) -> str:
+    """The first digits of the recipe's hash: equal recipes have equal ones, however their files are laid out."""
+    import tomllib
+
+    from lumped.notebook.canonical import hash_of
+
+    return hash_of(tomllib.loads(path.read_text(encoding="utf-8")))[:_HASH]
+
+
+def _code(title: str, kind: str, day: date | None, known: str) -> str:
+    """What a bag is, in a few lines; "" if its squares would be too small."""
+    from lumped.app.recipe_code import compact
+    from lumped.paper.codes import fits_in_code
+
+    document: dict[str, Any] = {"kind": "bag", "title": title, "dough": kind}
+    if day is not None:
+        document["made_on"] = day
+    text = compact({**document, "recipe": known})
+    return text if fits_in_code(text, size=_CODE_SIZE) else ""

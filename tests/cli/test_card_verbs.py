@@ -1,0 +1,78 @@
+"""`lumped card` and `lumped tags`, as somebody types them."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from lumped.cli import main
+
+SALT = str(Path(__file__).parents[2] / "demo" / "recipes" / "ropewalk-salt.toml")
+BATCH = """
+kind = "batch"
+schema = 1
+title = "Friday (invented)"
+recipe = "ropewalk-salt.toml"
+made_on = 2026-05-08
+invented = true
+[measured]
+resistivity_ohm_m = 0.20
+measured_by = "four-needles-ac"
+"""
+
+
+@pytest.fixture
+def batch(tmp_path):
+    (tmp_path / "ropewalk-salt.toml").write_text(Path(SALT).read_text("utf-8"), "utf-8")
+    path = tmp_path / "friday.toml"
+    path.write_text(BATCH, "utf-8")
+    return str(path)
+
+
+def test_a_card_is_printed_drawn_and_told(capsys, tmp_path):
+    pdf, png = tmp_path / "out" / "card.pdf", tmp_path / "card.png"
+    assert main(["card", SALT, "--pdf", str(pdf), "--picture", str(png), "--on", "2026-05-08"]) == 0
+    out = " ".join(capsys.readouterr().out.split())
+    assert "Carries current" in out
+    assert "Local rules and qualified people come first" in out
+    assert pdf.read_bytes()[:5] == b"%PDF-"
+    assert png.read_bytes()[1:4] == b"PNG"
+
+
+def test_a_card_as_json_has_its_mark_its_code_and_its_language(capsys):
+    assert main(["card", SALT, "--language", "ja", "--measures", "japan", "--json"]) == 0
+    found = json.loads(capsys.readouterr().out)
+    assert (found["mark"], found["language"]) == ("carries", "ja")
+    assert 'title="Ropewalk salt dough"' in found["code"]
+
+
+def test_a_card_names_the_batch_that_it_learnt_from(capsys, batch):
+    assert main(["card", SALT, "--batch", batch]) == 0
+    out = " ".join(capsys.readouterr().out.split())
+    assert "and from 1 measured batch" in out
+    assert "Batch: Friday (invented), 8 May 2026" in out
+
+
+def test_labels_take_the_day_of_the_batch(capsys, batch, tmp_path):
+    pdf = tmp_path / "tags.pdf"
+    assert main(["tags", SALT, "--batch", batch, "--pdf", str(pdf), "--count", "3", "--tare", "6 g", "--json"]) == 0
+    found = json.loads(capsys.readouterr().out)
+    assert found["made_on"] == "8 May 2026"
+    assert (found["bags"], found["trays"], found["tare"]) == (3, 1, "6 g")
+    assert pdf.read_bytes()[:5] == b"%PDF-"
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        (["card", SALT, "--measures", "martian"], "no martian measures"),
+        (["card", SALT, "--picture", "card.gif"], ".png"),
+        (["card", "nowhere.toml"], "nowhere.toml"),
+        (["tags", SALT, "--count", "-1"], "can't be printed"),
+        (["tags", SALT, "--tare", "6 cm"], "but a mass is wanted"),
+    ],
+)
+def test_what_cannot_be_is_refused_in_words(capsys, monkeypatch, tmp_path, words, says):
+    monkeypatch.chdir(tmp_path)
+    assert main(words) == 1
+    assert says in " ".join(capsys.readouterr().err.split())
