@@ -1,7 +1,8 @@
 """How fast doughs are worked out: one recipe, a whole map of them in one pass against the same one by one, a swap,
 and the command from a cold start, each beside what is wanted of it.
 
-All figures are from this machine, now, the best of several runs; ratios are of runs beside each other.
+All figures are from this machine, now, the best of several runs, on one thread as the command runs; ratios are of runs
+beside each other.
 
     python scripts/bench_dough.py [POINTS]
 """
@@ -15,6 +16,8 @@ from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import Any
+
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # as the command does, before numpy looks
 
 import numpy as np
 
