@@ -12,7 +12,7 @@ from contextvars import ContextVar
 from functools import cache
 from importlib.resources import files
 
-from fluent.runtime import FluentBundle, FluentResource
+from lumped.texts.sentences import Sentences
 
 __all__ = ["LANGUAGES", "has", "language", "say", "speaking"]
 
@@ -45,14 +45,7 @@ def say(key: str, /, **slots: object) -> str:
     >>> say("count-parts", count=1), say("count-parts", count=3)
     ('1 part', '3 parts')
     """
-    bundle = _bundle(_spoken.get())
-    message = bundle.get_message(key) if bundle.has_message(key) else None
-    if message is None or message.value is None:
-        raise KeyError(f"no sentence {key!r}")
-    text, problems = bundle.format_pattern(message.value, slots)
-    if problems:
-        raise KeyError(f"sentence {key!r}: {problems[0]}")
-    return str(text)
+    return _sentences(_spoken.get()).said(key, slots)
 
 
 def has(key: str) -> bool:
@@ -63,7 +56,7 @@ def has(key: str) -> bool:
     >>> has("count-parts"), has("no-such-sentence")
     (True, False)
     """
-    return bool(_bundle(_spoken.get()).has_message(key))
+    return _sentences(_spoken.get()).has(key)
 
 
 def language() -> str:
@@ -100,9 +93,5 @@ def speaking(code: str) -> Iterator[None]:
 
 
 @cache
-def _bundle(code: str) -> FluentBundle:
-    bundle = FluentBundle([LANGUAGES[code]], use_isolating=False)
-    for file in sorted(files("lumped.texts").joinpath(code).iterdir(), key=lambda entry: entry.name):
-        if file.name.endswith(".ftl"):
-            bundle.add_resource(FluentResource(file.read_text(encoding="utf-8")))
-    return bundle
+def _sentences(code: str) -> Sentences:
+    return Sentences(files("lumped.texts").joinpath(code), LANGUAGES[code])
