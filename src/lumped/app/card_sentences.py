@@ -15,6 +15,7 @@ from lumped.app.card_words import (
     local,
     unread,
 )
+from lumped.reference import handbook
 from lumped.texts import has, say
 
 if TYPE_CHECKING:
@@ -26,6 +27,7 @@ if TYPE_CHECKING:
 __all__ = ["allergens_shown", "amounts_shown", "careful", "does", "face", "foot", "steps_shown", "trial_shown"]
 
 _HOUR = 3600.0
+_TOLD = 1e-3  # share by which a resistivity moves, from which it is worth a figure
 _LONG = 72.0  # h; nobody plans a wall for longer
 _OWN_BOX = ("allergens", "no-allergens", "may-contain")
 
@@ -47,9 +49,14 @@ def amounts_shown(lines: "Sequence[Line]", shift: float, system: str, shop: "Pan
     note = ""
     if system != "scale":
         columns.append(say("card-column-measures", kitchen=say(f"card-kitchen-{system}")))
-        note = say("card-rounded", shift=local(f"{100 * abs(shift):.1f}")) + " " + say("card-scale")
+        note = _rounded(abs(shift)) + " " + say("card-scale")
     rows = [_row(line, shop)[: len(columns)] for line in lines]
     return {"columns": columns, "rows": rows, "amounts_note": note}
+
+
+def _rounded(shift: float) -> str:
+    """Say how far rounding to cups and spoons moves the dough. [1]"""
+    return say("card-rounded", shift=local(f"{100 * shift:.1f}")) if shift >= _TOLD else say("card-rounded-little")
 
 
 def _row(line: "Line", shop: "Pantry") -> list[str]:
@@ -178,6 +185,6 @@ def foot(facts: Facts) -> Iterator[str]:
         else:
             yield say("card-foot-batch-undated", batch=last.title)
     yield say("card-foot-computed", version=__version__, date=day_text(facts.on))
-    if sources := facts.dough.resistivity.provenance.sources:
-        yield say("card-foot-sources", sources=", ".join(sources))
+    if sources := handbook().citations(facts.dough.resistivity.provenance):
+        yield say("card-foot-sources", sources=" · ".join(sources))
     yield from unread()

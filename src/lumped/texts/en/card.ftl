@@ -22,6 +22,7 @@ card-by-feel = by feel, { $low } to { $high } g
 card-and-by-feel = + { $low } to { $high } g by feel
 card-grams = { $amount } g
 card-rounded = Cups and spoons are rounded for this dough: its resistivity moves by { $shift } %.
+card-rounded-little = Cups and spoons are rounded so that this dough stays the same.
 card-scale = A scale is surer than cups and spoons.
 
 card-kitchen-us = US cups

@@ -22,6 +22,7 @@ card-by-feel = al tacto, { $low } a { $high } g
 card-and-by-feel = + { $low } a { $high } g al tacto
 card-grams = { $amount } g
 card-rounded = Tazas y cucharas están redondeadas para esta masa: su resistividad cambia un { $shift } %.
+card-rounded-little = Tazas y cucharas están redondeadas de modo que esta masa no cambia.
 card-scale = Una balanza es más segura que tazas y cucharas.
 
 card-kitchen-us = tazas de EE. UU.

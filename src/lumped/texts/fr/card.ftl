@@ -22,6 +22,7 @@ card-by-feel = au toucher, { $low } à { $high } g
 card-and-by-feel = + { $low } à { $high } g au toucher
 card-grams = { $amount } g
 card-rounded = Tasses et cuillères sont arrondies pour cette pâte : sa résistivité change de { $shift } %.
+card-rounded-little = Tasses et cuillères sont arrondies de façon que cette pâte ne change pas.
 card-scale = Une balance est plus sûre que des tasses et des cuillères.
 
 card-kitchen-us = tasses des États-Unis

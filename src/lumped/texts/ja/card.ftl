@@ -22,6 +22,7 @@ card-by-feel = 手ざわりで { $low }〜{ $high } g
 card-and-by-feel = ＋手ざわりで { $low }〜{ $high } g
 card-grams = { $amount } g
 card-rounded = カップとさじの量は、この生地に合わせて丸めてあります。抵抗率の変化は { $shift } % です。
+card-rounded-little = カップとさじの量は、この生地が変わらないように丸めてあります。
 card-scale = カップやさじより、はかりのほうが確かです。
 
 card-kitchen-us = 米国カップ
