@@ -1,4 +1,4 @@
-"""Make the pictures of the README and the docs: the real app at a desk and on a phone, day and evening; the sheet."""
+"""Make the pictures of the README and the docs: the real app at a desk and on a phone; the sheet, a card, labels."""
 
 import io
 import os
@@ -9,6 +9,7 @@ import subprocess
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from datetime import date
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -16,6 +17,8 @@ from PIL import Image
 from playwright.sync_api import Page, sync_playwright
 
 from lumped.app import check
+from lumped.app.cards import card, write_card
+from lumped.app.tags import tags, write_tags
 from lumped.paper import sheet_data, typeset
 
 ROOT = Path(__file__).parents[1]
@@ -154,8 +157,26 @@ def shoot_sheet() -> None:
     keep("sheet", typeset("sheet", sheet_data(verdict), kind="png", ppi=96))
 
 
+def shoot_papers() -> None:
+    recipe, day = ROOT / "demo" / "recipes" / "ropewalk-salt.toml", date(2026, 5, 8)
+    with TemporaryDirectory(prefix="lumped-") as folder:
+        picture, pdf = Path(folder, "card.png"), Path(folder, "tags.pdf")
+        write_card(card(recipe, on=day, measures="metric"), picture=picture)
+        keep("card", smaller(picture.read_bytes()))
+        write_tags(tags(recipe, made_on=day, bags=4, trays=1, tare="6 g"), pdf)
+        drawn = subprocess.run(["pdftoppm", "-r", "96", "-png", "-singlefile", pdf], check=True, capture_output=True)
+        keep("tags", drawn.stdout)
+
+
+def smaller(png: bytes, width: int = 800) -> bytes:
+    picture, out = Image.open(io.BytesIO(png)), io.BytesIO()
+    picture.resize((width, round(width * picture.height / picture.width))).save(out, "PNG")
+    return out.getvalue()
+
+
 if __name__ == "__main__":
     PICTURES.mkdir(parents=True, exist_ok=True)
     shoot_pages()
     shoot_sheet()
+    shoot_papers()
     print(*sorted(re.sub(r".*/", "", str(path)) for path in PICTURES.glob("*.png")), sep="\n")
