@@ -227,7 +227,7 @@ def wall(
     recipe, made = read_recipe(path, shop), Wall(thickness=thickness, area=area)
     done = kneading(recipe, shop, learnt([read_batch(each, shop) for each in batches], recipe, shop).calibration)
     salty = kneading(usual_neighbour() if beside is None else read_recipe(beside, shop), shop)
-    lasting = lasts(made, salt_creep(done, salty), salt_creep(done, salty, water=DRIER), lamp)
+    lasting = lasts(made, salt_creep(done, salty, shop=shop), salt_creep(done, salty, water=DRIER, shop=shop), lamp)
     return judge_wall(made, done.value(done.chain.resistivity, "Ω·m"), lamp, lasting)
 
 

@@ -19,6 +19,7 @@ def add_to(verbs: Any) -> None:
     """Add the verb to the command line."""
     verb = verbs.add_parser("check", help=say("cli-check"), description=say("cli-check"))
     verb.add_argument("sculpture", type=Path, metavar="SCULPTURE", help=say("cli-sculpture"))
+    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.add_argument("--pdf", type=Path, metavar="FILE", help=say("cli-pdf"))
     verb.add_argument("--picture", type=Path, metavar="FILE", help=say("cli-picture"))
@@ -36,7 +37,7 @@ def run(said: argparse.Namespace) -> int:
         if path is not None:
             app.ready_to_write(path, endings)
     with progress(say("cli-computing"), shown=not said.json) as report:
-        verdict = app.check(said.sculpture, effort=settings.effort, report=report)
+        verdict = app.check(said.sculpture, effort=settings.effort, report=report, labels=said.label)
     if said.pdf is not None:
         app.sheet(verdict, said.pdf, paper=settings.paper)
     if said.picture is not None:

@@ -29,6 +29,7 @@ def add_to(verbs: Any) -> None:
     mix.add_argument("--whole", action="store_true", help=say("cli-mix-whole"))
     mix.set_defaults(run=run_mix)
     for verb in (salt, mix):
+        verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
         verb.add_argument("--region", metavar="REGION", help=say("cli-region"))
         verb.add_argument("--picture", type=Path, metavar="FILE", help=say("cli-picture"))
         verb.add_argument("--theme", choices=("light", "dark", "print"), default="light", help=say("cli-theme"))
@@ -41,7 +42,7 @@ def run_salt(said: argparse.Namespace) -> int:
 
     if said.picture is not None:
         ready_to_write(said.picture, maps.PICTURES)
-    row = maps.salt_row(said.recipe, salt=said.of, region=said.region)
+    row = maps.salt_row(said.recipe, salt=said.of, region=said.region, labels=said.label)
     if said.picture is not None:
         maps.draw_salting(row, said.picture, theme=said.theme)
     if said.json:
@@ -59,7 +60,9 @@ def run_mix(said: argparse.Namespace) -> int:
 
     if said.picture is not None:
         ready_to_write(said.picture, maps.PICTURES)
-    found = maps.mixes(said.recipe, said.of, said.show, whole=said.whole, region=said.region)
+    found = maps.mixes(
+        said.recipe, said.of, said.show, whole=said.whole, region=said.region, labels=said.label
+    )  # fmt: skip
     if said.picture is not None:
         maps.draw_map(found, said.picture, theme=said.theme)
     if said.json:

@@ -34,9 +34,11 @@ def add_to(verbs: Any) -> None:
 
 
 def run_save(said: argparse.Namespace) -> int:
-    """Save a file."""
+    """Save a file, or all ingredients of a table."""
     from lumped.app import notebooks
 
+    if said.file.suffix.lower() == ".csv":
+        return _save_table(said)
     notebooks.kind_of(said.file)  # a name that was mistyped begins no notebook
     with opened(said, begin=True) as notebook:
         document = None if said.document is None else notebook.find(said.document).document
@@ -55,6 +57,29 @@ def run_save(said: argparse.Namespace) -> int:
     print_notes(say("notebook-heading-links"), [
         say("notebook-link", name=name, title=each.title, number=each.number) for name, each in targets.items()
     ])  # fmt: skip
+    return 0
+
+
+def _save_table(said: argparse.Namespace) -> int:
+    """Save each line of a table as an ingredient: all of them, or none."""
+    from lumped.app import notebooks
+    from lumped.documents import text_of
+    from lumped.pantry.label_table import labels_in
+
+    if said.new or said.document or said.derived_from:
+        raise InputError("own-table-many", file=str(said.file))
+    text = text_of(said.file, no_text="label-csv-encoding")
+    labels_in(text, str(said.file))  # a table that can't be read begins no notebook
+    with opened(said, begin=True) as notebook:
+        saved = notebooks.save_labels(notebook, text, str(said.file), note=said.note)
+        place = notebook.place.shown
+    if said.json:
+        print_json({"kind": "revisions", "schema": 1, "revisions": [as_json(each) for each in saved]})
+        return 0
+    print_line(say("own-table-saved", count=len(saved), place=place))
+    print_notes(
+        say("own-table-heading"), [say("own-table-line", title=each.title, number=each.number) for each in saved]
+    )
     return 0
 
 

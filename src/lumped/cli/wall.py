@@ -24,6 +24,7 @@ def add_to(verbs: Any) -> None:
     change.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
     change.set_defaults(run=run_what_if)
     for verb in (wall, change):
+        verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
         verb.add_argument("--json", action="store_true", help=say("cli-json"))
 
 
@@ -35,7 +36,7 @@ def run_wall(said: argparse.Namespace) -> int:
     thickness = parse_quantity(said.thick, "length")
     found = app.wall(
         said.recipe, thickness=thickness, area=said.touch_cm2 * 1e-4, lamp=said.lamp, batches=said.batch,
-        beside=said.beside,
+        beside=said.beside, labels=said.label,
     )  # fmt: skip
     if said.json:
         print_json(found.as_dict())
@@ -52,7 +53,7 @@ def run_what_if(said: argparse.Namespace) -> int:
     """Change one thing at a time and print what the resistivity does."""
     from lumped import app
 
-    found = app.what_if(said.recipe)
+    found = app.what_if(said.recipe, labels=said.label)
     if said.json:
         print_json([each.as_dict() for each in found])
         return 0

@@ -1,5 +1,17 @@
 # What is a person's own: batches that teach, ingredients from a packet.
 
+own-table-many = { $file } is a table of ingredients, and each has a title of its own. Save it without --new, --as and --derived-from.
+own-table-saved =
+    { $count ->
+        [one] One ingredient is saved in { $place }
+       *[other] { $count } ingredients are saved in { $place }
+    }
+own-table-heading = Ingredients
+own-table-line = “{ $title }”, revision { $number }
+heading-batches = What its batches taught
+cli-dough-recipe = a recipe file (TOML), or the title of a recipe in the notebook: then it learns from the batches that are kept there
+cli-dough-batch = a batch to learn from: a file, or a title in the notebook; name several in the order in which they were made
+own-sources-file = The sources of “{ $title }” are listed for a recipe file: lumped notebook show { $quoted } > recipe.toml, then lumped dough recipe.toml --sources
 own-narrowed =
     { $count ->
         [one] Its resistivity is narrowed by one batch that was measured: { $names }.

@@ -1,0 +1,93 @@
+"""Own ingredients and batches at the command line: kept in the notebook, found by title, named by --label."""
+
+import json
+
+import pytest
+
+from lumped.cli.main import main
+
+TABLE = "title,like,salt_g,allergens\nour salt,table-salt,99.8,none\nmy salt,table-salt,99.5,none\n"
+RECIPE = """\
+kind = "recipe"
+schema = 1
+title = "Slipway dough"
+dough = "conducting"
+ingredients = [
+    {ingredient = "plain flour", amount_g = 125},
+    {ingredient = "water", amount_g = 237},
+    {ingredient = "Our Salt", amount_g = 73},
+]
+"""
+BATCH = """\
+kind = "batch"
+schema = 1
+title = "Friday"
+recipe = "slipway.toml"
+made_on = 2026-05-08
+weighed_after_g = 400
+invented = true
+measured = {resistivity_ohm_m = 0.2, measured_by = "four-needles-ac"}
+"""
+
+
+@pytest.fixture
+def lumped(tmp_path, monkeypatch, capsys):
+    """Run a command in a folder with the three files and an empty notebook; give what it printed."""
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv("LUMPED_NOTEBOOK", str(tmp_path / "notebook.sqlite"))
+    for name, text in (("salts.csv", TABLE), ("slipway.toml", RECIPE), ("friday.toml", BATCH)):
+        (tmp_path / name).write_text(text, "utf-8")
+
+    def run(*words: str, ends: int = 0) -> str:
+        assert main([*words]) == ends
+        said = capsys.readouterr()
+        return " ".join((said.err if ends else said.out).split())
+
+    return run
+
+
+def _saved(lumped):
+    for name in ("salts.csv", "slipway.toml", "friday.toml"):
+        lumped("notebook", "save", name)
+
+
+def test_a_table_is_saved_as_ingredients(lumped):
+    assert "2 ingredients are saved" in lumped("notebook", "save", "salts.csv")
+    again = json.loads(lumped("notebook", "save", "salts.csv", "--json"))
+    assert [(each["title"], each["number"]) for each in again["revisions"]] == [("our salt", 1), ("my salt", 1)]
+
+
+def test_a_table_has_many_titles_and_goes_on_with_no_one_document(lumped, tmp_path):
+    assert "each has a title of its own" in lumped("notebook", "save", "salts.csv", "--new", ends=1)
+    assert "no file “nope.csv”" in lumped("notebook", "save", "nope.csv", ends=1)
+    assert not (tmp_path / "notebook.sqlite").exists()
+
+
+def test_a_broken_line_saves_nothing_and_begins_no_notebook(lumped, tmp_path):
+    (tmp_path / "salts.csv").write_text(TABLE.replace("99.5", "-1"), "utf-8")
+    assert "line 3" in lumped("notebook", "save", "salts.csv", ends=1)
+    assert not (tmp_path / "notebook.sqlite").exists()
+
+
+def test_a_recipe_by_its_title_learns_from_its_batches(lumped):
+    _saved(lumped)
+    assert "narrowed by one batch that was measured: Friday" in lumped("dough", "slipway dough")
+    kept = json.loads(lumped("dough", "slipway dough", "--json"))["resistivity"]
+    alone = json.loads(lumped("dough", "slipway.toml", "--label", "salts.csv", "--json"))["resistivity"]
+    width = lambda each: each["high"] / each["low"]  # noqa: E731
+    assert width(kept) < width(alone)
+    named = json.loads(lumped("dough", "slipway.toml", "--batch", "Friday", "--json"))["resistivity"]
+    assert named == kept
+
+
+def test_sources_of_a_title_say_what_to_do(lumped):
+    _saved(lumped)
+    assert "listed for a recipe file" in lumped("dough", "slipway dough", "--sources", ends=1)
+    assert "no “nowhere”" in lumped("dough", "nowhere", ends=1)
+    assert 'should say kind = "recipe"' in lumped("dough", "Friday", ends=1)
+
+
+@pytest.mark.parametrize("verb", ["what-if", "salt", "wall"])
+def test_a_label_is_taken_by_every_verb_of_a_dough(lumped, verb):
+    assert "no ingredient “Our Salt”" in lumped(verb, "slipway.toml", ends=1)
+    assert lumped(verb, "slipway.toml", "--label", "salts.csv")
