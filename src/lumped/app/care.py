@@ -83,7 +83,7 @@ def care(path: Path, *, on: date, age: float = 2.0, dog: float | None = None, la
 
     shop = shop_with(labels)
     recipe = read_recipe(path, shop)
-    masses = {key: recipe.mass_of(key) for key in recipe.ingredients}
+    masses = recipe.masses
     mass = float(knead_middle(recipe, shop).mass[0])
     return Care(
         title=recipe.title, allergens=allergens_of(masses, shop),

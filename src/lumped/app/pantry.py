@@ -218,7 +218,7 @@ def looked_up(name: str, *, region: str | None = None, labels: Sequence[Path] = 
     ('cream-of-tartar', 'USDA SR, NDB 18373')
     """
     from lumped.app.uses import shop_with
-    from lumped.dough.safety import remarks_on
+    from lumped.dough.safety import cautions_of, remarks_on
     from lumped.pantry import regions
 
     shop = shop_with(labels)
@@ -226,7 +226,7 @@ def looked_up(name: str, *, region: str | None = None, labels: Sequence[Path] = 
     return Shown(
         ingredient=each, figures=tuple(_figures(each)),
         offers=tuple(_offer(each.key, place) for place in ((region,) if region else regions())),
-        cautions=tuple(say(f"dough-caution-{key}") for key in each.cautions),
+        cautions=tuple(found.words for found in cautions_of(each)),
         remarks=tuple(remark.words for remark in remarks_on({each.key: 1.0}, shop)),
     )  # fmt: skip
 

@@ -34,6 +34,7 @@ def run(said: argparse.Namespace) -> int:
     if said.sources:
         return _print_sources(said)
     from lumped.dough.notes import first_words, narrowing_words
+    from lumped.dough.safety import caution
 
     dough, taught = _worked_out(said)
     if said.json:
@@ -48,7 +49,7 @@ def run(said: argparse.Namespace) -> int:
     print_notes(say("heading-batches"), taught)
     print_notes(say("heading-findings"), dough.notes)
     print_notes(say("heading-narrower"), narrowing_words(dough))
-    print_notes(say("heading-cautions"), (*dough.cautions, say("caution-rules")))
+    print_notes(say("heading-cautions"), (*dough.cautions, caution("rules").brief))
     return 0
 
 

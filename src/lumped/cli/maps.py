@@ -75,12 +75,14 @@ def run_mix(said: argparse.Namespace) -> int:
 
 
 def _print_row(row: "Salting") -> None:
+    from lumped.dough.safety import caution
+
     mark = say("invented-mark") if row.recipe.invented else ""
     print_title(say("salt-picture-title", title=row.recipe.title, name=row.name) + mark)
     shown = [say(f"property-{key.replace('_', '-')}") for key in row.bands]
     print_table([say("column-salt"), say("column-share"), *shown], row.cells()[::_EVERY], numbers=(0, 1))
     print_notes(say("heading-findings"), [*row.sentences(), say("salt-keeping"), *_remembered(row.money)])
-    print_notes(say("heading-cautions"), [say("dough-caution-salt-skin"), say("caution-rules")])
+    print_notes(say("heading-cautions"), [caution(key).brief for key in ("salt-skin", "rules")])
 
 
 def _print_map(found: "MixMap") -> None:

@@ -62,6 +62,8 @@ def _taken(words: tuple[str, str] | None) -> tuple[int, Path]:
 
 
 def _print_swap(found: "Swap") -> None:
+    from lumped.dough.safety import caution
+
     mark = say("invented-mark") if found.recipe.invented else ""
     print_title(say("swap-title", title=found.recipe.title) + mark)
     if found.unchanged:
@@ -79,8 +81,8 @@ def _print_swap(found: "Swap") -> None:
         print_notes(say("heading-proposal", number=number, way=_way(each)), list(_sentences(each, found.shared_notes)))
     remembered = [say("map-prices", money=found.money)] if found.money else []
     print_notes(say("heading-findings"), [*found.shared_notes, say("swap-kept"), say("swap-steps"), *remembered])
-    salty = [say("dough-caution-salt-skin")] if found.recipe.kind == "conducting" else []
-    print_notes(say("heading-cautions"), [*salty, say("caution-rules")])
+    keys = ("salt-skin", "rules") if found.recipe.kind == "conducting" else ("rules",)
+    print_notes(say("heading-cautions"), [caution(key).brief for key in keys])
 
 
 def _amounts(found: "Swap") -> Iterator[tuple[str, ...]]:

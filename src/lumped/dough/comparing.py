@@ -13,9 +13,9 @@ from numpy.typing import NDArray
 
 from lumped.dough.beliefs import sorted_out
 from lumped.dough.kneading import Kneading, kneading
-from lumped.dough.notes import allergens_in
 from lumped.dough.properties import PROPERTIES, Property, drawn_prices, spent
 from lumped.dough.recipe import Recipe
+from lumped.dough.safety import allergens_of
 from lumped.dough.what_if import ratio
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
@@ -174,7 +174,7 @@ def _side(name: str, done: Kneading, first: Kneading, shop: Pantry, paid: Mappin
         name=name, recipe=recipe, amounts={key: _amount(recipe, key) for key in recipe.ingredients},
         properties={key: done.value(each.given(done.chain, cost), each.unit)
                     for key, each in PROPERTIES.items() if key != "cost" or cost is not None},
-        ratio=ratio(done, first), allergens=allergens_in(recipe, shop),
+        ratio=ratio(done, first), allergens=allergens_of(recipe.masses, shop).names,
     )  # fmt: skip
 
 

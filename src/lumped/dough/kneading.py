@@ -13,8 +13,9 @@ from lumped.dough.chain import Chain, follow
 from lumped.dough.grains import grain_words
 from lumped.dough.influence import influences_on
 from lumped.dough.material import Dough, Reason
-from lumped.dough.notes import allergens_in, cautions_on, notes_on
+from lumped.dough.notes import cautions_on, notes_on
 from lumped.dough.recipe import Recipe
+from lumped.dough.safety import allergens_of
 from lumped.dough.texture import FeelFit, feel_of
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Value, believed
@@ -154,6 +155,7 @@ def knead(
     done = kneading(recipe, shop, calibration)
     reasons = _reasons(done)
     salt = float(np.median(done.chain.of("sodium-chloride") / np.maximum(done.chain.mass, 1e-12)))
+    mass = float(np.median(done.chain.mass))
     found = {each.key: each.value for each in reasons}
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
@@ -163,7 +165,7 @@ def knead(
             *notes_on(recipe, found, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
             *done.chain.reach.words(warm=False),
         ),
-        cautions=cautions_on(recipe, salt, shop), allergens=allergens_in(recipe, shop),
+        cautions=cautions_on(recipe, mass, shop), allergens=allergens_of(recipe.masses, shop).names,
         salt_fraction=salt, temperature=recipe.temperature, invented=recipe.invented,
     )  # fmt: skip
 

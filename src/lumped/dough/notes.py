@@ -3,14 +3,14 @@
 from collections.abc import Iterator, Mapping
 
 from lumped.chemistry import is_extrapolated
+from lumped.dough import safety
 from lumped.dough.material import CONDUCTS_BELOW, Dough
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Pantry
 from lumped.quantities import Value, rounded_text
-from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["allergens_in", "cautions_on", "first_words", "narrowing_words", "notes_on"]
+__all__ = ["cautions_on", "first_words", "narrowing_words", "notes_on"]
 
 _SALTY = 0.001  # mass share of salt from which an insulating dough deserves a word
 
@@ -57,63 +57,28 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float, cal
         yield say("dough-note-invented")
 
 
-def cautions_on(recipe: Recipe, salt_fraction: float, shop: Pantry) -> tuple[str, ...]:
-    """Say what to mind with a dough's ingredients and with making it.
+def cautions_on(recipe: Recipe, mass: float, shop: Pantry) -> tuple[str, ...]:
+    """Say shortly what to mind with a dough's ingredients and with making it, the gravest first.
 
     Parameters
     ----------
     recipe : Recipe
         What went in.
-    salt_fraction : float
-        Mass of salt over mass of dough. [1]
+    mass : float
+        Dough that came out. [kg]
     shop : Pantry
         What the ingredients are.
 
     Returns
     -------
     tuple of str
+        Of `safety.cautions_on` what is on this dough and on making it; the law, traces and the table are told by
+        its care, and of dust only what an ingredient is marked with: a sheet has one page.
     """
-    return tuple(_cautions(recipe, salt_fraction, shop))
-
-
-def _cautions(recipe: Recipe, salt_fraction: float, shop: Pantry) -> Iterator[str]:
-    allergens = allergens_in(recipe, shop)
-    if allergens:
-        yield say("dough-caution-allergens", dough=recipe.title, allergens=", ".join(allergens))
-    else:
-        yield say("dough-caution-no-allergens", dough=recipe.title)
-    if recipe.cooked != "not cooked":
-        yield say("dough-caution-hot")
-    if salt_fraction > 0.01:
-        child = handbook().row("limits", "salt-child", "lethal_per_kg")
-        dog = handbook().row("limits", "salt-dog", "lethal_per_kg")
-        yield say(
-            "dough-caution-eaten",
-            dough=recipe.title,
-            share=rounded_text(100 * salt_fraction),
-            child=f"{12 * child.printed / salt_fraction:.0f}",
-            dog=f"{10 * dog.printed / salt_fraction:.0f}",
-        )
-    named = dict.fromkeys(key for each in recipe.ingredients for key in shop[each].cautions)
-    yield from (say(f"dough-caution-{key}") for key in named)
-
-
-def allergens_in(recipe: Recipe, shop: Pantry) -> tuple[str, ...]:
-    """Name the allergens of the European and American lists among a recipe's ingredients.
-
-    Parameters
-    ----------
-    recipe : Recipe
-        What went in.
-    shop : Pantry
-        What the ingredients are.
-
-    Returns
-    -------
-    tuple of str
-    """
-    named = [name for key in recipe.ingredients for name in (*shop[key].allergens_eu, *shop[key].allergens_us)]
-    return tuple(dict.fromkeys(named))
+    carried = {key for each in recipe.ingredients for key in shop[each].cautions}
+    found = safety.cautions_on(recipe.masses, mass, shop, cooked=recipe.cooked, date=None, name=recipe.title)
+    left_out = {"may-contain"} | {"dust"} - carried
+    return tuple(each.brief for each in found if each.is_of_material and each.key not in left_out)
 
 
 def first_words(dough: Dough) -> tuple[str, ...]:

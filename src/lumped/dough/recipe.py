@@ -108,6 +108,11 @@ class Recipe:
         portions = (each.scaled(factor) if each.ingredient == ingredient else each for each in self.portions)
         return replace(self, portions=tuple(portions), weighed_after=None)
 
+    @property
+    def masses(self) -> dict[str, float]:
+        """Mass of each ingredient, what is added by feel at its middle. [kg]"""
+        return {key: self.mass_of(key) for key in self.ingredients}
+
     def mass_of(self, ingredient: str) -> float:
         """Mass of an ingredient, what is added by feel at its middle. [kg]"""
         return sum(

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 
 from lumped.dough.kneading import Kneading
+from lumped.dough.safety import caution
 from lumped.quantities import rounded_text
 from lumped.reference import handbook
 from lumped.texts import say
@@ -37,13 +38,13 @@ def cautions_for(batches: Batches, parties: Sequence[Party], wait: float) -> tup
 def _cautions(batches: Batches, parties: Sequence[Party], wait: float) -> Iterator[str]:
     cooked, mass = batches.recipe.cooked, batches.each.mean
     if cooked != "not cooked":
-        yield say("dough-caution-hot")
+        yield caution("hot").brief
         yield say("making-caution-inside", mass=rounded_text(mass), hours=_hours(wait))
         yield say("making-caution-pressing")
     if cooked == "kettle":
         yield say("making-caution-kettle")
     if cooked == "not cooked":
-        yield say("dough-caution-raw-flour")
+        yield caution("raw-flour").brief
     heavy = handbook().value("workshop", "planning", "heavy").mean
     if cooked != "not cooked" and batches.pot * 1e3 * batches.full > heavy:
         yield say("making-caution-heavy", litres=rounded_text(batches.pot * 1e3))
@@ -51,8 +52,8 @@ def _cautions(batches: Batches, parties: Sequence[Party], wait: float) -> Iterat
     if any(each.age <= mouth for each in parties):
         yield say("making-caution-mouth", age=f"{mouth:g}")
     if _salt(batches.done) > _SALTY:
-        yield say("dough-caution-salt-skin")
-    yield say("caution-rules")
+        yield caution("salt-skin").brief
+    yield caution("rules").brief
 
 
 def _salt(done: Kneading) -> float:

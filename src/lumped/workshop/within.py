@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from lumped.dough.kneading import knead_middle, kneading
 from lumped.dough.properties import LUMP
 from lumped.dough.recipe import Recipe
+from lumped.dough.safety import caution
 from lumped.errors import InputError
 from lumped.pantry import Pantry
 from lumped.quantities import Value, rounded_text
@@ -183,5 +184,5 @@ def _differs(own: Recipe, other: Recipe, shop: Pantry) -> tuple[str, ...]:
     if not 1 / _NOTABLE < after / before < _NOTABLE:
         notes.append(say("making-resistivity", before=rounded_text(before), after=rounded_text(after)))
     if other.cooked == "not cooked":
-        notes.append(say("dough-caution-raw-flour"))
+        notes.append(caution("raw-flour").brief)
     return tuple(notes)

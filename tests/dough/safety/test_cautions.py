@@ -2,16 +2,22 @@
 
 import dataclasses
 import datetime
+import re
 from functools import partial
+from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from tests.dough.safety.bowls import BOWLS, PANTRY, SALT_DOUGH, SUGAR_DOUGH
 
-from lumped.dough.safety import cautions_on
+import lumped.texts
+from lumped.dough import knead, read_recipe
+from lumped.dough.safety import KNOWN, cautions_on
+from lumped.texts import has
 
 on = partial(cautions_on, pantry=PANTRY, cooked="not cooked", date=datetime.date(2026, 11, 26))
+DEMO = Path(__file__).parents[3] / "demo/recipes"
 GRAVITY = ("poison", "injury", "care")
 WAYS = ("pot", "kettle", "microwave", "not cooked")
 
@@ -33,8 +39,8 @@ def test_the_gravest_come_first_the_rules_last_and_each_has_words_of_its_own(bow
 @given(BOWLS)
 def test_no_caution_that_an_ingredient_carries_is_lost(bowl):
     said = " ".join(each.words for each in on(bowl, sum(bowl.values())))
-    told = {"raw-flour": "germs", "acid-eyes": "eyes", "oil-slippery": "slippery", "colour-stains": "stains",
-            "sugar-ants": "ants", "starch-dust": "dust", "spirit-burns": "flame", "alum": "Alum", "borax": "Borax",
+    told = {"raw-flour": "germs", "acid-eyes": "eyes", "slippery": "slippery", "colour-stains": "stains",
+            "sugar-ants": "ants", "dust": "dust", "spirit": "flame", "alum": "Alum", "borax": "Borax",
             "tartrate-dogs": "dog", "epsom-laxative": "laxative", "potassium": "Potassium", "glycerine-drink": "lycerine",
             "honey-infants": "Honey", "lye": "soda", "not-food-grade": "not sold as food"}  # fmt: skip
     for key in bowl:
@@ -99,7 +105,7 @@ def test_the_table_s_cautions_are_marked_so_that_a_verdict_need_not_repeat_them(
 def test_a_caution_that_nobody_wrote_a_sentence_for_sends_people_to_the_packet():
     odd = dataclasses.replace(PANTRY["table-salt"], key="odd", name="odd salt", cautions=("glows-at-night",))
     found = cautions_on({"odd": 0.1}, 0.2, PANTRY.with_added(odd), cooked="pot", date=datetime.date(2026, 1, 1))
-    words = next(each.words for each in found if each.key == "glows-at-night")
+    words = next(each.words for each in found if each.key == "packet")
     assert words == "Read and heed what the packet of odd salt warns of."
 
 
@@ -107,3 +113,37 @@ def test_a_dough_of_no_allergens_says_so():
     found = {each.key: each.severity for each in on({"table-salt": 0.1, "distilled-water": 0.2}, 0.3)}
     assert found["no-allergens"] == "care"
     assert "allergens" not in found
+
+
+def test_each_caution_stands_once_with_its_sentence_and_each_sentence_belongs_to_one():
+    files = Path(lumped.texts.__file__).parent.glob("en/*.ftl")
+    written = {key for file in files for key in re.findall(r"^safety-caution-([\w-]+) =", file.read_text(), re.M)}
+    elsewhere = {"pack-wires", "cells", "mains"}  # as under a verdict
+    with_figures = {each for each in KNOWN if each.startswith("migration") or each.endswith(("-child", "-dog"))}
+    assert written == set(KNOWN) - elsewhere - with_figures
+    assert all(has(f"caution-{key}") for key in elsewhere)
+
+
+def test_a_sheet_s_short_sentences_are_the_same_cautions():
+    long, short = (
+        {each.key: len(each.words) for each in on(SALT_DOUGH, 0.38, cooked="pot")},
+        on(SALT_DOUGH, 0.38, cooked="pot"),
+    )
+    assert all(len(each.brief) <= long[each.key] for each in short)
+    assert "nobody eats raw dough" in next(each.brief for each in short if each.key == "flour-cooked")
+
+
+def test_a_kneaded_dough_says_the_same_cautions_as_its_care():
+    recipe = read_recipe(DEMO / "ropewalk-salt.toml")
+    found = cautions_on(recipe.masses, 0.4, PANTRY, cooked=recipe.cooked, date=None, name=recipe.title)
+    told, left_out = knead(recipe).cautions, ("eaten", "dust", "may-contain")
+    wanted = {each.key: each.brief for each in found if each.is_of_material and each.key not in left_out}
+    assert set(wanted.values()) <= set(told)
+    assert len(told) == len(wanted) + 1  # and the words on salt, whose figures hang on the mass
+
+
+def test_a_caution_says_when_it_applies():
+    found = {each.key: each.when for each in on(SALT_DOUGH, 0.38, cooked="pot")}
+    assert (found["eaten"], found["hot"], found["acid-eyes"], found["mains"]) == (
+        "amount", "making", "ingredients", "always",
+    )  # fmt: skip

@@ -11,11 +11,13 @@ from lumped.dough.safety.cautions import cautions_on
 from lumped.dough.safety.contents import element_share
 from lumped.dough.safety.diets import DIETS, Remark, Suits, remarks_on, suits
 from lumped.dough.safety.doses import Dose, Helping, doses, helpings, salt_share
+from lumped.dough.safety.known import KNOWN, caution, cautions_of
 from lumped.dough.safety.metals import Migration, amount_at_limit, limits_on, migration
 from lumped.dough.safety.weights import child_mass, dog_mass, salt_of_a_day
 
 __all__ = [
     "DIETS",
+    "KNOWN",
     "Allergens",
     "Caution",
     "Dose",
@@ -27,6 +29,8 @@ __all__ = [
     "TableFit",
     "allergens_of",
     "amount_at_limit",
+    "caution",
+    "cautions_of",
     "cautions_on",
     "child_mass",
     "dog_mass",

@@ -24,9 +24,10 @@ class Bowl:
     dough_mass: float
     pantry: Pantry
     cooked: str
-    date: datetime.date
+    date: datetime.date | None
     age: float
     dog: float | None
+    name: str = ""
 
     @cached_property
     def keys(self) -> tuple[str, ...]:

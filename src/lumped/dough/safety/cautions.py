@@ -9,9 +9,9 @@ from collections.abc import Mapping
 from lumped.dough.safety.bowl import Bowl
 from lumped.dough.safety.caution import SEVERITIES, Caution
 from lumped.dough.safety.handling import cares, injuries
+from lumped.dough.safety.known import caution
 from lumped.dough.safety.poisoning import poisonings
 from lumped.pantry import Pantry
-from lumped.texts import say
 
 __all__ = ["cautions_on"]
 
@@ -22,9 +22,10 @@ def cautions_on(
     pantry: Pantry,
     *,
     cooked: str,
-    date: datetime.date,
+    date: datetime.date | None,
     age: float = 2.0,
     dog: float | None = None,
+    name: str = "",
 ) -> tuple[Caution, ...]:
     """Give the cautions on a dough, the gravest first.
 
@@ -38,12 +39,14 @@ def cautions_on(
         What the ingredients are.
     cooked : {"pot", "kettle", "microwave", "not cooked"}
         How it is heated.
-    date : date
-        The day whose law counts.
+    date : date or None
+        The day whose law counts; None: no word on the law.
     age : float
         Age of the youngest child who may come by it, 1 to 10 years. [a]
     dog : float or None
         What a dog that may come by it weighs; None: a small one. [kg]
+    name : str
+        What the dough is called, for the short sentences.
 
     Returns
     -------
@@ -58,9 +61,9 @@ def cautions_on(
     ('eaten', 'rules')
     """
     bowl = Bowl(
-        masses=masses, dough_mass=dough_mass, pantry=pantry, cooked=cooked, date=date, age=age, dog=dog
+        masses=masses, dough_mass=dough_mass, pantry=pantry, cooked=cooked, date=date, age=age, dog=dog,
+        name=name,
     )  # fmt: skip
     found = [each for kind in (poisonings, injuries, cares) for each in kind(bowl)]
     ranked = sorted(found, key=lambda each: SEVERITIES.index(each.severity))
-    rules = Caution(key="rules", severity="care", scope="dough", words=say("safety-caution-rules"))
-    return (*ranked, rules)
+    return (*ranked, caution("rules"))

@@ -3,19 +3,18 @@
 from collections.abc import Iterator, Mapping
 
 from lumped.dough.safety.bowl import Bowl
-from lumped.dough.safety.caution import Caution, Scope, Severity
+from lumped.dough.safety.caution import Caution
+from lumped.dough.safety.known import KNOWN, caution
 from lumped.dough.safety.metals import migration, named
 from lumped.dough.safety.poisoning import doses_worth_saying
 from lumped.quantities import Provenance
 from lumped.reference import handbook
-from lumped.texts import has, say
 
 __all__ = ["cares", "injuries"]
 
 _ACIDS = ("citric", "tartaric", "acetic", "ascorbic", "lactic")
 _SAID_ELSEWHERE = {
-    "raw-flour", "acid-eyes", "salt-skin", "oil-slippery", "colour-stains", "sugar-ants", "starch-dust", "spirit-burns",
-    "alum", "borax",
+    "raw-flour", "acid-eyes", "salt-skin", "slippery", "colour-stains", "sugar-ants", "dust", "spirit", "alum", "borax",
 }  # fmt: skip
 _SAID_BY_DOSE = {
     "tartrate-dog": "tartrate-dogs",
@@ -24,36 +23,24 @@ _SAID_BY_DOSE = {
     "glycerol-child": "glycerine-drink",
     "boron-child": "borax",
 }
-_GRAVE = {
-    "alcohol-children", "buckwheat", "coconut", "epsom-laxative", "glycerine-drink", "honey-infants", "lupin",
-    "mineral-oil", "not-food-grade", "nut-dust", "oats", "pearls-choke", "potassium", "rain-germs", "sulphite",
-    "tartrate-dogs", "wheat-starch",
-}  # fmt: skip
-_MILD = {"colour-powder", "molasses-conducts", "name-gluten-none", "potato-not-starch", "salt-coarse", "spoils-fast"}
 
 
 def injuries(bowl: Bowl) -> Iterator[Caution]:
     """Give the cautions against injuries."""
-
-    def found(key: str, scope: Scope, ingredients: tuple[str, ...] = ()) -> Caution:
-        words = say(f"safety-caution-{key}")
-        return Caution(key=key, severity="injury", scope=scope, words=words, ingredients=ingredients)
-
     if bowl.cooked != "not cooked":
-        yield found("hot", "kitchen")
+        yield caution("hot")
     if acids := _strong_acids(bowl):
-        yield found("acid-eyes", "kitchen", acids)
+        yield caution("acid-eyes", ingredients=acids)
     if bowl.is_salty:
-        yield found("salt-skin", "dough", bowl.marked("salt-skin"))
+        yield caution("salt-skin", ingredients=bowl.marked("salt-skin"))
     if powders := tuple(key for key in bowl.keys if _is_powder(bowl.pantry[key].composition)):
-        yield found("dust", "kitchen", powders)
-    if slippery := bowl.marked("oil-slippery") or tuple(k for k in bowl.keys if _is_greasy(bowl.pantry[k].composition)):
-        yield found("slippery", "kitchen", slippery)
+        yield caution("dust", ingredients=powders)
+    if slippery := bowl.marked("slippery") or tuple(k for k in bowl.keys if _is_greasy(bowl.pantry[k].composition)):
+        yield caution("slippery", ingredients=slippery)
     if spirits := tuple(k for k in bowl.keys if bowl.pantry[k].composition.get("ethanol", 0) > 0.2):
-        yield found("spirit", "kitchen", spirits)
+        yield caution("spirit", ingredients=spirits)
     yield _small_parts()
-    for key in ("pack-wires", "cells", "mains"):  # the same sentences as under a verdict
-        yield Caution(key=key, severity="injury", scope="table", words=say(f"caution-{key}"))
+    yield from (caution(key) for key in ("pack-wires", "cells", "mains"))
 
 
 def _strong_acids(bowl: Bowl) -> tuple[str, ...]:
@@ -71,48 +58,30 @@ def _is_greasy(composition: Mapping[str, float]) -> bool:
 
 
 def _small_parts() -> Caution:
-    row = handbook().row("limits", "small-parts", "cylinder_diameter")
-    words = say("safety-caution-small-parts", diameter=f"{1e3 * row.value.mean:.0f}")
-    return Caution(
-        key="small-parts",
-        severity="injury",
-        scope="table",
-        words=words,
-        provenance=Provenance.of([row.value.provenance]),
-    )
+    value = handbook().value("limits", "small-parts", "cylinder_diameter")
+    return caution("small-parts", diameter=f"{1e3 * value.mean:.0f}", provenance=Provenance.of([value.provenance]))
 
 
 def cares(bowl: Bowl) -> Iterator[Caution]:
     """Give the cautions against mess and worse, with the law and the packets."""
-    salty, sweet = bowl.is_salty, bowl.marked("sugar-ants")
-    if colours := bowl.marked("colour-stains"):
-        yield _care("colour-stains", "dough", colours)
-    if sweet:
-        yield _care("sugar-ants", "dough", sweet)
-    if salty or _strong_acids(bowl):
-        yield _care("pan", "kitchen", ())
-    yield _care("metal", "table", ())
-    yield _care("mould", "dough", ())
-    yield _care("disposal-salt" if salty else "disposal", "dough", ())
-    for each in migration(bowl.masses, bowl.dough_mass, bowl.pantry, date=bowl.date):
-        yield Caution(
-            key=f"migration-{each.element}", severity="care", scope="law", words=each.words,
-            ingredients=each.ingredients, provenance=each.provenance,
-        )  # fmt: skip
+    for key in ("colour-stains", "sugar-ants"):
+        if carriers := bowl.marked(key):
+            yield caution(key, ingredients=carriers)
+    if bowl.is_salty or _strong_acids(bowl):
+        yield caution("pan")
+    yield from (caution(key) for key in ("metal", "mould", "disposal-salt" if bowl.is_salty else "disposal"))
+    if bowl.date is not None:
+        for each in migration(bowl.masses, bowl.dough_mass, bowl.pantry, date=bowl.date):
+            key = f"migration-{each.element}"
+            yield caution(key, words=each.words, ingredients=each.ingredients, provenance=each.provenance)
     yield from _of_packets(bowl)
 
 
-def _care(key: str, scope: Scope, ingredients: tuple[str, ...]) -> Caution:
-    return Caution(key=key, severity="care", scope=scope, words=say(f"safety-caution-{key}"), ingredients=ingredients)
-
-
 def _of_packets(bowl: Bowl) -> Iterator[Caution]:
-    """Cautions that an ingredient names and that nothing else has said."""
+    """Cautions that an ingredient names and that nothing else has said, and what nobody wrote a sentence for."""
     said = {_SAID_BY_DOSE[dose.key] for dose in doses_worth_saying(bowl)} | _SAID_ELSEWHERE
-    for key in dict.fromkeys(caution for each in bowl.keys for caution in bowl.pantry[each].cautions):
-        if key not in said:
-            carriers = bowl.marked(key)
-            known, names = has(f"dough-caution-{key}"), named(carriers, bowl.pantry)
-            words = say(f"dough-caution-{key}") if known else say("safety-packet", ingredients=names)
-            severity: Severity = "poison" if key in _GRAVE else "care" if key in _MILD else "injury"
-            yield Caution(key=key, severity=severity, scope="kitchen", words=words, ingredients=carriers)
+    for key in dict.fromkeys(each for carrier in bowl.keys for each in bowl.pantry[carrier].cautions):
+        if key in KNOWN and key not in said:
+            yield caution(key, ingredients=bowl.marked(key))
+    if others := tuple(each for each in bowl.keys if set(bowl.pantry[each].cautions) - set(KNOWN)):
+        yield caution("packet", ingredients=others, names=named(others, bowl.pantry))

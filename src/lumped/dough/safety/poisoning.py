@@ -6,6 +6,7 @@ from lumped.dough.safety.bowl import Bowl
 from lumped.dough.safety.caution import Caution
 from lumped.dough.safety.contents import plain
 from lumped.dough.safety.doses import Dose
+from lumped.dough.safety.known import caution
 from lumped.pantry import Pantry
 from lumped.quantities import Provenance, Status
 from lumped.reference import handbook
@@ -33,10 +34,9 @@ def poisonings(bowl: Bowl) -> Iterator[Caution]:
         yield _salt(bowl)
     yield from (_other_dose(dose) for dose in doses_worth_saying(bowl))
     if alum := tuple(key for key in bowl.bringing(element="Al") if bowl.pantry[key].composition.get("alum", 0) > 0):
-        yield Caution(key="alum", severity="poison", scope="dough", words=say("safety-caution-alum"), ingredients=alum)
+        yield caution("alum", ingredients=alum)
     if borax := bowl.bringing(element="B"):
-        words = say("safety-caution-borax")
-        yield Caution(key="borax", severity="poison", scope="dough", words=words, ingredients=borax)
+        yield caution("borax", ingredients=borax)
     yield _allergens(bowl)
     if bowl.allergens.traces:
         yield _traces(bowl)
@@ -45,15 +45,14 @@ def poisonings(bowl: Bowl) -> Iterator[Caution]:
 
 def _salt(bowl: Bowl) -> Caution:
     child, dog = bowl.doses["salt-child", "lethal_per_kg"], bowl.doses["salt-dog", "signs_per_kg"]
-    words = say(
-        "safety-caution-eaten", share=plain(100 * bowl.salt), age=f"{bowl.age:g}",
-        child=plain(1e3 * child.dough.low), child_mass=plain(child.eater_mass),
+    lethal = bowl.doses["salt-dog", "lethal_per_kg"]
+    return caution(
+        "eaten", ingredients=child.ingredients, share=plain(100 * bowl.salt), age=f"{bowl.age:g}",
+        child=plain(1e3 * child.dough.low), child_mass=plain(child.eater_mass), dough=bowl.name,
         dog=plain(1e3 * dog.dough.low), dog_mass=plain(dog.eater_mass), pinch=bowl.helpings[0].words,
+        dog_lethal=plain(1e3 * lethal.dough.low),
+        provenance=Provenance.of([child.provenance, dog.provenance, bowl.helpings[0].provenance]),
     )  # fmt: skip
-    provenance = Provenance.of([child.provenance, dog.provenance, bowl.helpings[0].provenance])
-    return Caution(
-        key="eaten", severity="poison", scope="dough", words=words, ingredients=child.ingredients, provenance=provenance
-    )
 
 
 def doses_worth_saying(bowl: Bowl) -> tuple[Dose, ...]:
@@ -68,29 +67,27 @@ def _is_worth_saying(dose: Dose, bowl: Bowl) -> bool:
 
 
 def _other_dose(dose: Dose) -> Caution:
-    return Caution(
-        key=dose.key, severity="poison", scope="dough", words=dose.words, ingredients=dose.ingredients,
-        provenance=Provenance.of([dose.provenance, _GLYCEROL]) if dose.key == "glycerol-child" else dose.provenance,
-    )  # fmt: skip
+    origin = Provenance.of([dose.provenance, _GLYCEROL]) if dose.key == "glycerol-child" else dose.provenance
+    return caution(dose.key, words=dose.words, ingredients=dose.ingredients, provenance=origin)
 
 
 def _allergens(bowl: Bowl) -> Caution:
     found = bowl.allergens
     if not found.names:
-        words = say("safety-caution-no-allergens")
-        return Caution(key="no-allergens", severity="care", scope="dough", words=words, provenance=_listed())
+        return caution("no-allergens", provenance=_listed(), dough=bowl.name)
     brought = [(name, key) for region in (found.eu, found.us) for name, keys in region.items() for key in keys]
-    return Caution(
-        key="allergens", severity="poison", scope="dough", ingredients=tuple(dict.fromkeys(key for _, key in brought)),
-        words=say("safety-caution-allergens", allergens=_by_ingredient(brought, bowl.pantry)), provenance=_listed(),
+    words = say("safety-caution-allergens", allergens=_by_ingredient(brought, bowl.pantry))
+    return caution(
+        "allergens", words=words, ingredients=tuple(dict.fromkeys(key for _, key in brought)), provenance=_listed(),
+        dough=bowl.name, allergens=", ".join(found.names),
     )  # fmt: skip
 
 
 def _traces(bowl: Bowl) -> Caution:
     brought = [(name, key) for name, keys in bowl.allergens.traces.items() for key in keys]
-    return Caution(
-        key="may-contain", severity="poison", scope="dough", provenance=Provenance(status=Status.FROM_MEMORY),
-        words=say("safety-caution-may-contain", allergens=_by_ingredient(brought, bowl.pantry)),
+    return caution(
+        "may-contain", provenance=Provenance(status=Status.FROM_MEMORY),
+        allergens=_by_ingredient(brought, bowl.pantry), traces=", ".join(bowl.allergens.traces),
         ingredients=tuple(dict.fromkeys(key for _, key in brought)),
     )  # fmt: skip
 
@@ -111,9 +108,6 @@ def _listed() -> Provenance:
 
 
 def _raw(bowl: Bowl) -> Iterator[Caution]:
-    flours = bowl.marked("raw-flour")
-    if not flours:
-        return
-    key = "flour-cooked" if bowl.cooked in _COOKED else "flour-raw"
-    words = say("safety-caution-flour-cooked") if bowl.cooked in _COOKED else say("safety-caution-flour-raw")
-    yield Caution(key=key, severity="poison", scope="dough", words=words, ingredients=flours, provenance=_FLOUR)
+    if flours := bowl.marked("raw-flour"):
+        key = "flour-cooked" if bowl.cooked in _COOKED else "flour-raw"
+        yield caution(key, ingredients=flours, provenance=_FLOUR)

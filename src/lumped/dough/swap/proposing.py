@@ -7,9 +7,9 @@ import numpy as np
 
 from lumped.dough.beliefs import sorted_out
 from lumped.dough.kneading import Kneading, kneading
-from lumped.dough.notes import allergens_in
 from lumped.dough.properties import PROPERTIES, drawn_prices, spent
 from lumped.dough.recipe import Portion, Recipe
+from lumped.dough.safety import allergens_of
 from lumped.dough.swap.explaining import notes_on, reasons_for
 from lumped.dough.swap.figures import WAYS, figures_of
 from lumped.dough.swap.kitchen import rounded_recipe
@@ -82,7 +82,7 @@ def _beyond(search: Search, recipe: Recipe) -> dict[str, float]:
 def proposal_of(base: Base, recipe: Recipe, over: Mapping[str, float], shifts: Mapping[str, float]) -> Proposal:
     """Work a recipe out with everything that is open, and explain it."""
     done = kneading(recipe, base.shop)
-    was, now = (allergens_in(each, base.shop) for each in (base.recipe, recipe))
+    was, now = (allergens_of(each.masses, base.shop).names for each in (base.recipe, recipe))
     return Proposal(
         recipe=recipe, changes=tuple(_changes(base.recipe, recipe)), properties=properties_of(done, base),
         ratio=ratio(done, base.before), beyond=over, reasons=reasons_for(base.before, done, base.shop),

@@ -4,8 +4,8 @@ import datetime
 from collections.abc import Mapping, Sequence
 
 from lumped.dough.kneading import kneading
-from lumped.dough.notes import allergens_in
 from lumped.dough.recipe import Recipe
+from lumped.dough.safety import allergens_of
 from lumped.dough.swap.blocking import blockers_of
 from lumped.dough.swap.candidates import gone_from
 from lumped.dough.swap.laying_out import Base, search_for
@@ -90,7 +90,8 @@ def swapped(
     return Swap(
         recipe=recipe, wish=wish, before=properties_of(base.before, base), gone=gone, proposals=proposals,
         blockers=blockers, money=money, unchanged=not _is_to_do(recipe, wish, gone),
-        allergens=allergens_in(recipe, shop), names={key: shop[key].name for key in _keys(recipe, proposals)},
+        allergens=allergens_of(recipe.masses, shop).names,
+        names={key: shop[key].name for key in _keys(recipe, proposals)},
     )  # fmt: skip
 
 

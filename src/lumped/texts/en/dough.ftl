@@ -26,17 +26,6 @@ dough-note-dry = All its water is held by flour and starch, none is free to carr
 dough-note-as-needed = How much was added until it felt right is not known, and is part of the interval. Weigh it, or weigh the finished dough.
 dough-note-warm = At { $temperature } °C it conducts far better than on the table; above 35 °C the figure is extrapolated. Let it cool first.
 dough-note-invented = This recipe is invented.
-dough-caution-eaten = “{ $dough }” is { $share } % salt and not food: published lethal doses begin at about { $child } g of it for a child of 12 kg, and lie near { $dog } g for a dog of 10 kg. Keep it from small children and pets; if some was eaten, ask a doctor, a vet or a poison centre at once.
-
-dough-caution-allergens = “{ $dough }” contains { $allergens }. Ask before sharing; hands and flour dust carry it to the whole table.
-dough-caution-no-allergens = None of the ingredients of “{ $dough }” is a listed allergen. Look for traces on each packet; one table with wheat flour is enough.
-dough-caution-hot = An adult cooks, and hands the dough out only when it is cool: hot dough sticks and burns.
-dough-caution-raw-flour = Raw flour can carry germs: nobody eats raw dough, and all wash their hands.
-dough-caution-salt-skin = Salt stings: not on broken skin or eczema, not near eyes.
-dough-caution-oil-slippery = Oil on the floor is slippery: wipe it up.
-dough-caution-acid-eyes = Acids, even kitchen ones, sting in eyes: rinse with much water.
-dough-caution-sugar-ants = Sugar dough draws ants and wasps, and moulds within days: keep it cold, throw it away in time.
-dough-caution-colour-stains = Food colour stains hands and cloth.
 
 dough-step-went-in = What went in
 dough-step-water-lost = Water that left as steam

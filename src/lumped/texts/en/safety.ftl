@@ -50,36 +50,7 @@ safety-migration-both = If all of it migrated, both limits would be passed; only
 safety-migration-unseen = Nobody has looked these limits up in the new regulation: they are taken as unchanged.
 safety-no-certificate = This is no certificate: who sells dough or gives it away as a toy needs a laboratory and the law’s own text.
 
-## Cautions
-
 safety-allergens-of = { $ingredient } ({ $allergens })
-safety-caution-eaten = This dough is { $share } per cent salt and not food. { $pinch } But { $child } g of it hold the salt at which published lethal doses begin for a child of { $age } ({ $child_mass } kg), and a dog of { $dog_mass } kg falls ill from { $dog } g. Keep it from small children and animals. If somebody ate a piece, call a doctor, a poison centre or a vet at once; don’t make anybody vomit, and never give salt water.
-safety-caution-alum = Alum binds and bites: it can burn a mouth and a stomach, and its dust irritates eyes and lungs. Keep the packet locked away. If somebody ate a piece of the dough, ask a poison centre. No dose for children is known to Lumped.
-safety-caution-borax = Borax is not for children’s dough: it can harm unborn children and fertility, it passes through broken skin, and eaten it poisons. Leave it out.
-safety-caution-allergens = Contains allergens: { $allergens }. Ask every family first; hands and dust carry it to the whole table.
-safety-caution-may-contain = May bring traces of allergens: { $allergens }. Read the packets.
-safety-caution-no-allergens = None of the ingredients is a listed allergen. Read the packets for traces; wheat flour on the same table is enough to spoil it.
-safety-caution-flour-raw = Raw flour, of wheat or anything else, can carry germs that make children gravely ill, and this dough is not cooked through. Nobody tastes it, all wash their hands, and children who still put things into their mouths get cooked dough instead. Heating flour at home in an oven or microwave is not a sure remedy.
-safety-caution-flour-cooked = Raw flour can carry germs. Cook the dough until all of it is thick and steaming, and wash what touched the raw flour. Flour added afterwards is raw again. Lumped can’t promise that a kitchen killed every germ: nobody eats the dough.
-safety-caution-hot = An adult cooks. Dough from the pot sticks and burns, and stays hot inside for an hour: hand it out when its middle is cool.
-safety-caution-acid-eyes = Acids, even kitchen ones, sting in eyes: an adult pours. If some got in, rinse with much clean water for a quarter of an hour and ask a doctor.
-safety-caution-salt-skin = Salt stings: not on cuts, broken skin or eczema, not near eyes. Rinse hands after and use a cream; whoever must stay away from it can be the one who builds and decides.
-safety-caution-dust = Pour flour and starch low and slowly: their dust troubles people with asthma or a flour allergy, and near a flame it burns.
-safety-caution-slippery = Oil and glycerine on the floor are slippery: wipe them up at once.
-safety-caution-spirit = Spirit burns: no flame near it, and none of it in a hot pot.
-safety-caution-small-parts = Not for children under three: what fits into a tube { $diameter } mm wide can choke them. Lamps, coin cells and small balls of dough do.
-safety-caution-colour-stains = Food colour stains hands, cloth and wood: cover the table and wear old clothes.
-safety-caution-sugar-ants = Sugar dough draws ants and wasps, and moulds within days: keep it cold, throw it away in time.
-safety-caution-pan = Salt and acid eat bare aluminium: cook in steel or enamel, and keep the dough in plastic or glass.
-safety-caution-metal = Current carries metal into the dough. Cut out bits that are stained green, black or rusty after each use and throw them away; take leads out when you stop, and use iron or tinned ones, none with lead or cadmium.
-safety-caution-mould = Throw dough away when it smells, has spots or turns slimy. Give each group fresh dough while a stomach bug or a rash goes round.
-safety-caution-disposal-salt = Put old dough into the bin. Not down the drain in lumps, where it sets; not onto compost or beds, where salt kills plants; never out for birds or other animals.
-safety-caution-disposal = Put old dough into the bin. Not down the drain in lumps, where it sets, and never out for birds or other animals once metal was in it.
-safety-caution-rules = Local rules and qualified people first: what your school, your doctor or your poison centre says counts more than this page.
-
-## What an ingredient asks for by itself
-
-safety-packet = Read and heed what the packet of { $ingredients } warns of.
 
 ## Diets
 
