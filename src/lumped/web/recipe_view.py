@@ -27,6 +27,7 @@ from lumped.web.dough_folds import DoughFolds
 from lumped.web.keeping import Keeping
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press, reveal
+from lumped.web.papers import Papers
 from lumped.web.past import Past, kept_words, put_old
 from lumped.web.quick import Quick
 from lumped.web.scales import Gist, Readings
@@ -75,6 +76,7 @@ class RecipeView:
                         self._keep_place = html.div().style("display: contents")
                         with html.div().classes("takes"):
                             press(say("web-take-file"), self._hand_out, "take-file")
+                        Papers(self._kitchen, self._written)
             self._past_place = html.div().classes("sheet-width past-place")
         self._timer = ui.timer(_BEAT, self._look, active=False)
         self._client.on_delete(self._stop)
