@@ -36,7 +36,7 @@ def test_the_gravest_come_first_the_rules_last_and_each_has_words_of_its_own(bow
     assert all(set(each.ingredients) <= set(bowl) for each in found)
 
 
-@given(BOWLS)
+@pytest.mark.parametrize("bowl", [{key: 1.0} for key in PANTRY], ids=list(PANTRY))
 def test_no_caution_that_an_ingredient_carries_is_lost(bowl):
     said = " ".join(each.words for each in on(bowl, sum(bowl.values())))
     told = {"raw-flour": "germs", "acid-eyes": "eyes", "slippery": "slippery", "colour-stains": "stains",

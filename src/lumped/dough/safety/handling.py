@@ -33,11 +33,14 @@ def injuries(bowl: Bowl) -> Iterator[Caution]:
         yield caution("acid-eyes", ingredients=acids)
     if bowl.is_salty:
         yield caution("salt-skin", ingredients=bowl.marked("salt-skin"))
-    if powders := tuple(key for key in bowl.keys if _is_powder(bowl.pantry[key].composition)):
+    dusty = bowl.marked("dust")
+    if powders := tuple(key for key in bowl.keys if key in dusty or _is_powder(bowl.pantry[key].composition)):
         yield caution("dust", ingredients=powders)
     if slippery := bowl.marked("slippery") or tuple(k for k in bowl.keys if _is_greasy(bowl.pantry[k].composition)):
         yield caution("slippery", ingredients=slippery)
-    if spirits := tuple(k for k in bowl.keys if bowl.pantry[k].composition.get("ethanol", 0) > 0.2):
+    if spirits := bowl.marked("spirit") or tuple(
+        key for key in bowl.keys if bowl.pantry[key].composition.get("ethanol", 0) > 0.2
+    ):
         yield caution("spirit", ingredients=spirits)
     yield _small_parts()
     yield from (caution(key) for key in ("pack-wires", "cells", "mains"))
