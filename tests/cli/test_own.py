@@ -28,6 +28,25 @@ weighed_after_g = 400
 invented = true
 measured = {resistivity_ohm_m = 0.2, measured_by = "four-needles-ac"}
 """
+ROLL = """\
+kind = "sculpture"
+schema = 1
+title = "Slipway roll"
+invented = true
+[doughs.salt]
+recipe = "slipway.toml"
+[[lumps]]
+name = "roll"
+dough = "salt"
+shape = "roll"
+length_mm = 60
+diameter_mm = 16
+[[parts]]
+name = "pack"
+part = "pack-4aa-alkaline"
+legs.red = "left end of roll, 15 mm deep"
+legs.black = "right end of roll, 15 mm deep"
+"""
 
 
 @pytest.fixture
@@ -91,3 +110,19 @@ def test_sources_of_a_title_say_what_to_do(lumped):
 def test_a_label_is_taken_by_every_verb_of_a_dough(lumped, verb):
     assert "no ingredient “Our Salt”" in lumped(verb, "slipway.toml", ends=1)
     assert lumped(verb, "slipway.toml", "--label", "salts.csv")
+
+
+def test_recipes_side_by_side_take_labels_and_the_notebooks_own_ingredients(lumped, tmp_path):
+    plain = RECIPE.replace("Our Salt", "table salt").replace("Slipway", "Plain")
+    (tmp_path / "plain.toml").write_text(plain, "utf-8")
+    shown = lumped("beside", "plain.toml", "slipway.toml", "--label", "salts.csv")
+    assert "our salt" in shown
+    _saved(lumped)
+    assert "our salt" in lumped("beside", "slipway dough", "plain.toml")
+
+
+def test_the_ports_of_a_sculpture_take_labels(lumped, tmp_path):
+    (tmp_path / "roll.toml").write_text(ROLL, "utf-8")
+    assert "no ingredient “Our Salt”" in lumped("ports", "roll.toml", ends=1)
+    matrix = json.loads(lumped("ports", "roll.toml", "--label", "salts.csv", "--effort", "quick", "--json"))["matrix_S"]
+    assert matrix[0][0] > 0

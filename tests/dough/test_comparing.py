@@ -34,7 +34,7 @@ def test_the_ratio_is_known_better_than_the_two_resistivities(three):
 
 
 def test_an_ingredient_that_only_one_has_is_in_the_list(three):
-    assert three.ingredients[:3] == ("plain-flour", "tap-water", "vegetable-oil")
+    assert (*three.ingredients,)[:3] == ("plain-flour", "tap-water", "vegetable-oil")
     assert {"granulated-sugar", "table-salt"} <= set(three.ingredients)
     assert "granulated-sugar" not in three.sides[0].amounts
 

@@ -27,15 +27,17 @@ _MM, _CM2, _MILLI = 1e-3, 1e-4, 1e3
 
 @dataclass(frozen=True, kw_only=True)
 class Question:
-    """A recipe, and what is asked about it."""
+    """A recipe, what is asked about it, and the recipes that it is held against."""
 
     given: Given
     said: Mapping[str, Any] = field(default_factory=dict)
+    others: tuple[Given, ...] = ()
 
     @property
     def key(self) -> str:
         """Hash of everything that the answer hangs on."""
-        return sha256(f"{self.given.key} {json.dumps(self.said, sort_keys=True)}".encode()).hexdigest()
+        recipes = " ".join(each.key for each in (self.given, *self.others))
+        return sha256(f"{recipes} {json.dumps(self.said, sort_keys=True)}".encode()).hexdigest()
 
 
 def swapped(question: Question, report: Report) -> dict[str, Any]:

@@ -99,15 +99,15 @@ def _entries(found: object) -> list[Any]:
     return found if isinstance(found, list) else []
 
 
-def recipe_of(given: Given) -> "Recipe":
-    """Read a recipe with the ingredients that came along, without a file.
+def recipe_of(given: Given, shop: "Pantry | None" = None) -> "Recipe":
+    """Read a recipe with the ingredients that came along, or those of a shop, without a file.
 
     Raises
     ------
     RecipeError, InputError
         If it can't be read or can't exist.
     """
-    return _recipe(given.text, given.name, shop_of(given))
+    return _recipe(given.text, given.name, shop or shop_of(given))
 
 
 def kneading_of(given: Given) -> "Kneading":

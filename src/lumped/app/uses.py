@@ -144,8 +144,8 @@ def dough_in_notebook(
     return knead(recipe, shop_of(given), own.lessons.calibration, own.lessons.fit), own.words
 
 
-def shop_with(labels: Sequence[Path]) -> "Pantry":
-    """Give the handbook's ingredients with those of some ingredient files.
+def shop_with(labels: Sequence[Path], shop: "Pantry | None" = None) -> "Pantry":
+    """Give the handbook's ingredients, or those of a shop, with those of some ingredient files.
 
     Raises
     ------
@@ -154,7 +154,7 @@ def shop_with(labels: Sequence[Path]) -> "Pantry":
     """
     from lumped.pantry import pantry
 
-    shop = pantry()
+    shop = shop or pantry()
     for each in labels:
         from lumped.pantry.label_file import read_label_toml
         from lumped.pantry.label_table import read_labels_csv
@@ -231,7 +231,9 @@ def wall(
     return judge_wall(made, done.value(done.chain.resistivity, "Ω·m"), lamp, lasting)
 
 
-def ports(path: Path, *, effort: Literal["quick", "full"] = "full") -> dict[str, Any]:
+def ports(
+    path: Path, *, effort: Literal["quick", "full"] = "full", labels: Sequence[Path] = ()
+) -> dict[str, Any]:  # fmt: skip
     """Give the conductances between the leads of a sculpture, as drawn.
 
     Parameters
@@ -240,6 +242,8 @@ def ports(path: Path, *, effort: Literal["quick", "full"] = "full") -> dict[str,
         A sculpture file.
     effort : {"quick", "full"}
         How finely to compute.
+    labels : sequence of Path
+        Ingredient files, for what the handbook does not have.
 
     Returns
     -------
@@ -248,7 +252,7 @@ def ports(path: Path, *, effort: Literal["quick", "full"] = "full") -> dict[str,
     """
     from lumped.sculpt import Effort, find_near_pairs, read_sculpture, settled, solve_settled
 
-    sculpture = read_sculpture(path)
+    sculpture = read_sculpture(path, shop_with(labels))
     case = settled(sculpture, [pair for pair in find_near_pairs(sculpture) if pair.touching])
     conductivities = {name: 1 / each.resistivity.mean for name, each in sculpture.doughs.items()}
     solved = solve_settled(case, conductivities, Effort.named(effort))

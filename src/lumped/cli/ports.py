@@ -16,6 +16,7 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("sculpture", type=Path, metavar="SCULPTURE", help=say("cli-sculpture"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.add_argument("--effort", choices=("quick", "full"), help=say("cli-effort"))
+    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     verb.set_defaults(run=run)
 
 
@@ -24,7 +25,7 @@ def run(said: argparse.Namespace) -> int:
     from lumped import app
 
     settings = app.load_settings({"effort": said.effort})
-    result = app.ports(said.sculpture, effort=settings.effort)
+    result = app.ports(said.sculpture, effort=settings.effort, labels=said.label)
     if said.json:
         print_json(result)
         return 0

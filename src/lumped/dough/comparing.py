@@ -75,17 +75,15 @@ class Comparison:
     ----------
     sides : tuple of Side
         The recipes.
+    ingredients : mapping of str to str
+        Every ingredient of any of them, in order, and its name.
     money : str
         In what prices are given; "" without prices.
     """
 
     sides: tuple[Side, ...]
+    ingredients: Mapping[str, str]
     money: str = ""
-
-    @property
-    def ingredients(self) -> tuple[str, ...]:
-        """Every ingredient of any of them, in order."""
-        return tuple(dict.fromkeys(key for side in self.sides for key in side.amounts))
 
     @property
     def properties(self) -> tuple[Property, ...]:
@@ -163,7 +161,8 @@ def compared(
     paid = drawn_prices(prices)
     sides = tuple(_side(name, each, done[0], shop, paid) for name, each in zip(called, done, strict=True))
     priced = all("cost" in side.properties for side in sides)
-    return Comparison(sides=sides, money=money if priced else "")
+    names_of = {key: shop[key].name for side in sides for key in side.amounts}
+    return Comparison(sides=sides, ingredients=names_of, money=money if priced else "")
 
 
 def _side(name: str, done: Kneading, first: Kneading, shop: Pantry, paid: Mapping[str, Array] | None) -> Side:

@@ -4,9 +4,10 @@ from difflib import get_close_matches
 
 from lumped.dough.recipe import Recipe
 from lumped.errors import RecipeError
-from lumped.pantry import Pantry
+from lumped.pantry import Ingredient, Pantry
+from lumped.texts.folding import plain_word
 
-__all__ = ["found_in"]
+__all__ = ["found_in", "matches_in"]
 
 
 def found_in(recipe: Recipe, word: str, shop: Pantry) -> str:
@@ -40,12 +41,34 @@ def found_in(recipe: Recipe, word: str, shop: Pantry) -> str:
     >>> found_in(Recipe(title="", kind="insulating", portions=(flour,), cooked="not cooked"), "Flour", pantry())
     'plain-flour'
     """
-    asked = word.strip().casefold()
-    named = {key: [each.casefold() for each in (key, shop[key].name, *shop[key].also)] for key in recipe.ingredients}
-    whole = [key for key, names in named.items() if asked in names]
-    part = [key for key, names in named.items() if any(asked in each.replace("-", " ").split() for each in names)]
-    if whole or len(part) == 1:
-        return (whole or part)[0]
-    every = {each: key for key, names in named.items() for each in names}
-    near = dict.fromkeys(every[each] for each in get_close_matches(asked, every, n=3, cutoff=0.5))
-    raise RecipeError("map-not-in-recipe", word=word, near=", ".join(part or near or recipe.ingredients))
+    found = matches_in(recipe, word, shop)
+    if len(found) == 1:
+        return found[0]
+    every = {each: key for key in recipe.ingredients for each in _called(shop[key])}
+    near = dict.fromkeys(every[each] for each in get_close_matches(plain_word(word), every, n=3, cutoff=0.5))
+    raise RecipeError("map-not-in-recipe", word=word, near=", ".join(found or near or recipe.ingredients))
+
+
+def matches_in(recipe: Recipe, word: str, shop: Pantry) -> tuple[str, ...]:
+    """Tell which ingredients of a recipe a word may mean: the one that is called so, else all with the word in a name.
+
+    Examples
+    --------
+    >>> from lumped.dough import Portion
+    >>> from lumped.pantry import pantry
+    >>> from lumped.quantities import Value
+    >>> one = Value.exact(1e-3, "kg")
+    >>> flours = [Portion(ingredient=each, written="1 g", mass=one) for each in ("rice-flour", "potato-flour")]
+    >>> recipe = Recipe(title="", kind="insulating", portions=tuple(flours), cooked="not cooked")
+    >>> matches_in(recipe, "Farine de riz", pantry()), matches_in(recipe, "flour", pantry())
+    (('rice-flour',), ('rice-flour', 'potato-flour'))
+    """
+    asked = plain_word(word)
+    named = {key: _called(shop[key]) for key in recipe.ingredients}
+    whole = tuple(key for key, names in named.items() if asked in names)
+    return whole[:1] or tuple(key for key, names in named.items() if any(asked in each.split() for each in names))
+
+
+def _called(ingredient: Ingredient) -> tuple[str, ...]:
+    words = (ingredient.key, ingredient.name, *ingredient.also, *ingredient.names.values())
+    return tuple(plain_word(each) for each in words)

@@ -1,9 +1,8 @@
 """All ingredients that a recipe may name: the handbook's, and those that a user added."""
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from difflib import get_close_matches
 from functools import cache, cached_property
-from types import MappingProxyType
 
 import numpy as np
 from numpy.typing import NDArray
@@ -46,20 +45,12 @@ class Pantry(Mapping[str, Ingredient]):
         return key in self._ingredients
 
     @cached_property
-    def words(self) -> Mapping[str, str]:
-        """All that ingredients are called, in small letters, each with the key of the ingredient."""
-        return MappingProxyType(self._plain | self._called(lambda word: word.strip().casefold()))
-
-    @cached_property
     def _plain(self) -> dict[str, str]:
-        return self._called(plain_word)
-
-    def _called(self, written: Callable[[str], str]) -> dict[str, str]:
-        """Each word for an ingredient, written in some way, with its key; who came first keeps a word."""
+        """All that ingredients are called, as `plain_word` writes it, with its key; who came first keeps a word."""
         found: dict[str, str] = {}
         for key, each in self._ingredients.items():
             for word in (key, each.name, *each.also, *each.names.values()):
-                found.setdefault(written(word), key)
+                found.setdefault(plain_word(word), key)
         return found
 
     def key_of(self, word: str) -> str | None:
@@ -102,9 +93,19 @@ class Pantry(Mapping[str, Ingredient]):
         key = self.key_of(word)
         if key is not None:
             return self[key]
-        near = get_close_matches(plain_word(word), self._plain, n=3, cutoff=0.5) or list(self)[:12]
-        shown = ", ".join(dict.fromkeys(self._plain.get(each, each) for each in near))
-        raise RecipeError("recipe-no-ingredient", where=where or word, word=word, near=shown)
+        near = self.near(word) or list(self)[:12]
+        raise RecipeError("recipe-no-ingredient", where=where or word, word=word, near=", ".join(near))
+
+    def near(self, word: str) -> list[str]:
+        """Give the keys of up to three ingredients whose names look like a word.
+
+        Examples
+        --------
+        >>> pantry().near("tabel salt")[0]
+        'table-salt'
+        """
+        alike = get_close_matches(plain_word(word), self._plain, n=3, cutoff=0.5)
+        return list(dict.fromkeys(self._plain[each] for each in alike))
 
     def matrix(self, keys: Sequence[str]) -> NDArray[np.float64]:
         """Give what ingredients are made of.

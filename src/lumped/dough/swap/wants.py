@@ -9,11 +9,13 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 from types import MappingProxyType
 
+from lumped.dough.finding import found_in, matches_in
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import DIETS, suits
 from lumped.dough.safety.allergens import has_gluten
 from lumped.errors import InputError, RecipeError
 from lumped.pantry import Ingredient, Pantry, region, sold
+from lumped.texts.folding import plain_word
 
 __all__ = ["CLASSES", "TARGETS", "Wish", "read_wish"]
 
@@ -157,15 +159,12 @@ def read_wish(
 
 
 def _in_recipe(word: str, recipe: Recipe, shop: Pantry) -> str:
-    asked = word.strip().casefold()
-    if asked not in shop.words:
-        known = [*CLASSES, STOVE, *shop.words]
-        near = get_close_matches(asked, known, n=3, cutoff=0.5) or list(CLASSES)
-        raise InputError("swap-no-word", word=word, near=", ".join(dict.fromkeys(shop.words.get(n, n) for n in near)))
-    key = shop.words[asked]
-    if key not in recipe.ingredients:
+    if matches_in(recipe, word, shop):
+        return found_in(recipe, word, shop)
+    if shop.key_of(word) is not None:
         raise RecipeError("swap-not-in-recipe", word=word, title=recipe.title, there=", ".join(recipe.ingredients))
-    return key
+    near = get_close_matches(plain_word(word), [*CLASSES, STOVE], n=2, cutoff=0.6) or shop.near(word) or list(CLASSES)
+    raise InputError("swap-no-word", word=word, near=", ".join(near))
 
 
 def _diet(word: str) -> str:

@@ -1,0 +1,188 @@
+"""Recipes, or revisions of one, side by side: what goes in and what comes out of each."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lumped.app.asking import Question
+from lumped.app.given import Given, names_file
+from lumped.app.own import recipe_of, shop_of
+from lumped.app.pricing import known_prices
+from lumped.app.sources import told_of
+from lumped.app.uses import shop_with
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.app.settings import Settings
+    from lumped.dough.comparing import Comparison, Side
+    from lumped.dough.properties import Property
+    from lumped.quantities import Value
+
+__all__ = ["Row", "amount_rows", "beside", "besides", "outcome_rows", "shared_notes", "side_names"]
+
+Report = Any
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """One line of a comparison.
+
+    Parameters
+    ----------
+    key : str
+        Of the ingredient or property.
+    words : str
+        What it is.
+    cells : tuple of str
+        What each recipe has of it.
+    values : tuple of Value
+        The figures behind the cells, if they are figures that were worked out.
+    """
+
+    key: str
+    words: str
+    cells: tuple[str, ...]
+    values: "tuple[Value, ...]" = ()
+
+
+def beside(
+    places: Sequence[str],
+    *,
+    settings: "Settings | None" = None,
+    region: str | None = None,
+    labels: Sequence[Path] = (),
+) -> "Comparison":
+    """Put recipes side by side: files, or revisions in the notebook.
+
+    Parameters
+    ----------
+    places : sequence of str
+        Each a file, or a title or id in the notebook with or without @ and a number.
+    settings : Settings, optional
+        They say which notebook.
+    region : str, optional
+        Where it is bought; without it there is no cost.
+    labels : sequence of Path
+        Ingredient files, for what neither the handbook nor the notebook has.
+
+    Raises
+    ------
+    RecipeError, InputError, NotebookError
+        If one of them can't be found or read.
+    """
+    from lumped.dough import read_recipe
+    from lumped.dough.comparing import compared
+
+    kept = [place for place in places if not names_file(place)]
+    found = _from_notebook(kept, settings) if kept else {}
+    own = {title: text for given in found.values() for title, text in given.labels.items()}
+    shop = shop_with(labels, shop_of(Given(name="", text="", labels=own)))
+    recipes = [
+        recipe_of(found[place], shop) if place in found else read_recipe(Path(place), shop) for place in places
+    ]  # fmt: skip
+    names = [found[place].name if place in found else recipe.title
+             for place, recipe in zip(places, recipes, strict=True)]  # fmt: skip
+    prices, money = known_prices(recipes, region)
+    one_each = len(set(names)) == len(names)
+    return compared(recipes, shop, names=names if one_each else None, prices=prices, money=money)
+
+
+def _from_notebook(places: Sequence[str], settings: "Settings | None") -> dict[str, Given]:
+    """Give revisions by what they are called, with the notebook's own ingredients."""
+    from lumped.app.notebooks import file_text, open_notebook, own_labels
+
+    found = {}
+    with open_notebook(settings=settings, begin=False) as notebook:
+        own = own_labels(notebook)
+        for place in places:
+            revision = notebook.find(place)
+            name = say("beside-revision", title=revision.title, number=revision.number)
+            found[place] = Given(name=name, text=file_text(notebook, revision), labels=own)
+    return found
+
+
+def besides(question: Question, report: Report) -> dict[str, Any]:
+    """Put a recipe beside others for a page.
+
+    Parameters
+    ----------
+    question : Question
+        The recipe and the others; said are their `names` and the `region`.
+
+    Returns
+    -------
+    dict
+        `names`; `amounts` and `outcomes` (key, words, cells); `notes`; each number's source by "key-number".
+    """
+    from lumped.dough.comparing import compared
+
+    givens = (question.given, *question.others)
+    own = {title: text for given in givens for title, text in given.labels.items()}
+    shop = shop_of(Given(name="", text="", labels=own))
+    recipes = [recipe_of(given, shop) for given in givens]
+    prices, money = known_prices(recipes, question.said["region"] or None)
+    found = compared(recipes, shop, names=question.said["names"], prices=prices, money=money)
+    report(1.0)
+    outcomes = outcome_rows(found)
+    return {
+        "names": list(side_names(found)),
+        "amounts": [(row.key, row.words, row.cells) for row in amount_rows(found)],
+        "outcomes": [(row.key, row.words, row.cells) for row in outcomes],
+        "notes": shared_notes(found),
+        "sources": {
+            f"{row.key}-{number}": told_of(row.words, value.provenance, recipe=side.recipe)
+            for row in outcomes for number, (side, value) in enumerate(zip(found.sides, row.values, strict=False))
+        },
+    }  # fmt: skip
+
+
+def side_names(found: "Comparison") -> tuple[str, ...]:
+    """Say what each recipe is called, and that it is invented if it is."""
+    return tuple(side.name + (say("invented-mark") if side.recipe.invented else "") for side in found.sides)
+
+
+def amount_rows(found: "Comparison") -> list[Row]:
+    """Say what goes into each."""
+    return [
+        Row(key=key, words=name, cells=tuple(_grams(side.amounts.get(key)) for side in found.sides))
+        for key, name in found.ingredients.items()
+    ]
+
+
+def outcome_rows(found: "Comparison") -> list[Row]:
+    """Say what comes out of each: its properties, its resistivity against the first's, its allergens."""
+    return list(_outcomes(found))
+
+
+def _outcomes(found: "Comparison") -> Iterator[Row]:
+    for each in found.properties:
+        yield _property(each, found)
+    ratios = tuple(side.ratio for side in found.sides)
+    cells = tuple(f"× {ratio.text()}" if number else say("beside-itself") for number, ratio in enumerate(ratios))
+    yield Row(key="ratio", words=say("beside-ratio"), cells=cells, values=ratios)
+    named = tuple(_allergens(side) for side in found.sides)
+    yield Row(key="allergens", words=say("beside-allergens"), cells=named)
+
+
+def _property(shown: "Property", found: "Comparison") -> Row:
+    values = tuple(side.properties[shown.key] for side in found.sides)
+    cells = tuple(shown.text(each, found.money) for each in values)
+    return Row(key=shown.key, words=shown.words, cells=cells, values=values)
+
+
+def _allergens(side: "Side") -> str:
+    return ", ".join(side.allergens) or say("beside-none")
+
+
+def shared_notes(found: "Comparison") -> list[str]:
+    """Say what is to be known of all of them."""
+    return [say("beside-shared"), *([say("map-prices", money=found.money)] if found.money else [])]
+
+
+def _grams(amount: "Value | None") -> str:
+    if amount is None:
+        return say("beside-none")
+    if amount.is_exact:
+        return f"{1e3 * amount.mean:.4g} g"
+    return f"{1e3 * amount.mean:.4g} g ({1e3 * amount.low:.3g} to {1e3 * amount.high:.3g})"

@@ -1,0 +1,27 @@
+"""What is known of prices."""
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from lumped.dough.recipe import Recipe
+    from lumped.quantities import Value
+
+__all__ = ["known_prices"]
+
+
+def known_prices(recipes: Sequence["Recipe"], where: str | None) -> "tuple[dict[str, Value] | None, str]":
+    """Give the prices that are known of recipes' ingredients in a region, and in what money; nothing without a region.
+
+    Raises
+    ------
+    InputError
+        If there is no such region.
+    """
+    from lumped.pantry import price, region
+
+    if where is None:
+        return None, ""
+    keys = dict.fromkeys(key for recipe in recipes for key in recipe.ingredients)
+    found = {key: each.per_mass for key in keys if (each := price(key, where)) is not None}
+    return found, region(where).currency
