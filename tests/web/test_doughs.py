@@ -192,3 +192,34 @@ async def test_the_doughs_of_the_first_page_are_drawn(kitchen):
         await user.open(paths.TABLE)
         await wait_for(lambda: any("lump-true" in svg for svg in drawn(user)))
         assert sum("lump-false" in svg for svg in drawn(user)) == 1
+
+
+async def test_a_changed_dough_stands_beside_what_is_written_and_beside_others(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("beside", SALT, {"table-salt": "40 g"}))
+        await wait_for(lambda: there(user, "row-resistivity"))
+        assert within(user, "row-table-salt") == ["table salt", "40 g (39.2 to 40.8)", "73 g (70 to 76)"]
+        assert within(user, "row-ratio")[2].startswith("× 0.7")
+        user.find(marker=f"tick-{SUGAR}").trigger("change", True)
+        await wait_for(lambda: len(within(user, "row-allergens")) == 4 if there(user, "row-allergens") else False)
+        assert within(user, "row-granulated-sugar")[1:3] == ["–", "–"]
+
+
+async def test_with_nothing_beside_it_the_page_asks_for_something(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("beside", SALT, {}, others=SUGAR))
+        await wait_for(lambda: there(user, "row-resistivity"))
+        user.find(marker=f"tick-{SUGAR}").trigger("change", False)
+        await wait_for(lambda: say("web-beside-begin", most=3) in texts(user))
+
+
+async def test_a_dough_that_can_not_be_says_why_beside_another(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("beside", SALT, {"table-salt": "-4 g"}, others=SUGAR))
+        await wait_for(lambda: there(user, "failure"))
+
+
+async def test_what_hardly_flows_is_not_written_with_nine_digits(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("wall", SALT, {}))
+        await wait_for(lambda: say("web-wall-hardly", least="0.001") in texts(user))

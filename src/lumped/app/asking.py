@@ -17,12 +17,14 @@ from lumped.app.sources import told_of
 if TYPE_CHECKING:
     from lumped.dough.swap import Proposal, Swap
     from lumped.pantry import Pantry
+    from lumped.quantities import Value
 
 __all__ = ["LAMPS_FIRST", "Question", "cared", "mixed", "salted", "swapped", "wall_lasts", "walled"]
 
 Report = Callable[[float], None]
 LAMPS_FIRST = "lamp-red"
 _MM, _CM2, _MILLI = 1e-3, 1e-4, 1e3
+_LEAST = 0.001  # mA; a lamp is dark long before
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -242,7 +244,6 @@ def walled(given: Given, thick: float, touch: float, lamp: str) -> dict[str, Any
     dict
         `enough`, `words`, `figures` (key, words and figure), `states`, and each number's source.
     """
-    from lumped.quantities import rounded_text
     from lumped.texts import say
     from lumped.verdict.walls import Wall, judge_wall
 
@@ -255,9 +256,7 @@ def walled(given: Given, thick: float, touch: float, lamp: str) -> dict[str, Any
         "enough": found.enough, "words": found.words,
         "states": [say(f"state-lamp-{each}") for each in found.states],
         "figures": [
-            (f"wall-{key}", say(f"web-wall-{key}"), " to ".join(
-                dict.fromkeys(f"{rounded_text(_MILLI * end)}" for end in (each.low, each.high))) + " mA")
-            for key, each in values.items()
+            (f"wall-{key}", say(f"web-wall-{key}"), _milliamperes(each)) for key, each in values.items()
         ],
         "sources": {
             f"wall-{key}": told_of(
@@ -267,6 +266,17 @@ def walled(given: Given, thick: float, touch: float, lamp: str) -> dict[str, Any
             for key, each in values.items()
         },
     }  # fmt: skip
+
+
+def _milliamperes(current: "Value") -> str:
+    """Write a current as a wall's page shows it: between its ends; what no lamp shows is only said to be less."""
+    from lumped.quantities import rounded_text
+    from lumped.texts import say
+
+    ends = [_MILLI * current.low, _MILLI * current.high]
+    if ends[1] < _LEAST:
+        return say("web-wall-hardly", least=f"{_LEAST:g}")
+    return " to ".join(dict.fromkeys(rounded_text(end if end >= _LEAST else 0.0) for end in ends)) + " mA"
 
 
 def wall_lasts(question: Question, report: Report) -> list[str]:

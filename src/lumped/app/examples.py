@@ -6,7 +6,7 @@ from functools import cache
 from importlib.resources import files
 from pathlib import Path
 
-__all__ = ["example_heading", "example_names", "example_recipe", "example_text"]
+__all__ = ["example_heading", "example_names", "example_recipe", "example_recipes", "example_text"]
 
 
 _STORY = ("harbour-light", "ebb-light", "crowded-quays", "loose-mooring", "crossed-legs", "breakwater", "twin-buoys",
@@ -49,11 +49,14 @@ def example_recipe(reference: str) -> str | None:
         As a sculpture file refers to it: "recipes/ropewalk-salt.toml".
     """
     folder = _folder()
-    if folder is None:
-        return None
-    known = {path.name: path for path in (folder / "recipes").glob("*.toml")}
     name = reference.replace("\\", "/").rsplit("/", 1)[-1]
-    return known[name].read_text("utf-8") if name in known else None
+    return (folder / "recipes" / name).read_text("utf-8") if folder and name in example_recipes() else None
+
+
+def example_recipes() -> tuple[str, ...]:
+    """Give the file names of the example recipes; none if the examples are not installed."""
+    folder = _folder()
+    return tuple(sorted(path.name for path in (folder / "recipes").glob("*.toml"))) if folder else ()
 
 
 @cache

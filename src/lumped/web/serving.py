@@ -20,6 +20,7 @@ from lumped.app.settings import Settings
 from lumped.errors import InputError
 from lumped.texts import say
 from lumped.web import paths
+from lumped.web.beside_page import beside_page
 from lumped.web.bringing import bring
 from lumped.web.care_page import care_page
 from lumped.web.dough_page import dough_page
@@ -38,7 +39,8 @@ from lumped.web.wall_page import wall_page
 __all__ = ["add_routes", "pages", "serve"]
 
 HOST = "127.0.0.1"
-_ASKED = {"swap": swap_page, "salt": salt_page, "mix": mix_page, "care": care_page, "wall": wall_page}
+_ASKED = {"swap": swap_page, "salt": salt_page, "mix": mix_page, "care": care_page, "wall": wall_page,
+          "beside": beside_page}  # fmt: skip
 
 
 def serve(settings: Settings) -> None:

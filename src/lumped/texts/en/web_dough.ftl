@@ -102,6 +102,14 @@ web-way-care = Who may touch it?
 web-way-care-lure = Allergens, diets, doses, what to mind.
 web-way-wall = Insulating enough?
 web-way-wall-lure = A wall of it beside a lamp.
+web-way-beside = Side by side
+web-way-beside-lure = Against another dough, or against what it was.
+web-beside-others = Beside it
+web-beside-written = as it is written
+web-beside-changed = { $title }, changed
+web-beside-begin = Choose one dough at least to put beside it, and { $most } at most.
+web-beside-out = What comes out
+web-beside-in = What goes in
 
 ## The pages of questions
 
@@ -152,6 +160,7 @@ web-care-diets = Diets
 web-care-none = none of the list
 web-caution-source = What to mind
 web-source-ask = where from
+web-wall-hardly = less than { $least } mA
 web-wall-thick = Thickness of the wall
 web-wall-touch = Where the lumps touch it
 web-wall-lamp = The lamp beside it

@@ -1,0 +1,162 @@
+"""Side by side: a dough against others, or against what it was."""
+
+import asyncio
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from nicegui import PageArguments, html, ui
+from nicegui.element import Element
+
+from lumped.app.asking import Question
+from lumped.app.beside import besides
+from lumped.app.examples import example_recipe, example_recipes
+from lumped.app.given import Given
+from lumped.app.shelf import title_in
+from lumped.errors import LumpedError
+from lumped.texts import say
+from lumped.web import paths
+from lumped.web.asked import Asked, asked_recipe
+from lumped.web.choosing import put_region, tick
+from lumped.web.kitchen import Kitchen
+from lumped.web.later import Later
+from lumped.web.looks import lead_to, sorry
+from lumped.web.question import answer_page, tell_address
+from lumped.web.sources import Sources
+from lumped.web.words import Words
+
+__all__ = ["beside_page"]
+
+_MOST = 3  # others; a fifth column can't be read
+_RECENT = 12  # documents of the notebook, and revisions of one
+
+
+async def beside_page(kitchen: Kitchen, asked: PageArguments) -> None:
+    """Lay out the page of doughs side by side."""
+    await answer_page(kitchen, "beside", asked.query_parameters, _BesidePage)
+
+
+class _BesidePage:
+    def __init__(self, kitchen: Kitchen, asked: Asked) -> None:
+        self._kitchen, self._asked, self._region = kitchen, asked, asked.region
+        self._chosen = [each for each in asked.options.get("others", "").split(",") if each][:_MOST]
+        self._told: Mapping[str, Any] = {}
+        self._sources = Sources(lambda what: self._told[what])
+        with html.section().classes("slip wishes"):
+            self._choice: Element = html.div()
+            put_region(self._region, self._move)
+        self._later = Later(kitchen, besides, self._show)
+        self._trouble: Element = html.div()
+        self._found: Element = html.div().classes("proposals").mark("beside-found").props("aria-live=polite")
+        ui.timer(0.01, self._begin, once=True)
+
+    async def _begin(self) -> None:
+        """Offer what there is, the dough as it is written or was first, then ask."""
+        itself = self._itself()
+        there = itself | _examples() | await asyncio.to_thread(self._kept) | itself
+        there.pop(self._asked.address, None)
+        self._chosen = [each for each in self._chosen if each in there] or list(there)[:1]
+        with self._choice:
+            tick(say("web-beside-others"), list(there.items()), self._chosen, self._tick)
+        await self._ask()
+
+    def _itself(self) -> dict[str, str]:
+        """The dough as it is written, if the page has changes; and as it was before, if it is of the notebook."""
+        written = {self._asked.page: say("web-beside-written")} if self._asked.changes else {}
+        if self._asked.kept is None:
+            return written
+        older = self._asked.kept.history[:-1][-_RECENT:][::-1]
+        return written | {
+            paths.old(each.document, each.number): say("beside-revision", title=each.title, number=each.number)
+            for each in older if not each.removed
+        }  # fmt: skip
+
+    def _kept(self) -> dict[str, str]:
+        try:
+            leaves = self._kitchen.shelf.leaves(kind="recipe")[:_RECENT]
+        except LumpedError:
+            return {}
+        return {paths.kept(each.entry.document): each.entry.title for each in leaves}
+
+    async def _tick(self, address: str, chosen: bool) -> None:
+        self._chosen = [each for each in self._chosen if each != address] + ([address] if chosen else [])
+        await self._ask()
+
+    async def _move(self, region: str) -> None:
+        self._region = region
+        await self._ask()
+
+    async def _ask(self) -> None:
+        tell_address("beside", self._asked, others=",".join(self._chosen), region=self._region)
+        self._trouble.clear()
+        self._found.clear()
+        if not self._chosen or len(self._chosen) > _MOST:
+            with self._found:
+                Words("p", say("web-beside-begin", most=_MOST), "soft")
+            return
+        others = [each for address in self._chosen if (each := await asked_recipe(self._kitchen, {"of": address}))]
+        if len(others) < len(self._chosen):
+            with self._trouble:
+                sorry(say("web-no-dough"))
+            return
+        names = _told_apart([self._asked, *others])
+        given = [await asyncio.to_thread(self._kitchen.shelf.with_own, each.given) for each in (self._asked, *others)]
+        self._later.ask(_question(given, names, self._region))
+
+    def _show(self, found: Mapping[str, Any]) -> None:
+        self._told = found["sources"]
+        self._found.clear()
+        with self._found:
+            for heading, rows in (("web-beside-out", found["outcomes"]), ("web-beside-in", found["amounts"])):
+                with html.section().classes("slip wide").mark(heading):
+                    Words("h2", say(heading))
+                    self._table(found["names"], found["titled"], rows)
+            with html.section().classes("slip wide"):
+                with html.ul().classes("notes"):
+                    for each in found["notes"]:
+                        Words("li", each)
+                with html.div().classes("ways-on"):
+                    for name, address in zip(found["titled"][1:], self._chosen, strict=True):
+                        lead_to(name, address, "to-other", "back")
+
+    def _table(
+        self, names: Sequence[str], titled: Sequence[str], rows: Sequence[tuple[str, str, Sequence[str]]]
+    ) -> None:
+        with html.table().classes("tally sides"):
+            with html.thead(), html.tr():
+                html.td()
+                for each in titled:
+                    Words("th", each).props("scope=col")
+            with html.tbody():
+                for key, words, cells in rows:
+                    with html.tr().mark(f"row-{key}"):
+                        Words("th", words).props("scope=row")
+                        for number, (name, cell) in enumerate(zip(names, cells, strict=True)):
+                            self._cell(name, f"{key}-{number}", cell)
+
+    def _cell(self, name: str, place: str, cell: str) -> None:
+        with html.td() as there:
+            there.props.update({"data-of": name})
+            if place in self._told:
+                self._sources.figure(place, cell)
+            else:
+                Words("span", cell)
+
+
+def _question(given: Sequence[Given], names: Sequence[str], region: str) -> Question:
+    return Question(given=given[0], others=tuple(given[1:]), said={"names": list(names), "region": region})
+
+
+def _examples() -> dict[str, str]:
+    there = {name: example_recipe(name) for name in example_recipes()}
+    return {paths.dough(name): title_in(Given(name=name, text=text)) for name, text in there.items() if text}
+
+
+def _told_apart(sides: Sequence[Asked]) -> list[str]:
+    """Name the sides: by title, with the revision of one that has gone on, and with changes said."""
+    names = []
+    for each in sides:
+        old = each.kept is not None and each.kept.old
+        name = say("beside-revision", title=each.title, number=each.kept.revision.number) if old and each.kept else ""
+        name = name or each.title
+        names.append(say("web-beside-changed", title=name) if each.changes and "title" not in each.changes else name)
+    return [name if names.count(name) == 1 else f"{name} ({number})" for number, name in enumerate(names, 1)]
