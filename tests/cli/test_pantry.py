@@ -122,3 +122,16 @@ def test_what_the_recipe_left_out_is_not_cited(capsys):
     whats = " ".join(each["what"] for rows in found["by_status"].values() for each in rows)
     assert "plain wheat flour" in whats
     assert "glycerine" not in whats
+
+
+def test_an_allergen_and_a_word_of_a_name_narrow_the_list(capsys):
+    found = as_json(capsys, "pantry", "--words", "farine", "--free-of", "soya", "--free-of", "wheat")["ingredients"]
+    keys = {each["key"] for each in found}
+    assert "rye-flour" in keys
+    assert not keys & {"plain-flour", "soy-flour", "table-salt"}
+
+
+def test_a_word_that_is_no_allergen_gets_the_nearest(capsys):
+    code, _, err = said(capsys, "pantry", "--free-of", "wheet")
+    assert code == 1
+    assert "wheat" in err

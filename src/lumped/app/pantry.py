@@ -141,7 +141,7 @@ class Shown:
 
 def listed(
     *, role: str | None = None, region: str | None = None, without: Sequence[str] = (), diets: Sequence[str] = (),
-    labels: Sequence[Path] = (),
+    free_of: Sequence[str] = (), words: str = "", labels: Sequence[Path] = (), shop: "Pantry | None" = None,
 ) -> Found:  # fmt: skip
     """List the ingredients that are all of what is asked for.
 
@@ -155,13 +155,19 @@ def listed(
         Classes of ingredients that are left out; see `dough.swap.wants.CLASSES`.
     diets : sequence of str
         Diets that it must suit.
+    free_of : sequence of str
+        Allergens that it must not contain, as packets name them; traces leave nothing out.
+    words : str
+        Words that stand in its names, in any of the four languages.
     labels : sequence of Path
         Ingredient files, for what the handbook does not have.
+    shop : Pantry, optional
+        The ingredients themselves, in place of the handbook's with those files.
 
     Raises
     ------
     InputError
-        If there is no such role, region, class or diet.
+        If there is no such role, region, class, diet or allergen.
 
     Examples
     --------
@@ -175,7 +181,7 @@ def listed(
     from lumped.pantry import sold
     from lumped.pantry.ingredient import ROLES
 
-    shop = shop_with(labels)
+    shop = shop_with(labels) if shop is None else shop
     if role is not None and role not in ROLES:
         raise InputError("larder-no-role", role=role, known=", ".join(ROLES))
     for word in without:
@@ -183,18 +189,32 @@ def listed(
             raise InputError("larder-no-class", word=word, known=", ".join(CLASSES))
     if region is not None:
         region_of(region)
+    unwanted = _unwanted(free_of)
     return Found(
         region=region,
         ingredients=tuple(
-            each for each in shop.values()
+            each for each in map(shop.__getitem__, shop.named(words))
             if (role is None or role in each.roles) and not any(CLASSES[word](each) for word in without)
+            and not unwanted & {*each.allergens_eu, *each.allergens_us}
             and all(suits({each.key: 1.0}, shop, diet).fits for diet in diets)
             and (region is None or sold(each.key, region).trouble != "a search")
         ),
     )  # fmt: skip
 
 
-def looked_up(name: str, *, region: str | None = None, labels: Sequence[Path] = ()) -> Shown:
+def _unwanted(words: Sequence[str]) -> set[str]:
+    """Allergens that are meant: just the one of that name, or what a packet's word for it stands for."""
+    from lumped.pantry.label import allergens_named
+    from lumped.reference import handbook
+
+    lists = {name for each in ("eu", "us") for name in handbook().entry("allergens", each).facts["names"]}
+    meant = allergens_named(tuple(each for each in words if each not in lists), say("larder-free-of"))
+    return {*lists & {*words}, *(name for names in meant for name in names)}
+
+
+def looked_up(
+    name: str, *, region: str | None = None, labels: Sequence[Path] = (), shop: "Pantry | None" = None
+) -> Shown:
     """Show one ingredient with all that is known of it.
 
     Parameters
@@ -205,6 +225,8 @@ def looked_up(name: str, *, region: str | None = None, labels: Sequence[Path] = 
         Key of the region of price and shop; all regions if left out.
     labels : sequence of Path
         Ingredient files, for what the handbook does not have.
+    shop : Pantry, optional
+        The ingredients themselves, in place of the handbook's with those files.
 
     Raises
     ------
@@ -221,7 +243,7 @@ def looked_up(name: str, *, region: str | None = None, labels: Sequence[Path] = 
     from lumped.dough.safety import cautions_of, remarks_on
     from lumped.pantry import regions
 
-    shop = shop_with(labels)
+    shop = shop_with(labels) if shop is None else shop
     each = shop.find(name)
     return Shown(
         ingredient=each, figures=tuple(_figures(each)),

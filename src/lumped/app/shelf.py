@@ -276,6 +276,10 @@ class Shelf:
         with self.opened() as notebook:
             return replace(given, labels={**own_labels(notebook), **given.labels})
 
+    def own_documents(self) -> dict[str, str]:
+        """Give the documents of all ingredients in the notebook by their titles; of those with one title the newest."""
+        return {each.entry.title: each.entry.document for each in reversed(self.leaves(kind="ingredient"))}
+
     def note(
         self,
         given: Given,

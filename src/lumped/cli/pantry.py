@@ -21,6 +21,8 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("--region", metavar="REGION", help=say("cli-pantry-region"))
     verb.add_argument("--without", action="append", default=[], metavar="CLASS", help=say("cli-pantry-without"))
     verb.add_argument("--diet", action="append", default=[], metavar="DIET", help=say("cli-pantry-diet"))
+    verb.add_argument("--free-of", action="append", default=[], metavar="ALLERGEN", help=say("cli-pantry-free-of"))
+    verb.add_argument("--words", default="", metavar="TEXT", help=say("cli-pantry-words"))
     verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
@@ -31,7 +33,10 @@ def run(said: argparse.Namespace) -> int:
     from lumped.app.pantry import listed, looked_up
 
     if said.name is None:
-        found = listed(role=said.role, region=said.region, without=said.without, diets=said.diet, labels=said.label)
+        found = listed(
+            role=said.role, region=said.region, without=said.without, diets=said.diet, free_of=said.free_of,
+            words=said.words, labels=said.label,
+        )  # fmt: skip
         if said.json:
             print_json(found.as_dict())
             return 0

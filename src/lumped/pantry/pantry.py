@@ -107,6 +107,30 @@ class Pantry(Mapping[str, Ingredient]):
         alike = get_close_matches(plain_word(word), self._plain, n=3, cutoff=0.5)
         return list(dict.fromkeys(self._plain[each] for each in alike))
 
+    def named(self, words: str) -> tuple[str, ...]:
+        """Give the keys of ingredients in whose names all of some words stand, in any of the languages.
+
+        Parameters
+        ----------
+        words : str
+            Words or beginnings of words, with or without accents.
+
+        Examples
+        --------
+        >>> pantry().named("creme tart"), len(pantry().named("")) == len(pantry())
+        (('cream-of-tartar',), True)
+        """
+        asked = plain_word(words).split()
+        return tuple(key for key, names in self._read.items() if all(word in names for word in asked))
+
+    @cached_property
+    def _read(self) -> dict[str, str]:
+        """All that each ingredient is called, as one text to search."""
+        return {
+            key: "\n".join(plain_word(word) for word in (key, each.name, *each.also, *each.names.values()))
+            for key, each in self._ingredients.items()
+        }
+
     def matrix(self, keys: Sequence[str]) -> NDArray[np.float64]:
         """Give what ingredients are made of.
 

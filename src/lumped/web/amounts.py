@@ -7,6 +7,8 @@ from nicegui import html, ui
 from nicegui.element import Element
 
 from lumped.texts import say
+from lumped.web import paths
+from lumped.web.looks import lead_to
 from lumped.web.words import Words
 
 __all__ = ["Amounts"]
@@ -52,7 +54,10 @@ class Amounts:
 
     def _row(self, k: int, name: str, amount: str, by_feel: Any, slide: Mapping[str, float]) -> None:
         with html.div().classes("amount"):
-            Words("label", name).props(f"for=amount-{k}")
+            with html.div().classes("amount-name"):
+                Words("label", name).props(f"for=amount-{k}")
+                about = lead_to("?", paths.ingredient(name), f"about-{k}", "about")
+                about.props.update({"aria-label": say("web-about", name=name)})
             written = Element("input").props(f"id=amount-{k} autocomplete=off").mark(f"amount-{k}")
             # "^value" is what stands there at first; as a mere "value" each redrawing of the page would put it back.
             written.props.update({"^value": amount, "maxlength": 60} | ({"readonly": True} if self._fixed else {}))

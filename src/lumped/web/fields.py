@@ -74,9 +74,9 @@ def sent(form: Element, on_sent: Callable[..., Any]) -> None:
     form.on("submit.prevent", on_sent, js_handler=_SENT)
 
 
-def search_field(on_search: Callable[[str], Any]) -> None:
+def search_field(on_search: Callable[[str], Any], label: str = "", words: str = "") -> None:
     """Put a field on the page that searches while somebody writes."""
-    place = field("words", say("web-search"), "", kind="search", maxlength=100)
+    place = field("words", label or say("web-search"), words, kind="search", maxlength=100)
     with place:
         written = next(each for each in place.descendants() if each.tag == "input")
     written.on("input", lambda event: on_search(str(event.args)), throttle=0.3, leading_events=False,

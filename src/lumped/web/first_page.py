@@ -12,6 +12,7 @@ from lumped.web import paths
 from lumped.web.drawing import Drawing
 from lumped.web.kitchen import Kitchen
 from lumped.web.leaves import put_shelf
+from lumped.web.looks import lead_to
 from lumped.web.sketches import draw_soon
 from lumped.web.table_doughs import put_doughs
 from lumped.web.words import Words
@@ -28,6 +29,7 @@ def first_page(kitchen: Kitchen) -> None:
             Words("h1", say("web-greeting"))
             Words("p", say("web-greeting-lure"))
         put_doughs()
+        _put_pantry()
         _put_things(kitchen)
         put_shelf(kitchen)
         _put_bring()
@@ -39,6 +41,14 @@ def ask_for_sketches(kitchen: Kitchen) -> None:
     for shape in starting_shapes():
         given = _given(shape)
         kitchen.jobs.submit(sketched, given, given.key)
+
+
+def _put_pantry() -> None:
+    with html.nav().classes("onward pantry-door") as place:
+        place.props.update({"aria-label": say("web-pantry")})
+        for address, key in ((paths.PANTRY, "web-pantry"),):
+            with lead_to(say(key), address, f"to-{key}", "way"):
+                Words("span", say(f"{key}-lure"), "soft")
 
 
 def _put_things(kitchen: Kitchen) -> None:

@@ -5,8 +5,9 @@ from collections.abc import Mapping
 from urllib.parse import parse_qsl, quote, unquote, urlencode
 
 __all__ = [
-    "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "KEPT", "NOTEBOOK", "OLD", "SHAPE", "TABLE", "ask", "brought",
-    "changed", "dough", "example", "kept", "old", "shape", "values_in",
+    "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "INGREDIENT", "KEPT", "NOTEBOOK", "OLD", "PANTRY", "SHAPE",
+    "TABLE", "ask", "brought", "changed", "dough", "example", "ingredient", "kept", "old", "pantry", "shape",
+    "values_in",
 ]  # fmt: skip
 
 TABLE = "/"
@@ -14,6 +15,8 @@ SHAPE = "/shape/{key}"
 EXAMPLE = "/story/{name}"
 DOUGH = "/dough/{name}"
 ASK = {each: f"/{each}" for each in ("swap", "salt", "mix", "care", "wall", "beside")}
+PANTRY = "/pantry"
+INGREDIENT = "/pantry/{key}"
 BROUGHT = "/brought/{key}"
 BRING = "/bring"
 NOTEBOOK = "/notebook"
@@ -66,6 +69,23 @@ def ask(what: str, page: str, changes: Mapping[str, str], **more: str) -> str:
     return (
         f"{ASK[what]}?{urlencode({'of': page} | {name: each for name, each in more.items() if each} | dict(changes))}"
     )
+
+
+def pantry(**options: str) -> str:
+    """Address of the pantry, narrowed by what is wanted.
+
+    Examples
+    --------
+    >>> pantry(role="acid", region="")
+    '/pantry?role=acid'
+    """
+    said = {name: each for name, each in options.items() if each}
+    return PANTRY + (f"?{urlencode(said)}" if said else "")
+
+
+def ingredient(key: str) -> str:
+    """Address of one ingredient of the pantry."""
+    return f"/pantry/{quote(key, safe='')}"
 
 
 def brought(key: str) -> str:

@@ -26,11 +26,13 @@ from lumped.web.care_page import care_page
 from lumped.web.dough_page import dough_page
 from lumped.web.file_page import brought_page, example_page
 from lumped.web.first_page import ask_for_sketches, first_page
+from lumped.web.ingredient_page import ingredient_page
 from lumped.web.kept_page import kept_page
 from lumped.web.kitchen import Kitchen
 from lumped.web.maps_pages import mix_page, salt_page
 from lumped.web.notebook_page import notebook_page
 from lumped.web.nothing import nothing_here
+from lumped.web.pantry_page import pantry_page
 from lumped.web.shape_page import shape_page
 from lumped.web.swap_page import swap_page
 from lumped.web.theme import ICON, serve_looks, wear
@@ -94,6 +96,8 @@ def pages(kitchen: Kitchen) -> Callable[[], None]:
                 paths.EXAMPLE: partial(example_page, kitchen),
                 paths.DOUGH: partial(dough_page, kitchen),
                 **{paths.ASK[what]: partial(page, kitchen) for what, page in _ASKED.items()},
+                paths.PANTRY: partial(pantry_page, kitchen),
+                paths.INGREDIENT: partial(ingredient_page, kitchen),
                 paths.BROUGHT: partial(brought_page, kitchen),
                 paths.NOTEBOOK: partial(notebook_page, kitchen),
                 paths.KEPT: partial(kept_page, kitchen),

@@ -1,0 +1,122 @@
+"""One ingredient on slips: what it is made of, who must not touch it, what a cup weighs, where it is sold."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from nicegui import html
+from nicegui.element import Element
+
+from lumped.app.readings import home_region
+from lumped.texts import say
+from lumped.web.sources import Sources
+from lumped.web.words import Words
+
+__all__ = ["put_ingredient"]
+
+
+def put_ingredient(told: Mapping[str, Any]) -> Element:
+    """Put an ingredient on the page, as `app.larder.ingredient_told` tells it; each figure says where it comes from."""
+    sources = Sources(lambda what: told["sources"][what])
+    place: Element = html.div().classes("ingredient").mark("ingredient")
+    with place:
+        _put_assumed(told["assumed"])
+        _put_numbers("made-of", say("web-ingredient-made-of"), told["made_of"], sources)
+        _put_touch(told, sources)
+        _put_cautions(told, sources)
+        _put_numbers("weights", say("web-ingredient-weights"), told["weights"], sources, say("web-ingredient-weigh-it"))
+        _put_offers(told["offers"], sources)
+        _put_names(told, sources)
+        if told["printed"]:
+            _put_numbers("printed", say("web-ingredient-printed"), told["printed"], sources)
+    return place
+
+
+def _put_assumed(assumed: Sequence[str]) -> None:
+    if assumed:
+        with html.section().classes("slip wide").mark("assumed"):
+            Words("h2", say("larder-heading-assumed"))
+            _list(assumed)
+
+
+def _put_numbers(
+    marker: str, heading: str, rows: Iterable[tuple[str, str, str, str]], sources: Sources, none: str = ""
+) -> None:
+    """Words, figure and status of each row."""
+    with html.section().classes("slip").mark(marker):
+        Words("h2", heading)
+        rows = list(rows)
+        if not rows:
+            Words("p", none, "soft")
+        with html.dl().classes("numbers ingredient-numbers"):
+            for key, words, figure, status in rows:
+                Words("dt", words)
+                with html.dd():
+                    sources.figure(key, figure)
+                    Words("span", status, "soft status")
+
+
+def _put_touch(told: Mapping[str, Any], sources: Sources) -> None:
+    with html.section().classes("slip").mark("touch"):
+        Words("h2", say("web-ingredient-does"))
+        Words("p", ", ".join(told["roles"]) or say("web-pantry-nothing"))
+        Words("h3", say("web-care-allergens"))
+        with html.dl().classes("numbers ingredient-numbers"):
+            for key, words, names in told["allergens"]:
+                Words("dt", words)
+                with html.dd():
+                    sources.figure(key, names)
+        if told["remarks"]:
+            Words("h3", say("heading-remarks"))
+            _list(told["remarks"])
+
+
+def _put_cautions(told: Mapping[str, Any], sources: Sources) -> None:
+    if not told["cautions"]:
+        return
+    with html.section().classes("slip").mark("cautions"):
+        Words("h2", say("heading-cautions"))
+        with html.ul().classes("cautions"):
+            for key, severity, words in told["cautions"]:
+                with html.li().classes(f"caution {severity.replace(' ', '-')}"):
+                    Words("span", words)
+                    sources.figure(key, say("web-source-ask"))
+
+
+def _put_offers(offers: Sequence[tuple[str, str, str, str, str]], sources: Sources) -> None:
+    """Where one is at home first, the rest folded away."""
+    here = f"offer-{home_region()}"
+    with html.section().classes("slip").mark("offers"):
+        Words("h2", say("web-ingredient-offers"))
+        _put_places([each for each in offers if each[0] == here], sources)
+        with html.details():
+            Words("summary", say("web-ingredient-elsewhere"))
+            _put_places([each for each in offers if each[0] != here], sources)
+
+
+def _put_places(offers: Sequence[tuple[str, str, str, str, str]], sources: Sources) -> None:
+    with html.dl().classes("numbers ingredient-numbers"):
+        for key, place, price, packs, sold in offers:
+            with html.dt():
+                Words("span", place)
+                Words("span", sold, "soft status")
+            with html.dd():
+                sources.figure(key, price)
+                Words("span", packs, "soft status")
+
+
+def _put_names(told: Mapping[str, Any], sources: Sources) -> None:
+    with html.section().classes("slip").mark("names"):
+        Words("h2", say("web-ingredient-names"))
+        with html.dl().classes("numbers ingredient-numbers"):
+            for key, language, name in told["names"]:
+                Words("dt", language)
+                with html.dd():
+                    sources.figure(key, name)
+        if told["also"]:
+            Words("p", say("larder-also", also=", ".join(told["also"])), "soft")
+
+
+def _list(words: Sequence[str]) -> None:
+    with html.ul().classes("notes"):
+        for each in words:
+            Words("li", each)
