@@ -113,7 +113,7 @@ def besides(question: Question, report: Report) -> dict[str, Any]:
     Returns
     -------
     dict
-        `names`, and `titled` (what is invented is marked); `amounts` and `outcomes` (key, words, cells); `notes`; each
+        `titled`, the names (what is invented is marked); `amounts` and `outcomes` (key, words, cells); `notes`; each
         number's source by "key-number".
     """
     from lumped.dough.comparing import compared
@@ -127,7 +127,7 @@ def besides(question: Question, report: Report) -> dict[str, Any]:
     report(1.0)
     outcomes = outcome_rows(found)
     return {
-        "names": [side.name for side in found.sides], "titled": list(side_names(found)),
+        "titled": list(side_names(found)),
         "amounts": [(row.key, row.words, row.cells) for row in amount_rows(found)],
         "outcomes": [(row.key, row.words, row.cells) for row in outcomes],
         "notes": shared_notes(found),

@@ -2,6 +2,7 @@
 
 import asyncio
 from collections.abc import Mapping, Sequence
+from functools import partial
 from typing import Any
 
 from nicegui import PageArguments, html, ui
@@ -22,6 +23,7 @@ from lumped.web.later import Later
 from lumped.web.looks import lead_to, sorry
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
+from lumped.web.tally import Cell, tally
 from lumped.web.words import Words
 
 __all__ = ["beside_page"]
@@ -109,7 +111,7 @@ class _BesidePage:
             for heading, rows in (("web-beside-out", found["outcomes"]), ("web-beside-in", found["amounts"])):
                 with html.section().classes("slip wide").mark(heading):
                     Words("h2", say(heading))
-                    self._table(found["names"], found["titled"], rows)
+                    self._table(found["titled"], rows)
             with html.section().classes("slip wide"):
                 with html.ul().classes("notes"):
                     for each in found["notes"]:
@@ -118,28 +120,15 @@ class _BesidePage:
                     for name, address in zip(found["titled"][1:], self._chosen, strict=True):
                         lead_to(name, address, "to-other", "back")
 
-    def _table(
-        self, names: Sequence[str], titled: Sequence[str], rows: Sequence[tuple[str, str, Sequence[str]]]
-    ) -> None:
-        with html.table().classes("tally sides"):
-            with html.thead(), html.tr():
-                html.td()
-                for each in titled:
-                    Words("th", each).props("scope=col")
-            with html.tbody():
-                for key, words, cells in rows:
-                    with html.tr().mark(f"row-{key}"):
-                        Words("th", words).props("scope=row")
-                        for number, (name, cell) in enumerate(zip(names, cells, strict=True)):
-                            self._cell(name, f"{key}-{number}", cell)
+    def _table(self, titled: Sequence[str], rows: Sequence[tuple[str, str, Sequence[str]]]) -> None:
+        cells = [
+            (words, *(self._cell(f"{key}-{number}", cell) for number, cell in enumerate(sides)))
+            for key, words, sides in rows
+        ]
+        tally(["", *titled], cells, on_phone="sides", marks=[f"row-{key}" for key, _, _ in rows])
 
-    def _cell(self, name: str, place: str, cell: str) -> None:
-        with html.td() as there:
-            there.props.update({"data-of": name})
-            if place in self._told:
-                self._sources.figure(place, cell)
-            else:
-                Words("span", cell)
+    def _cell(self, place: str, cell: str) -> Cell:
+        return partial(self._sources.figure, place, cell) if place in self._told else cell
 
 
 def _question(given: Sequence[Given], names: Sequence[str], region: str) -> Question:
