@@ -8,10 +8,11 @@ from typing import TYPE_CHECKING, Any
 from lumped.errors import InputError
 
 if TYPE_CHECKING:
-    from lumped.dough.lasting.handing import Form, HandClock, Hot
+    from lumped.dough.kneading import Kneading
+    from lumped.dough.lasting.handing import Form, HandClock
     from lumped.quantities import Value
 
-__all__ = ["Cooled", "InTime", "cool", "in_time"]
+__all__ = ["Cooled", "InTime", "cool", "cooled", "in_time"]
 
 _DAY = 1440.0  # minutes
 _DENSITY = 1250.0  # kg/m³, for areas and sizes that people shape by hand
@@ -72,10 +73,51 @@ def cool(
     RecipeError, InputError
         If the recipe can't be read, or there is no such piece or room.
     """
-    from lumped.dough.lasting.handing import hand_clock
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
+    from lumped.dough.kneading import kneading
+
+    shop = shop_with(labels)
+    return cooled(kneading(read_recipe(path, shop), shop), form, mass=mass, thickness=thickness, across=across,
+                  room=room, beginning=beginning)  # fmt: skip
+
+
+def cooled(
+    done: "Kneading",
+    form: "Form" = "pot",
+    *,
+    mass: float | None = None,
+    thickness: float | None = None,
+    across: float = 0.18,
+    room: float = 294.15,
+    beginning: float | None = None,
+) -> Cooled:
+    """Tell how long a dough stays too hot for hands; as `cool`, of a recipe that was followed through.
+
+    Parameters
+    ----------
+    done : Kneading
+        The recipe, followed through.
+    form : {"pot", "slab", "ball"}
+        How it lies there.
+    mass, thickness : float, optional
+        How much it is, how thick it lies; the whole recipe if both are left out, a slab of 2 cm. [kg, m]
+    across : float
+        Width of the pot. [m]
+    room, beginning : float
+        Temperature of the room and of the hot dough; the latter by its way of cooking if left out. [K]
+
+    Raises
+    ------
+    InputError
+        If there is no such piece or room.
+    """
+    import numpy as np
+
+    from lumped.dough.lasting.handing import hand_clock, hot_dough
     from lumped.texts import say
 
-    hot, title, whole = _hot(path, beginning, labels)
+    hot, title, whole = hot_dough(done, beginning=beginning), done.recipe.title, float(np.median(done.chain.mass))
     if hot is None:
         return Cooled(title=title, clock=None, words=(say("cool-never-hot"),))
     if mass is None and thickness is None:
@@ -103,21 +145,6 @@ def _cool_words(clock: "HandClock", room: float) -> tuple[str, ...]:
 
 def _degrees(kelvins: float) -> str:
     return f"{kelvins - 273.15:.0f}"
-
-
-def _hot(path: Path, beginning: float | None, labels: Sequence[Path]) -> "tuple[Hot | None, str, float]":
-    """Give a recipe's hot dough, its title, and how much it is. [kg]"""
-    import numpy as np
-
-    from lumped.app.uses import shop_with
-    from lumped.dough import read_recipe
-    from lumped.dough.kneading import kneading
-    from lumped.dough.lasting.handing import hot_dough
-
-    shop = shop_with(labels)
-    recipe = read_recipe(path, shop)
-    done = kneading(recipe, shop)
-    return hot_dough(done, beginning=beginning), recipe.title, float(np.median(done.chain.mass))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,10 +6,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from lumped.dough.kneading import Kneading
     from lumped.dough.lasting.keeping import Keeping
     from lumped.quantities import Value
 
-__all__ = ["Kept", "keep"]
+__all__ = ["Kept", "growth_columns", "growth_rows", "keep", "kept"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,13 +69,26 @@ def keep(path: Path, *, fridge: bool = False, labels: Sequence[Path] = ()) -> Ke
     from lumped.app.uses import shop_with
     from lumped.dough import read_recipe
     from lumped.dough.kneading import kneading
+
+    shop = shop_with(labels)
+    return kept(kneading(read_recipe(path, shop), shop), fridge=fridge)
+
+
+def kept(done: "Kneading", *, fridge: bool = False) -> Kept:
+    """Tell what can grow in a dough; as `keep`, of a recipe that was followed through.
+
+    Parameters
+    ----------
+    done : Kneading
+        The recipe, followed through.
+    fridge : bool
+        Whether it lies in the fridge.
+    """
     from lumped.dough.lasting.keeping import habit, keeping
     from lumped.dough.lasting.wording import short
     from lumped.reference import handbook
     from lumped.texts import say
 
-    shop = shop_with(labels)
-    done = kneading(read_recipe(path, shop), shop)
     chain, mass = done.chain, float(done.chain.mass.mean())
     activity, ph = done.value(chain.water_activity.clip(0.0, 1.0), ""), done.value(chain.ph, "")
     preserved = {name: float(chain.of(key).mean()) / mass for name, key in
@@ -85,3 +99,21 @@ def keep(path: Path, *, fridge: bool = False, labels: Sequence[Path] = ()) -> Ke
     said = say(f"keep-habit-{'fridge' if fridge else 'room'}", **ends)
     return Kept(title=done.recipe.title, activity=activity, ph=ph, keeping=found, habit=days,
                 words=(*found.words[:-1], said, found.words[-1]))  # fmt: skip
+
+
+def growth_columns() -> tuple[str, ...]:
+    """Give the headings of `growth_rows`."""
+    from lumped.texts import say
+
+    return tuple(say(f"column-{key}") for key in ("group", "needs", "state", "why"))
+
+
+def growth_rows(found: Kept) -> list[tuple[str, ...]]:
+    """Give the table of who can grow: name, the water activity that it needs, whether it can, and why not."""
+    from lumped.texts import say
+
+    return [
+        (each.group.name, f"{each.group.activity.mean:.2f}", say(f"lasting-state-{each.state.replace(' ', '-')}"),
+         say(f"lasting-by-{each.by or 'none'}"))
+        for each in found.keeping.growths
+    ]  # fmt: skip

@@ -8,13 +8,18 @@ from typing import TYPE_CHECKING, Any
 from lumped.errors import InputError
 
 if TYPE_CHECKING:
+    from lumped.dough import Recipe
     from lumped.dough.lasting.layers import Piece
     from lumped.dough.lasting.outlook import Outlook, Surroundings
     from lumped.dough.lasting.refreshing import Refresh
+    from lumped.pantry import Pantry
     from lumped.picture.theme import ThemeName
     from lumped.quantities import Value
 
-__all__ = ["SHAPES", "Dried", "Refreshed", "draw_drying", "dry", "drying_rows", "refresh"]
+__all__ = [
+    "SHAPES", "Dried", "Refreshed", "draw_drying", "dried", "dry", "drying_columns", "drying_rows", "refresh",
+    "refreshed_dough", "surroundings",
+]  # fmt: skip
 
 SHAPES = ("roll", "slab", "rack", "ball")
 _ENGINE = {"rack": "slab-both-sides"}
@@ -91,11 +96,49 @@ def dry(
     """
     from lumped.app.uses import shop_with
     from lumped.dough import read_recipe
+
+    shop = shop_with(labels)
+    sizes = {"thickness": thickness, "length": length, "width": width}
+    return dried(read_recipe(path, shop), where, shop, shape=shape, hours=hours, **sizes)
+
+
+def dried(
+    recipe: "Recipe",
+    where: "Surroundings",
+    shop: "Pantry",
+    *,
+    shape: str = "roll",
+    thickness: float = 0.012,
+    length: float = 0.1,
+    width: float = 0.1,
+    hours: float = 24.0,
+) -> Dried:
+    """Follow a piece of a recipe's dough through its hours; as `dry`, of a recipe that was read.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in.
+    where : Surroundings
+        Room, draught, cover.
+    shop : Pantry
+        What the ingredients are.
+    shape : str
+        One of `SHAPES`.
+    thickness, length, width : float
+        Its thickness or diameter; the length of a roll or slab; the width of a slab. [m]
+    hours : float
+        How long. [h]
+
+    Raises
+    ------
+    InputError
+        If there is no such piece or time.
+    """
     from lumped.dough.lasting.outlook import outlook
     from lumped.dough.lasting.telling import MOMENTS, moment_words, rest_words
 
-    shop = shop_with(labels)
-    recipe, piece = read_recipe(path, shop), _piece(shape, thickness, length, width)
+    piece = _piece(shape, thickness, length, width)
     duration = 3600.0 * hours if hours <= 0 else max(3600.0 * hours, _MEMORABLE)
     found = outlook(recipe, piece, where, duration=duration, shop=shop)
     return Dried(outlook=found, hours=hours, rest=rest_words(found),
@@ -113,6 +156,53 @@ def _piece(shape: str, thickness: float, length: float, width: float) -> "Piece"
             raise InputError("lasting-size", size=f"{size:g}")
     extent = {"roll": length, "ball": 1.0}.get(shape, length * width)
     return Piece(shape=_ENGINE.get(shape, shape), thickness=thickness, extent=extent)  # type: ignore[arg-type]
+
+
+def surroundings(*, room: str, humidity: str, draught: str, cover: str) -> "Surroundings":
+    """Read where a piece lies, as a person writes it.
+
+    Parameters
+    ----------
+    room, humidity : str
+        Such as "21 °C", and "45 %" or "45".
+    draught : str
+        A word, or a speed in metres a second.
+    cover : str
+        What lies round it.
+
+    Raises
+    ------
+    InputError
+        If there is no such room.
+
+    Examples
+    --------
+    >>> where = surroundings(room="21 °C", humidity="45", draught="quiet", cover="bag")
+    >>> where.humidity, where.cover
+    (0.45, 'bag')
+    """
+    from lumped.dough.lasting.outlook import Surroundings
+    from lumped.quantities import parse_quantity
+
+    share = parse_quantity(humidity, "share")
+    return Surroundings(
+        temperature=parse_quantity(room, "temperature"), humidity=share if "%" in humidity else share / 100,
+        draught=_number(draught), cover=cover,  # type: ignore[arg-type]
+    )  # fmt: skip
+
+
+def _number(text: str) -> str | float:
+    try:
+        return float(text)
+    except ValueError:
+        return text
+
+
+def drying_columns() -> tuple[str, ...]:
+    """Give the headings of `drying_rows`."""
+    from lumped.texts import say
+
+    return tuple(say(f"column-{key}") for key in ("time", "weight", "lost", "skin", "resistivity"))
 
 
 def drying_rows(found: Dried) -> list[tuple[str, ...]]:
@@ -190,14 +280,39 @@ def refresh(before: float, now: float, *, path: Path | None = None, labels: Sequ
     RecipeError, InputError
         If the recipe can't be read, or the weights can't be.
     """
+    from lumped.app.uses import shop_with
+    from lumped.dough import read_recipe
     from lumped.dough.lasting.refreshing import refresh as refreshed
-    from lumped.dough.lasting.wording import short
-    from lumped.texts import say
 
     if path is None:
         found = refreshed(before, now)
         return Refreshed(refresh=found, worse=None, words=found.words)
-    share, law = _water_of(path, labels)
+    shop = shop_with(labels)
+    return refreshed_dough(before, now, read_recipe(path, shop), shop)
+
+
+def refreshed_dough(before: float, now: float, recipe: "Recipe", shop: "Pantry") -> Refreshed:
+    """Tell what to knead into a dough whose recipe is known.
+
+    Parameters
+    ----------
+    before, now : float
+        Its weight when fresh and today, with the bag both times or without it both times. [kg]
+    recipe : Recipe
+        What went in.
+    shop : Pantry
+        What the ingredients are.
+
+    Raises
+    ------
+    InputError
+        If the weights can't be.
+    """
+    from lumped.dough.lasting.refreshing import refresh as refreshed
+    from lumped.dough.lasting.wording import short
+    from lumped.texts import say
+
+    share, law = _water_of(recipe, shop)
     found = refreshed(before, now, water=share * before)
     words = list(found.words)
     worse = law(found.of_its_water or 0.0)
@@ -209,19 +324,15 @@ def refresh(before: float, now: float, *, path: Path | None = None, labels: Sequ
     return Refreshed(refresh=found, worse=worse, words=tuple(words))
 
 
-def _water_of(path: Path, labels: Sequence[Path]) -> "tuple[float, Callable[[float], Value]]":
+def _water_of(recipe: "Recipe", shop: "Pantry") -> "tuple[float, Callable[[float], Value]]":
     """Give a dough's share of water, and the law of its resistivity over that of the fresh dough."""
     import numpy as np
 
-    from lumped.app.uses import shop_with
-    from lumped.dough import read_recipe
     from lumped.dough.beliefs import draws
     from lumped.dough.lasting.kneaded import moist_from
     from lumped.dough.lasting.outlook import COUNT
     from lumped.quantities import Provenance, Status, believed
 
-    shop = shop_with(labels)
-    recipe = read_recipe(path, shop)
     dough = moist_from(recipe, shop, draws(recipe, shop)[0].first(COUNT))
     content, law = np.asarray(dough.content)[:, None], dough.resistivity
     if law is None:

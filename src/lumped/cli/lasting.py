@@ -56,15 +56,11 @@ def add_to(verbs: Any) -> None:
 def run_dry(said: argparse.Namespace) -> int:
     """Follow a drying piece, print it, and draw it if asked to."""
     from lumped.app import lasting, maps, ready_to_write
-    from lumped.dough.lasting.outlook import Surroundings
     from lumped.quantities import parse_quantity
 
     if said.picture is not None:
         ready_to_write(said.picture, maps.PICTURES)
-    where = Surroundings(
-        temperature=parse_quantity(said.room, "temperature"), humidity=_humidity(said.humidity),
-        draught=_number(said.draught), cover=said.cover,
-    )  # fmt: skip
+    where = lasting.surroundings(room=said.room, humidity=said.humidity, draught=said.draught, cover=said.cover)
     sizes = {name: parse_quantity(getattr(said, key), "length")
              for name, key in (("thickness", "thick"), ("length", "long"), ("width", "wide"))}  # fmt: skip
     found = lasting.dry(said.recipe, where, shape=said.shape, hours=said.hours, labels=said.label, **sizes)
@@ -80,29 +76,13 @@ def run_dry(said: argparse.Namespace) -> int:
 
 
 def _print_dried(found: "Dried") -> None:
-    from lumped.app.lasting import drying_rows
+    from lumped.app.lasting import drying_columns, drying_rows
 
     print_title(found.outlook.title)
     for words in (*found.words, ""):
         print_line(words)
-    headings = [say(f"column-{key}") for key in ("time", "weight", "lost", "skin", "resistivity")]
-    print_table(headings, drying_rows(found), whole=(0,))
+    print_table(drying_columns(), drying_rows(found), whole=(0,))
     print_notes(say("heading-rest"), found.rest)
-
-
-def _humidity(text: str) -> float:
-    """Read "45", "45 %" alike. [1]"""
-    from lumped.quantities import parse_quantity
-
-    share = parse_quantity(text, "share")
-    return share if "%" in text else share / 100
-
-
-def _number(text: str) -> str | float:
-    try:
-        return float(text)
-    except ValueError:
-        return text
 
 
 def run_cool(said: argparse.Namespace) -> int:
@@ -148,7 +128,7 @@ def run_refresh(said: argparse.Namespace) -> int:
 
 def run_keep(said: argparse.Namespace) -> int:
     """Tell what can grow in a dough."""
-    from lumped.app.keeping import keep
+    from lumped.app.keeping import growth_columns, growth_rows, keep
 
     found = keep(said.recipe, fridge=said.fridge, labels=said.label)
     if said.json:
@@ -157,10 +137,5 @@ def run_keep(said: argparse.Namespace) -> int:
     print_title(found.title)
     for words in (*found.words, ""):
         print_line(words)
-    rows = [
-        (each.group.name, f"{each.group.activity.mean:.2f}", say(f"lasting-state-{each.state.replace(' ', '-')}"),
-         say(f"lasting-by-{each.by or 'none'}"))
-        for each in found.keeping.growths
-    ]  # fmt: skip
-    print_table([say(f"column-{key}") for key in ("group", "needs", "state", "why")], rows, numbers=(1,))
+    print_table(growth_columns(), growth_rows(found), numbers=(1,))
     return 0
