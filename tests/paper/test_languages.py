@@ -57,6 +57,20 @@ def test_a_card_mixes_no_languages(code, name):
         assert [one for one, two in zip(ours, theirs, strict=True) if one and one == two] == [], key
 
 
+@pytest.mark.parametrize("code", LANGUAGES)
+def test_a_card_says_when_its_trial_is_weak_and_only_then(code, tmp_path):
+    text = (RECIPES / "ropewalk-salt.toml").read_text("utf-8")
+    with speaking(code):
+        weak = say("trial-card-weak")
+    trials = []
+    for grams in (73, 4):
+        path = tmp_path / f"{grams}.toml"
+        path.write_text(text.replace('amount = "1/4 cup"', f"amount_g = {grams}"), "utf-8")
+        trials.append(card(path, on=date(2026, 5, 8), language=code).shown["trial"])
+    assert [weak in each for each in trials] == [False, True]
+    assert trials[1][-1] == weak
+
+
 def test_a_sentence_that_a_language_lacks_stops_the_program():
     with speaking("ja"), pytest.raises(KeyError, match="no sentence 'cli-lumped'"):
         say("cli-lumped")

@@ -103,6 +103,13 @@ def test_an_insulating_dough_should_stay_dark_and_a_spoon_of_salt_shows():
     assert found.seen.bad["dark"] < 0.1 < 0.9 < found.seen.good["dark"]
 
 
+def test_the_card_of_a_weak_test_says_so():
+    weak = trial(SALT, mould="straw", lamp="lamp-white")
+    assert not weak.tells
+    assert weak.card_words[-1].startswith("This trial is weak: it misjudges more than one in ten")
+    assert max(1 - weak.seen.good["bright"], weak.seen.bad["bright"]) > 0.1  # what the sentence claims
+
+
 def test_the_card_has_three_short_sentences_and_the_steps_check_lamp_and_pack_first():
     found = trial(SUGAR)
     assert len(found.card_words) == 3

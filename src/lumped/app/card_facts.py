@@ -6,8 +6,6 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from lumped.texts import say
-
 if TYPE_CHECKING:
     from lumped.app.care import Care
     from lumped.app.trial import Trial
@@ -17,11 +15,10 @@ if TYPE_CHECKING:
     from lumped.pantry import Pantry
     from lumped.quantities import Value
 
-__all__ = ["Facts", "gathered", "mistake_key"]
+__all__ = ["Facts", "gathered"]
 
 States = tuple[str, str, str]
 _THICK, _TOUCH = 3e-3, 4e-4  # the wall of a card: m, m²
-_MISTAKES = ("no-salt", "spoon-of-salt", "no-carrier")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -98,11 +95,6 @@ def gathered(path: Path, *, on: date, batches: Sequence[Path], labels: Sequence[
         salt=float(salt_share(masses, mass, shop)),
         doses={(each.key, each.figure): each for each in doses(masses, mass, shop, age=2.0, dog=None)},
     )  # fmt: skip
-
-
-def mistake_key(tried: "Trial") -> str:
-    """Give the key of the mistake that a trial should find."""
-    return next(key for key in _MISTAKES if say(f"trial-bad-{key}") == tried.mistake)
 
 
 def _rolls(made: "Dough") -> tuple[States, ...]:

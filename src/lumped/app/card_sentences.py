@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from lumped.pantry import Pantry
     from lumped.workshop.kitchen import Line
 
-__all__ = ["allergens_shown", "amounts_shown", "careful", "does", "face", "foot", "steps_shown", "trial_shown"]
+__all__ = ["allergens_shown", "amounts_shown", "careful", "does", "face", "foot", "steps_shown"]
 
 _HOUR = 3600.0
 _TOLD = 1e-3  # share by which a resistivity moves, from which it is worth a figure
@@ -118,24 +118,6 @@ def _circuit(facts: Facts) -> Iterator[str]:
 def _state(states: States) -> str:
     worst, best = say(f"card-state-{states[0]}"), say(f"card-state-{states[2]}")
     return best if worst == best else say("card-state-span", worst=worst, best=best)
-
-
-def trial_shown(facts: Facts, bad: str) -> list[str]:
-    """Say how a batch is tried in one minute; `bad` is the key of the mistake that the trial finds."""
-    from lumped.verdict.trial import as_hundred
-
-    seen, line = facts.trial.seen, facts.trial.seen.line
-    slots = {
-        "depth": local(f"{1e3 * line.mould.depth:.3g}"), "mould": say(f"card-trial-mould-{line.mould.key}"),
-        "lamp": say("card-trial-lamp"), "pack": say("card-trial-pack"),
-    }  # fmt: skip
-    if line.resistor:
-        resistor = say("card-trial-resistor", ohms=f"{line.ohms:.0f}")
-        do = say("trial-card-do-resistor", resistor=resistor, **slots)
-    else:
-        do = say("trial-card-do-plain", **slots)
-    share = {"good": as_hundred(seen.good)[seen.go], "passed": as_hundred(seen.bad)[seen.go]}
-    return [do, say(f"trial-card-{facts.trial.kind}"), say("trial-card-share", bad=say(f"trial-bad-{bad}"), **share)]
 
 
 def allergens_shown(found: "Allergens") -> dict[str, Any]:

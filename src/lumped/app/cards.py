@@ -77,7 +77,7 @@ def card(
     RecipeError, InputError
         If a file can't be read, or there is no such language or system of measures.
     """
-    from lumped.app.card_facts import gathered, mistake_key
+    from lumped.app.card_facts import gathered
     from lumped.app.card_sentences import (
         allergens_shown,
         amounts_shown,
@@ -86,13 +86,12 @@ def card(
         face,
         foot,
         steps_shown,
-        trial_shown,
     )  # fmt: skip
     from lumped.workshop.kitchen import in_kitchen
 
     known_language(language)
     facts = gathered(path, on=on, batches=batches, labels=labels)
-    recipe, shop, bad = facts.recipe, facts.shop, mistake_key(facts.trial)
+    recipe, shop = facts.recipe, facts.shop
     system = _system(measures, recipe)
     lacks, code = _code(path)
     in_kitchen(recipe, system, shop)  # refuses measures that there are not, in the words of all errors
@@ -101,7 +100,7 @@ def card(
         shown = {
             "headings": {key: say(f"card-heading-{key}") for key in _HEADINGS},
             **face(recipe, shop), **amounts_shown(lines, shifts.get("resistivity", 0.0), system, shop),
-            **steps_shown(recipe, shop), "does": list(does(facts)), "trial": trial_shown(facts, bad),
+            **steps_shown(recipe, shop), "does": list(does(facts)), "trial": list(facts.trial.card_words),
             **allergens_shown(facts.care.allergens), "careful": list(careful(facts)),
             "code_words": say(f"card-qr{'-' if lacks else ''}{lacks}"), "code_alt": say("card-qr-alt"),
             "foot": list(foot(facts)),

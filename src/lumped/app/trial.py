@@ -8,10 +8,12 @@ from typing import TYPE_CHECKING, Any
 from lumped.texts import say
 
 if TYPE_CHECKING:
+    from lumped.dough.kneading import Kneading
+    from lumped.pantry import Pantry
     from lumped.quantities import Value
     from lumped.verdict.trial import Line, Seen
 
-__all__ = ["LAMP", "PACK", "SCREWS", "Trial", "trial"]
+__all__ = ["LAMP", "PACK", "SCREWS", "Trial", "trial", "tried"]
 
 LAMP, PACK, SCREWS = "lamp-red", "pack-4aa-alkaline", "screw-stainless-3mm"
 _ALIKE = 0.5  # of the batches with a mistake; if more look faint, faint is no good sign
@@ -27,8 +29,8 @@ class Trial:
         Of the recipe.
     seen : Seen
         What the lamp shows through this mould, with these screws and this pack.
-    mistake : str
-        In words, the mistake that the test should find.
+    mistake_key : str
+        The mistake that the test should find: "no-salt", "spoon-of-salt" or "no-carrier".
     better : Seen or None
         What tells better, if this does not tell good from bad.
     resistivity : Value
@@ -40,10 +42,15 @@ class Trial:
     title: str
     kind: str
     seen: "Seen"
-    mistake: str
+    mistake_key: str
     better: "Seen | None"
     resistivity: "Value"
     warm: bool = False
+
+    @property
+    def mistake(self) -> str:
+        """The mistake that the test should find, in words."""
+        return say(f"trial-bad-{self.mistake_key}")
 
     @property
     def tells(self) -> bool:
@@ -100,13 +107,16 @@ class Trial:
 
     @property
     def card_words(self) -> tuple[str, ...]:
-        """Three short sentences for a recipe card: what to put together, what each light means, how surely."""
-        things = _names(self.seen.line)
+        """Short sentences for a recipe card, in its language: what to put together, what each light means, how surely.
+
+        One more says so if the test is weak.
+        """
         key = "trial-card-do-resistor" if self.seen.line.resistor else "trial-card-do-plain"
         return (
-            say(key, depth=_millimetres(self.seen.line.mould.depth), **things),
+            say(key, **_on_the_card(self.seen.line)),
             say(f"trial-card-{self.kind}"),
             say("trial-card-share", bad=self.mistake, **_passing(self.seen)),
+            *(() if self.tells else (say("trial-card-weak"),)),
         )
 
     def as_dict(self) -> dict[str, Any]:
@@ -156,23 +166,54 @@ def trial(
     from lumped.dough.batch import read_batch
     from lumped.dough.kneading import kneading
     from lumped.dough.learning import learnt
-    from lumped.sculpt.mould import moulds
-    from lumped.verdict.trial import best_line, line, look, seen_in
 
     shop = shop_with(labels)
     recipe = read_recipe(path, shop)
     done = kneading(recipe, shop, learnt([read_batch(each, shop) for each in batches], recipe, shop).calibration)
+    return tried(done, shop, mould=mould, lamp=lamp, pack=pack, screws=screws)
+
+
+def tried(
+    done: "Kneading", shop: "Pantry", *, mould: str | None = None, lamp: str = LAMP, pack: str = PACK,
+    screws: str = SCREWS,
+) -> Trial:  # fmt: skip
+    """Say what a one-minute test should show; as `trial`, of a recipe that was followed through.
+
+    Parameters
+    ----------
+    done : Kneading
+        The recipe, followed through.
+    shop : Pantry
+        What the ingredients are.
+    mould : str, optional
+        Key of the mould in the handbook; without it the one that tells most with this lamp and pack.
+    lamp, pack, screws : str
+        Keys in the handbook: of a lamp, a pack, a round gauge.
+
+    Returns
+    -------
+    Trial
+
+    Raises
+    ------
+    InputError, HandbookError
+        If there is no such thing, or the screws don't fit.
+    """
+    from lumped.sculpt.mould import moulds
+    from lumped.verdict.trial import best_line, line, look, seen_in
+
+    recipe = done.recipe
     key, good, bad = look(done, shop)
     go = "bright" if recipe.kind == "conducting" else "dark"
     asked = (mould,) if mould else moulds()
-    tried = [seen_in(line(each, lamp, pack, screws), good, bad, go=go, provenance=done.provenance) for each in asked]
-    seen = max(tried, key=lambda each: each.gain)
+    shown = [seen_in(line(each, lamp, pack, screws), good, bad, go=go, provenance=done.provenance) for each in asked]
+    seen = max(shown, key=lambda each: each.gain)
     better = None
     if not seen.tells:
         best = best_line(good, bad, go=go, provenance=done.provenance, near=seen.line)
         better = best if best.gain > seen.gain else None
     return Trial(
-        title=recipe.title, kind=recipe.kind, seen=seen, mistake=say(f"trial-bad-{key}"), better=better,
+        title=recipe.title, kind=recipe.kind, seen=seen, mistake_key=key, better=better,
         resistivity=done.value(good, "Ω·m"), warm=recipe.cooked != "not cooked",
     )  # fmt: skip
 
@@ -218,6 +259,18 @@ def _names(line: "Line", but: str = "") -> dict[str, str]:
     if line.resistor:
         found["resistor"] = book.name("resistors", line.resistor)
     return {name: words for name, words in found.items() if name != but}
+
+
+def _on_the_card(line: "Line") -> dict[str, str]:
+    """What a card names, in its language; of lamps and packs the usual ones have a name in all of them."""
+    from lumped.app.card_words import local
+
+    named = _names(line)
+    lamp = say("card-trial-lamp") if line.lamp == LAMP else named["lamp"]
+    pack = say("card-trial-pack") if line.pack == PACK else named["pack"]
+    resistor = {"resistor": say("card-trial-resistor", ohms=f"{line.ohms:.0f}")} if line.resistor else {}
+    mould = say(f"card-trial-mould-{line.mould.key}")
+    return {"depth": local(_millimetres(line.mould.depth)), "mould": mould, "lamp": lamp, "pack": pack, **resistor}
 
 
 def _zone(state: str, ends: dict[str, str], what: str) -> str:

@@ -68,6 +68,7 @@ trial-card-do-plain = One minute: { $mould }, two screws { $depth } mm deep, { $
 trial-card-conducting = Bright: go. Faint: press it round the screws; if it stays so, or dark: no go.
 trial-card-insulating = Dark: go. Faint: for thick walls only. Bright: no go.
 trial-card-share = { $good } of 100 good batches pass, and { $passed } of 100 with a mistake ({ $bad }).
+trial-card-weak = This trial is weak: it misjudges more than one in ten good batches, or more than one in ten bad ones. Where it matters, measure the resistivity.
 
 mould-rods = A { $rods } is not round. Take one of { $known }.
 mould-thick = A { $rods } is too thick for { $mould }, which is { $bore } mm wide. Take thinner ones.

@@ -199,6 +199,7 @@ trial-card-do-plain = Un minuto: { $mould }, dos tornillos metidos { $depth } mm
 trial-card-conducting = Brillante: vale. Débil: aprieta la masa alrededor de los tornillos; si sigue así, o apagada: no vale.
 trial-card-insulating = Apagada: vale. Débil: solo para tabiques gruesos. Brillante: no vale.
 trial-card-share = Pasan { $good } de 100 tandas buenas y { $passed } de 100 con un fallo ({ $bad }).
+trial-card-weak = Esta prueba es débil: se equivoca con más de una de cada diez tandas buenas, o con más de una de cada diez malas. Si importa, mide la resistividad.
 trial-bad-no-salt = la sal olvidada
 trial-bad-spoon-of-salt = entró una cucharadita de sal
 trial-bad-no-carrier = una masa que conduce poco, 5 Ω·m

@@ -190,6 +190,7 @@ trial-card-do-plain = Une minute : { $mould }, deux vis enfoncées de { $depth }
 trial-card-conducting = Vive : bon. Faible : pressez la pâte autour des vis ; si elle le reste, ou si elle est éteinte : pas bon.
 trial-card-insulating = Éteinte : bon. Faible : seulement pour des cloisons épaisses. Vive : pas bon.
 trial-card-share = { $good } bonnes fournées sur 100 réussissent, et { $passed } sur 100 avec une faute ({ $bad }).
+trial-card-weak = Cet essai est faible : il se trompe sur plus d’une bonne fournée sur dix, ou sur plus d’une mauvaise sur dix. Si cela compte, mesurez la résistivité.
 trial-bad-no-salt = le sel oublié
 trial-bad-spoon-of-salt = une cuillerée à café de sel est entrée
 trial-bad-no-carrier = une pâte qui conduit peu, 5 Ω·m

@@ -181,6 +181,7 @@ trial-card-do-plain = 一分間：{ $mould }、深さ { $depth } mm にさした
 trial-card-conducting = 明るい：合格。弱い：ねじのまわりの生地を押さえます。それでも弱いか、消えたまま：不合格。
 trial-card-insulating = 消えたまま：合格。弱い：厚い壁にだけ使えます。明るい：不合格。
 trial-card-share = よい生地は100回のうち { $good } 回、失敗した生地（{ $bad }）は100回のうち { $passed } 回合格します。
+trial-card-weak = このためしは弱く、よい生地か失敗した生地を、十回に一回より多く見誤ります。大事なときは抵抗率を測ってください。
 trial-bad-no-salt = 塩を入れ忘れた
 trial-bad-spoon-of-salt = 小さじ一杯の塩が混ざった
 trial-bad-no-carrier = あまり電気を通さない生地（5 Ω·m）
