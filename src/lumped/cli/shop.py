@@ -1,8 +1,6 @@
 """`lumped shop RECIPE… --people "28 of 9 in pairs" --region japan`: whole packets for several doughs together."""
 
 import argparse
-from collections.abc import Iterator
-from itertools import groupby
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -10,7 +8,7 @@ from lumped.cli.show import print_json, print_line, print_notes, print_table, pr
 from lumped.texts import say
 
 if TYPE_CHECKING:
-    from lumped.workshop.shopping import Bought, Shopping
+    from lumped.workshop.shopping import Shopping
 
 __all__ = ["add_to"]
 
@@ -45,59 +43,18 @@ def run(said: argparse.Namespace) -> int:
 
 
 def _print_shopping(found: "Shopping", *, little_over: bool) -> None:
-    from lumped.quantities import rounded_text as short
+    from lumped.app import shopping_words as told
 
-    mark = say("invented-mark") if found.invented else ""
-    print_title(say("shopping-title", titles=", ".join(title for title, _ in found.doughs)) + mark)
-    amounts = [say("shopping-amount", mass=short(mass), title=title) for title, mass in found.doughs]
-    print_line(say("shopping-for", amounts=", ".join(amounts)))
+    print_title(told.shopping_title(found))
+    print_line(told.dough_words(found))
     print_line("")
-    bought = [each for each in found.lines if each.sold.place != "tap"]
-    for place, lines in groupby(bought, key=lambda each: each.sold.words):
-        print_line(say("shopping-place", place=f"{place[:1].upper()}{place[1:]}"))
-        headings = ["", "", say("column-need"), say("column-buy"), say("column-over"), found.money]
-        print_table(headings, list(_rows(list(lines))), numbers=(2, 4, 5))
-    if tapped := [each for each in found.lines if each.sold.place == "tap"]:
-        print_line(say("shopping-tap", what=", ".join(f"{_weight(each.need)} {each.name}" for each in tapped)))
-    total = found.total
-    print_line(say("shopping-total", total=short(total.mean), low=short(total.low), high=short(total.high),
-                   money=found.money))  # fmt: skip
+    for place, lines in told.places(found):
+        print_line(place)
+        print_table(told.shop_headings(found), told.shop_rows(lines), numbers=(2, 4, 5))
+    if tapped := told.tap_words(found):
+        print_line(tapped)
+    print_line(told.sum_words(found))
     print_line("")
     print_notes(say("heading-hints"), found.hints)
-    chosen = say("shopping-least" if little_over else "shopping-cheapest")
-    print_notes(say("heading-findings"), [chosen, say("shopping-used", money=found.money, dated=found.dated)])
-
-
-def _rows(lines: "list[Bought]") -> "Iterator[tuple[str, ...]]":
-    for each in lines:
-        over = "" if each.over is None else _weight(each.over)
-        yield (each.name, say(f"shopping-shelf-{each.shelf}"), _weight(each.need), _packets(each), over, _paid(each))
-
-
-def _packets(each: "Bought") -> str:
-    if not each.packets:
-        return say("shopping-have") if each.need <= each.have else ""
-    text = ""
-    for size, count in each.packets:
-        packet = say("shopping-packet", count=str(count), size=_weight(size))
-        text = say("shopping-packet-sum", left=text, right=packet) if text else packet
-    return text
-
-
-def _paid(each: "Bought") -> str:
-    from lumped.quantities import rounded_text as short
-
-    return short(each.cost.mean) if each.cost else ""
-
-
-def _weight(mass: float) -> str:
-    from lumped.quantities import rounded_text as short
-    from lumped.quantities.rounding import significant
-
-    return (
-        f"{significant(mass, 3):g} kg"
-        if mass >= 1
-        else f"{1e3 * mass:.0f} g"
-        if mass >= 0.01
-        else f"{short(1e3 * mass)} g"
-    )
+    other = () if little_over else (say("cli-shop-least"),)
+    print_notes(say("heading-findings"), [*told.used_words(found, little_over=little_over), *other])

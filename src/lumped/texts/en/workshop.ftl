@@ -77,6 +77,7 @@ cli-make-within = what can I have in this time, such as “40 min”?
 cli-shop = a shopping list for recipes together: whole packets, cost, what is left over
 cli-shop-mass = how much dough there should be of each, such as “1.7 kg”; said once for all recipes, or once for each
 cli-shop-have = what is there already, such as “table-salt: 500 g”; may be said again
+cli-shop-least = --little-over chooses the packets that leave least over.
 cli-shop-little-over = choose the packets that leave least over, instead of the cheapest
 
 making-title = { $title } for { $for }
@@ -142,7 +143,7 @@ shopping-packet-sum = { $left } + { $right }
 shopping-have = all there
 shopping-total = Altogether about { $total } { $money } ({ $low } to { $high }).
 shopping-used = Packets and prices are from memory ({ $dated }), in { $money }; a larger packet is taken to be cheaper by weight. Look at the shelf. What is added by feel is bought at its most.
-shopping-cheapest = The packets are the cheapest that hold enough; --little-over chooses those that leave least.
+shopping-cheapest = The packets are the cheapest that hold enough.
 shopping-least = The packets are those that leave least over.
 heading-hints = Not easily had there
 column-cooling = it cools

@@ -1,0 +1,101 @@
+"""What a shopping list is told in, sentences and rows of words: the same in a terminal and on a page."""
+
+from collections.abc import Iterator, Sequence
+from itertools import groupby
+from typing import TYPE_CHECKING
+
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.workshop.shopping import Bought, Shopping
+
+__all__ = ["dough_words", "places", "shop_headings", "shop_rows", "shopping_title", "sum_words", "tap_words",
+           "used_words", "weight_text"]  # fmt: skip
+
+
+def shopping_title(found: "Shopping") -> str:
+    """Say for which doughs it is, and whether a recipe is invented."""
+    mark = say("invented-mark") if found.invented else ""
+    return say("shopping-title", titles=", ".join(title for title, _ in found.doughs)) + mark
+
+
+def dough_words(found: "Shopping") -> str:
+    """Say how much of each dough it is for."""
+    from lumped.quantities import rounded_text as short
+
+    amounts = [say("shopping-amount", mass=short(mass), title=title) for title, mass in found.doughs]
+    return say("shopping-for", amounts=", ".join(amounts))
+
+
+def places(found: "Shopping") -> "Iterator[tuple[str, list[Bought]]]":
+    """Give each place where something is bought, in words, with what is bought there."""
+    bought = [each for each in found.lines if each.sold.place != "tap"]
+    for place, lines in groupby(bought, key=lambda each: each.sold.words):
+        yield say("shopping-place", place=f"{place[:1].upper()}{place[1:]}"), list(lines)
+
+
+def shop_headings(found: "Shopping") -> list[str]:
+    """Give the headings of a place's rows: what, beside what it lies, need, packets, what is left over, money."""
+    return ["", "", say("column-need"), say("column-buy"), say("column-over"), found.money]
+
+
+def shop_rows(lines: "Sequence[Bought]") -> list[tuple[str, ...]]:
+    """Give a row for each thing that is bought."""
+    return [
+        (each.name, say(f"shopping-shelf-{each.shelf}"), weight_text(each.need), _packets(each),
+         "" if each.over is None else weight_text(each.over), _paid(each))
+        for each in lines
+    ]  # fmt: skip
+
+
+def tap_words(found: "Shopping") -> str:
+    """Say what comes from the tap; "" if nothing does."""
+    tapped = [f"{weight_text(each.need)} {each.name}" for each in found.lines if each.sold.place == "tap"]
+    return say("shopping-tap", what=", ".join(tapped)) if tapped else ""
+
+
+def sum_words(found: "Shopping") -> str:
+    """Say what all packets cost together."""
+    from lumped.quantities import rounded_text as short
+
+    total = found.total
+    return say("shopping-total", total=short(total.mean), low=short(total.low), high=short(total.high),
+               money=found.money)  # fmt: skip
+
+
+def used_words(found: "Shopping", *, little_over: bool) -> list[str]:
+    """Say how the packets were chosen, and how good their prices are."""
+    chosen = say("shopping-least") if little_over else say("shopping-cheapest")
+    return [chosen, say("shopping-used", money=found.money, dated=found.dated)]
+
+
+def _packets(each: "Bought") -> str:
+    if not each.packets:
+        return say("shopping-have") if each.need <= each.have else ""
+    text = ""
+    for size, count in each.packets:
+        packet = say("shopping-packet", count=str(count), size=weight_text(size))
+        text = say("shopping-packet-sum", left=text, right=packet) if text else packet
+    return text
+
+
+def _paid(each: "Bought") -> str:
+    from lumped.quantities import rounded_text as short
+
+    return short(each.cost.mean) if each.cost else ""
+
+
+def weight_text(mass: float) -> str:
+    """Write what a packet holds or a recipe takes. [kg]
+
+    Examples
+    --------
+    >>> weight_text(1.5), weight_text(0.25), weight_text(0.0045)
+    ('1.5 kg', '250 g', '4.50 g')
+    """
+    from lumped.quantities import rounded_text as short
+    from lumped.quantities.rounding import significant
+
+    if mass >= 1:
+        return f"{significant(mass, 3):g} kg"
+    return f"{1e3 * mass:.0f} g" if mass >= 0.01 else f"{short(1e3 * mass)} g"
