@@ -105,8 +105,12 @@ def test_a_time_that_nobody_plans_with_is_refused(time):
         options_within(batches_of(SALT, 1.0, shop=SHOP), time, SHOP)
 
 
+def minded(found):
+    return " ".join(each.brief for each in found.cautions)
+
+
 def test_cautions_name_the_hot_inside_small_mouths_and_heavy_pots():
-    words = " ".join(make_dough(SALT, SHOP, parties=[read_party("9 of 2")], pot=2e-2).cautions)
+    words = minded(make_dough(SALT, SHOP, parties=[read_party("9 of 2")], pot=2e-2))
     for each in (
         "An adult cooks",
         "stays too hot inside",
@@ -116,11 +120,11 @@ def test_cautions_name_the_hot_inside_small_mouths_and_heavy_pots():
     ):
         assert each in words
     assert "no load for one person" not in words
-    cold = " ".join(made(SUGAR).cautions)
+    cold = minded(made(SUGAR))
     assert "Raw flour" in cold
     assert "stays too hot" not in cold
     kettle = recipe_of({"plain-flour": 1250, "tap-water": 2370}, cooked="kettle")
-    assert "Boiling water scalds" in " ".join(make_dough(kettle, SHOP).cautions)
+    assert "Boiling water scalds" in minded(make_dough(kettle, SHOP))
 
 
 def test_it_is_shown_as_json_and_as_a_frame():

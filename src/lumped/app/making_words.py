@@ -9,11 +9,10 @@ if TYPE_CHECKING:
     from lumped.quantities import Value
     from lumped.workshop import Making
     from lumped.workshop.kitchen import Line
-    from lumped.workshop.within import Option
 
 __all__ = [
-    "batch_rows", "cooling_rows", "cost_words", "drawer_name", "first_words", "in_time_rows", "in_time_words",
-    "making_title", "ready_words", "shift_words", "time_text", "work_rows",
+    "batch_rows", "blocks_words", "cooling_rows", "cost_words", "drawer_name", "first_words", "in_time_rows",
+    "in_time_words", "making_title", "ready_words", "shift_words", "time_text", "work_rows",
 ]  # fmt: skip
 
 _HOURS_FROM = 2 * 3600.0
@@ -118,10 +117,27 @@ def in_time_words(made: "Making") -> Iterator[str]:
         yield say("making-best-time", minutes=minutes, words=best.words, amount=amount)
     else:
         yield say("making-best-none", minutes=minutes)
+    if blocks := blocks_words(made):
+        yield blocks
     yield from dict.fromkeys(say("making-note", way=_way(each.way), note=note)
                              for each in made.options for note in each.notes)  # fmt: skip
     yield say("making-day-before")
     yield say("making-memory")
+
+
+def blocks_words(made: "Making") -> str:
+    """Say what keeps the recipe, made as it says, from being ready in time: hands and stove, or cooling; else ""."""
+    own = [each for each in made.options if each.recipe is made.batches.recipe]
+    if made.within is None or any(each.surely >= made.batches.mass.mean * 0.999 for each in own):
+        return ""
+    soonest = min(own, key=lambda each: each.ready.mean)
+    if soonest.place is None or made.active.mean > made.within:
+        longest = max(made.steps, key=lambda each: each.time.mean)
+        return say("making-blocks-work", active=time_text(made.active), step=longest.words,
+                   longest=time_text(longest.time))  # fmt: skip
+    wait = next(each.wait for each in made.waits if each.place == soonest.place)
+    return say("making-blocks-cooling", active=time_text(made.active), place=say(f"making-place-{soonest.place}"),
+               wait=time_text(wait))  # fmt: skip
 
 
 def _amount(most: float, surely: float, made: "Making") -> str:

@@ -62,7 +62,7 @@ def _print_making(made: "Making") -> None:
     elif made.waits:
         print_table([say("column-cooling"), say("column-safe"), say("column-all-ready")], told.cooling_rows(made))
     print_notes(say("heading-cost"), list(told.cost_words(made)))
-    print_notes(say("heading-cautions"), made.cautions)
+    print_notes(say("heading-cautions"), [each.brief for each in made.cautions])
 
 
 def _print_in_time(made: "Making", minutes: str) -> None:

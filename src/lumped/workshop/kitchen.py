@@ -16,6 +16,7 @@ from lumped.pantry.choosing import SCALE, as_measures
 from lumped.pantry.measures import kitchens
 from lumped.pantry.rounding import Rounded, Shift, Wanted, rounded_to_kitchen
 from lumped.pantry.wording import grams_text
+from lumped.quantities import Value
 from lumped.reference import handbook
 from lumped.texts import say
 
@@ -39,8 +40,8 @@ class Line:
         What is weighed into each batch. [kg]
     measures : str
         The same in cups and spoons, rounded; "" if it is added by feel alone.
-    rounded : float
-        What these measures hold. [kg]
+    holds : Value or None
+        What these measures hold, as people fill them; None if it is added by feel alone. [kg]
     as_needed : (float, float) or None
         What may be added by feel. [kg]
     """
@@ -49,8 +50,13 @@ class Line:
     name: str
     mass: float
     measures: str
-    rounded: float
+    holds: Value | None
     as_needed: tuple[float, float] | None = None
+
+    @property
+    def rounded(self) -> float:
+        """What these measures hold at the middle of what is believed. [kg]"""
+        return self.holds.mean if self.holds else 0.0
 
     def grams(self, count: int = 1) -> str:
         """Write the mass for so many batches as a kitchen scale shows it; kilograms for many of them."""
@@ -138,7 +144,7 @@ def _line(key: str, mass: float, rounded: Rounded | None, recipe: Recipe, shop: 
     one = found.get(key)
     return Line(
         ingredient=key, name=shop[key].name, mass=mass, as_needed=needed, measures=one.words if one else "",
-        rounded=one.mass.mean if one else 0.0,
+        holds=one.mass if one else None,
     )  # fmt: skip
 
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from lumped.dough.recipe import Recipe
+from lumped.dough.safety import Caution
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
 from lumped.reference import handbook
@@ -82,7 +83,7 @@ class Making:
         Where it is bought.
     cost : Cost or None
         What it costs there.
-    cautions : tuple of str
+    cautions : tuple of Caution
         What to mind.
     """
 
@@ -102,7 +103,7 @@ class Making:
     within: float | None
     region: str | None
     cost: Cost | None
-    cautions: tuple[str, ...]
+    cautions: tuple[Caution, ...]
 
     @property
     def people(self) -> int:
@@ -129,7 +130,7 @@ class Making:
             "active_s": self.active.as_dict(), "waits": [each.as_dict() for each in self.waits],
             "ready_s": self.ready.as_dict(), "within_s": self.within,
             "options": [each.as_dict() for each in self.options], "region": self.region,
-            "cost": self.cost.as_dict() if self.cost else None, "cautions": list(self.cautions),
+            "cost": self.cost.as_dict() if self.cost else None, "cautions": [each.brief for each in self.cautions],
         }  # fmt: skip
 
     def frame(self) -> "pd.DataFrame":
@@ -218,7 +219,7 @@ def make_dough(
         ready=cooling[0].ready if cooling else active,
         options=options_within(batches, within, shop, groups=groups) if within is not None else (), within=within,
         region=where, cost=cost_of(batches, where, shop, people=sum(each.count for each in parties)) if where else None,
-        cautions=cautions_for(batches, parties, cooling[0].wait.mean if cooling else 0.0),
+        cautions=cautions_for(batches, parties, cooling[0].wait if cooling else None),
     )  # fmt: skip
 
 

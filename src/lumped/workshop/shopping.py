@@ -74,6 +74,16 @@ class Bought:
         left = self.bought + self.have - self.need
         return max(left, 0.0) if self.packets or left >= -1e-9 else None
 
+    @property
+    def is_far(self) -> bool:
+        """Whether it takes an order or a search."""
+        return self.sold.trouble in _FAR and self.sold.place != "unknown"
+
+    @property
+    def is_unpriced(self) -> bool:
+        """Whether some of it must be bought, and nobody knows in which packets."""
+        return self.sold.place != "tap" and not self.packets and self.need > self.have
+
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
         return {
@@ -255,10 +265,10 @@ def _order(each: Bought) -> tuple[int, int, str]:
 
 def _hints(each: Bought, recipes: Sequence[Recipe], where: str, files: Sequence[str]) -> Iterator[str]:
     """Say what to do about what is far away, and about what has no price."""
-    if each.sold.trouble in _FAR and each.sold.place != "unknown":
+    if each.is_far:
         first = next(number for number, recipe in enumerate(recipes) if each.ingredient in recipe.ingredients)
         file = files[first] if files else "RECIPE"
         yield say("shopping-hint-swap", name=each.name, place=each.sold.words, key=each.ingredient, region=where,
                   file=file)  # fmt: skip
-    if each.sold.place != "tap" and not each.packets and each.need > each.have:
+    if each.is_unpriced:
         yield say("shopping-hint-unknown", name=each.name, need=f"{1e3 * (each.need - each.have):.0f}")
