@@ -8,16 +8,15 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
-from lumped.app.own import shop_of
+from lumped.app.own import label_trouble, shop_of, sound_labels
 from lumped.app.pantry import LANGUAGES, looked_up
 from lumped.app.sources import told_of
-from lumped.errors import LumpedError
 from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.dough.safety import Caution
     from lumped.pantry import Ingredient, Pantry
-    from lumped.quantities import Value
+    from lumped.quantities import Provenance, Value
     from lumped.reference.rows import Row
 
 __all__ = ["allergens_there", "choices", "ingredient_told", "shop_with_own"]
@@ -46,15 +45,8 @@ def shop_with_own(labels: Mapping[str, str]) -> "tuple[Pantry, tuple[str, ...]]"
     >>> len(shop) > 15, len(troubles)
     (True, 1)
     """
-    sound, troubles = {}, []
-    for title, text in labels.items():
-        try:
-            shop_of(Given(name="", text="", labels={title: text}))
-        except LumpedError as problem:
-            troubles.append(str(problem))
-        else:
-            sound[title] = text
-    return shop_of(Given(name="", text="", labels=sound)), tuple(troubles)
+    troubles = tuple(filter(None, (label_trouble(text, title) for title, text in labels.items())))
+    return shop_of(Given(name="", text="", labels=sound_labels(labels))), troubles
 
 
 def choices() -> dict[str, tuple[str, ...]]:
@@ -147,7 +139,7 @@ def _share(each: "Ingredient", key: str, share: float) -> "Value":
     if key == "water":
         return each.moisture
     rows = dict(_rows_behind(each, key))
-    behind = [row.value.provenance for row in rows.values()] or list(each.origins.values())
+    behind = [row.value.provenance for row in rows.values()] or _on_packet(each, key)
     low = high = share
     if key in natural_salts(each):
         behind.append(each.minerals.provenance)
@@ -156,6 +148,12 @@ def _share(each: "Ingredient", key: str, share: float) -> "Value":
         low, high = min(rows[key].value.low, share), max(rows[key].value.high, share)
     origin = behind[0] if len(behind) == 1 else Provenance.of(behind)
     return Value(mean=share, low=low, high=min(high, 1.0), unit="", provenance=origin)
+
+
+def _on_packet(each: "Ingredient", key: str) -> "list[Provenance]":
+    """What of a person's own ingredient's label a compound's share comes from."""
+    named = ("carbohydrate", "fibre", "sugars") if key == "starch" else (key,)
+    return [each.origins[name] for name in named if name in each.origins] or list(each.origins.values())
 
 
 def _rows_behind(each: "Ingredient", key: str) -> "Iterator[tuple[str, Row]]":

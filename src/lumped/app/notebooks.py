@@ -42,6 +42,7 @@ __all__ = [
     "save_file",
     "save_given",
     "save_labels",
+    "titled_document",
     "with_batches",
 ]
 
@@ -212,8 +213,13 @@ def save_file(
     """
     given = given_of(path)
     if document is None and not new:
-        document = _titled(notebook, _kind_in(given.text), _body_of(given.text))
+        document = titled_document(notebook, given)
     return save_given(notebook, given, document=document, note=note, derived_from=derived_from)
+
+
+def titled_document(notebook: Notebook, given: Given) -> str | None:
+    """Give the id of the one document of a file's kind and title; None if there is none, or more than one."""
+    return _titled(notebook, _kind_in(given.text), _body_of(given.text))
 
 
 def save_labels(notebook: Notebook, text: str, name: str, *, note: str = "") -> tuple[Revision, ...]:

@@ -1,11 +1,13 @@
 """What is a person's own beside a recipe: ingredients that the handbook lacks, and batches that were made of it."""
 
 import tomllib
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
+
+import tomli_w
 
 from lumped.app.given import Given, along
 from lumped.errors import InputError, LumpedError, RecipeError
@@ -17,7 +19,10 @@ if TYPE_CHECKING:
     from lumped.dough.learning import Lessons
     from lumped.pantry import Pantry
 
-__all__ = ["Taught", "batch_of", "document_of", "foreign_words", "kneading_of", "recipe_of", "shop_of", "taught"]
+__all__ = [
+    "Taught", "batch_of", "document_of", "foreign_words", "kneading_of", "label_texts", "label_trouble", "recipe_of",
+    "shop_of", "sound_labels", "taught",
+]  # fmt: skip
 
 Texts = tuple[tuple[str, str], ...]
 KEPT = 64
@@ -63,6 +68,56 @@ def _shop(labels: Texts) -> "Pantry":
 
     shop = pantry()
     return shop.with_added(*(labelled_from(document_of(text, title), title) for title, text in labels))
+
+
+def label_texts(text: str, name: str) -> tuple[tuple[str, str], ...]:
+    r"""Give title and text of each ingredient of an ingredient file, or of a table by the ending of its name.
+
+    Raises
+    ------
+    InputError
+        If one of them can't be read.
+
+    Examples
+    --------
+    >>> label_texts("title,salt_g\nour salt,99", "a.csv")[0][0]
+    'our salt'
+    """
+    from lumped.pantry.label_file import labelled_from
+    from lumped.pantry.label_table import labels_in
+
+    if name.lower().endswith(".csv"):
+        found = [document for document, _ in labels_in(text, name)]
+        return tuple((str(each["title"]), tomli_w.dumps(each)) for each in found)
+    document = document_of(text, name)
+    return ((labelled_from(document, name).name, text),)
+
+
+def sound_labels(labels: Mapping[str, str]) -> dict[str, str]:
+    """Give the ingredient files that can be read; the others would keep every recipe from being read.
+
+    Examples
+    --------
+    >>> sound_labels({"sand": "kind = 'ingredient'"})
+    {}
+    """
+    return {title: text for title, text in labels.items() if not label_trouble(text, title)}
+
+
+@lru_cache(KEPT)
+def label_trouble(text: str, title: str) -> str:
+    """Say what is wrong with an ingredient file; nothing if it can be read.
+
+    Examples
+    --------
+    >>> "sand" in label_trouble("kind = 'ingredient'", "sand")
+    True
+    """
+    try:
+        _shop(((title, text),))
+    except LumpedError as problem:
+        return str(problem)
+    return ""
 
 
 def document_of(text: str, name: str) -> dict[str, Any]:

@@ -5,7 +5,7 @@ The app starts and goes on without a notebook; each use says in words what keeps
 
 import threading
 import tomllib
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, replace
 from typing import Any
@@ -21,9 +21,11 @@ from lumped.app.notebooks import (
     place_of,
     save_given,
     save_labels,
+    titled_document,
     with_batches,
 )
 from lumped.app.outcomes import Outcome, note_outcome, outcomes_of
+from lumped.app.own import batch_of, sound_labels
 from lumped.app.settings import Settings
 from lumped.errors import LumpedError, NotebookError
 from lumped.notebook import DERIVED, Entry, Notebook, Reference, Revision
@@ -172,13 +174,15 @@ class Shelf:
         """Tell where the notebook lies; opens it if there is one."""
         place = place_of(self._settings)
         folder = str(place.file.absolute().parent) if place.file is not None else ""
-        if not self._begun():
+        if not self.begun:
             return Where(place=place.shown, folder=folder, who=self._settings.who, there=False, read_only=False)
         with self.opened() as notebook:
             shown = str(place.file.absolute()) if place.file is not None else place.shown
             return Where(place=shown, folder=folder, who=notebook.who, there=True, read_only=notebook.read_only)
 
-    def _begun(self) -> bool:
+    @property
+    def begun(self) -> bool:
+        """Whether there is a notebook, as far as a glance can tell."""
         file = place_of(self._settings).file
         return self._seen or file is None or file.exists()
 
@@ -198,7 +202,7 @@ class Shelf:
         drawn : int
             How many sculptures to give with their texts.
         """
-        if not self._begun():
+        if not self.begun:
             return ()
         with self.opened() as notebook:
             entries = notebook.entries(kind=kind, words=words, removed=removed)
@@ -264,17 +268,48 @@ class Shelf:
                 notebook, given, document=document, title=title, note=note, derived_from=derived_from, after=after
             )
 
+    def keep_titled(self, given: Given) -> Revision:
+        """Save a file as the next revision of the one document of its kind and title, else as a new one."""
+        with self.opened(begin=True) as notebook:
+            document = titled_document(notebook, given)
+        return self.keep(given, document=document)
+
     def keep_labels(self, text: str, name: str) -> tuple[Revision, ...]:
         """Save all ingredients of a CSV table; the arguments are those of `save_labels`."""
         with self.opened(begin=True) as notebook:
             return save_labels(notebook, text, name)
 
+    def take_in(self, labels: Mapping[str, str], batches: Sequence[Given]) -> tuple[Revision, ...]:
+        """Save ingredients and batches: all of them, or none if one can't be.
+
+        Parameters
+        ----------
+        labels : mapping of str to str
+            Texts of ingredient files by their titles.
+        batches : sequence of Given
+            Batches with the recipes that they name.
+
+        Raises
+        ------
+        InputError
+            If one of them can't be read, or a recipe did not come along.
+        """
+        there = {**sound_labels(self.own_labels()), **labels}
+        for each in batches:
+            batch_of(replace(each, labels=there))
+        named = [Given(name=f"{plain_name(title)}.toml", text=text) for title, text in labels.items()]
+        return tuple(self.keep_titled(each) for each in (*named, *(replace(each, labels=there) for each in batches)))
+
     def with_own(self, given: Given) -> Given:
-        """Give a recipe with the ingredients of the notebook; those that came along go before them."""
-        if not self._begun():
-            return given
+        """Give a recipe with the ingredients of the notebook that can be read; those that came along go before them."""
+        return replace(given, labels={**sound_labels(self.own_labels()), **given.labels})
+
+    def own_labels(self) -> dict[str, str]:
+        """Give the texts of all ingredients in the notebook by their titles; of those with one title the newest."""
+        if not self.begun:
+            return {}
         with self.opened() as notebook:
-            return replace(given, labels={**own_labels(notebook), **given.labels})
+            return own_labels(notebook)
 
     def own_documents(self) -> dict[str, str]:
         """Give the documents of all ingredients in the notebook by their titles; of those with one title the newest."""
@@ -312,7 +347,7 @@ class Shelf:
 
     def outcomes(self, document: str | None) -> tuple[Outcome, ...]:
         """Give what was noted of a sculpture, the newest first."""
-        if document is None or not self._begun():
+        if document is None or not self.begun:
             return ()
         with self.opened() as notebook:
             return outcomes_of(notebook, document)
@@ -340,7 +375,10 @@ def _given(notebook: Notebook, revision: Revision) -> Given | None:
     if revision.removed or revision.kind not in ("sculpture", "recipe", "batch", "ingredient"):
         return None
     given = given_from(notebook, revision)
-    return with_batches(notebook, given, revision.document) if revision.kind == "recipe" else given
+    if revision.kind != "recipe":
+        return given
+    found = with_batches(notebook, given, revision.document)
+    return replace(found, labels={**sound_labels(found.labels), **given.labels})
 
 
 def _of(document: str, target: Reference | None) -> bool:

@@ -14,7 +14,7 @@ from lumped.errors import LumpedError
 from lumped.web import paths
 from lumped.web.kitchen import Kitchen
 
-__all__ = ["OPTIONS", "Asked", "asked_recipe", "sorted_query"]
+__all__ = ["OPTIONS", "Asked", "asked_recipe", "sorted_query", "with_own"]
 
 OPTIONS = ("of", "without", "diet", "region", "target", "vary", "first", "second", "third", "show", "age", "dog",
            "thick", "touch", "lamp", "others")  # fmt: skip
@@ -97,7 +97,19 @@ async def asked_recipe(kitchen: Kitchen, query: Mapping[str, Any]) -> Asked | No
         written = kept.given if kept is not None and kept.revision.kind == "recipe" else None
     if written is None:
         return None
+    if kept is None:
+        written = await with_own(kitchen, written)
     return Asked(page=page, written=written, changes=changes, options=options, kept=kept)
+
+
+async def with_own(kitchen: Kitchen, given: Given) -> Given:
+    """Give a recipe or sculpture with the ingredients of the notebook; without them if it can't be read."""
+    if not kitchen.shelf.begun:
+        return given  # at once
+    try:
+        return await asyncio.to_thread(kitchen.shelf.with_own, given)
+    except LumpedError:
+        return given
 
 
 async def _kept(kitchen: Kitchen, document: str, number: str) -> Kept | None:

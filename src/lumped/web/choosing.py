@@ -6,7 +6,7 @@ from typing import Any
 from nicegui import html
 from nicegui.element import Element
 
-from lumped.pantry import pantry, region, regions
+from lumped.pantry import Pantry, pantry, region, regions
 from lumped.texts import say
 from lumped.web.fields import select
 from lumped.web.words import Words
@@ -20,9 +20,9 @@ def put_region(chosen: str, on_pick: Callable[[str], Any]) -> None:
     select(say("web-region"), options, chosen, on_pick, "region")
 
 
-def put_more(on_pick: Callable[[str], Any]) -> None:
-    """Put the choice of one more ingredient on the page."""
-    shop = pantry()
+def put_more(on_pick: Callable[[str], Any], shop: Pantry | None = None) -> None:
+    """Put the choice of one more ingredient on the page: of the handbook's, or of a pantry with a person's own."""
+    shop = shop or pantry()
     options = sorted(((key, shop[key].name) for key in shop), key=lambda each: each[1])
     select(say("web-more-in"), [("", say("web-more-choose")), *options], "", on_pick, "more-in")
 

@@ -1,13 +1,13 @@
 """A sculpture from a file: one of the story's, or what was brought along."""
 
-from nicegui import PageArguments
+from nicegui import PageArguments, html
 
 from lumped.app.examples import example_heading, example_text
 from lumped.app.given import Given
 from lumped.app.shelf import kind_in
 from lumped.texts import say
 from lumped.web import paths
-from lumped.web.asked import Asked, sorted_query
+from lumped.web.asked import Asked, sorted_query, with_own
 from lumped.web.kitchen import Kitchen
 from lumped.web.nothing import nothing_here
 from lumped.web.recipe_view import RecipeView
@@ -25,14 +25,18 @@ def example_page(kitchen: Kitchen, name: str) -> None:
     SculptureView(kitchen, example_heading(name)[0]).ask(Given(name=name, text=text))
 
 
-def brought_page(kitchen: Kitchen, key: str, asked: PageArguments) -> None:
+async def brought_page(kitchen: Kitchen, key: str, asked: PageArguments) -> None:
     """Lay out the page of a sculpture, or a recipe with what was changed of it, that was brought along."""
     given = kitchen.brought(key)
     if given is None:
         nothing_here(say("web-no-brought"))
         return
-    if kind_in(given.text) == "recipe":
-        options, changes = sorted_query(asked.query_parameters)
-        RecipeView(kitchen, Asked(page=paths.brought(key), written=given, changes=changes, options=options))
-    else:
-        SculptureView(kitchen, given.name).ask(given)
+    with html.div().style("display: contents") as place:
+        pass
+    given = await with_own(kitchen, given)
+    with place:
+        if kind_in(given.text) == "recipe":
+            options, changes = sorted_query(asked.query_parameters)
+            RecipeView(kitchen, Asked(page=paths.brought(key), written=given, changes=changes, options=options))
+        else:
+            SculptureView(kitchen, given.name).ask(given)

@@ -46,7 +46,7 @@ def ask_for_sketches(kitchen: Kitchen) -> None:
 def _put_pantry() -> None:
     with html.nav().classes("onward pantry-door") as place:
         place.props.update({"aria-label": say("web-pantry")})
-        for address, key in ((paths.PANTRY, "web-pantry"),):
+        for address, key in ((paths.PANTRY, "web-pantry"), (paths.PACKET, "web-packet")):
             with lead_to(say(key), address, f"to-{key}", "way"):
                 Words("span", say(f"{key}-lure"), "soft")
 
@@ -74,7 +74,7 @@ def _put_bring() -> None:
         form.props.update({"method": "post", "action": paths.BRING, "enctype": "multipart/form-data"})
         with html.label():
             files = Element("input").classes("unseen").mark("bring")
-            files.props.update({"type": "file", "name": "files", "multiple": True, "accept": ".toml"})
+            files.props.update({"type": "file", "name": "files", "multiple": True, "accept": ".toml,.csv"})
             files.on("change", js_handler="(event) => event.target.files.length && event.target.form.submit()")
             here = Words("span", say("web-bring-here"), "bring-here")
             here.on("dragover.prevent", js_handler="() => {}")

@@ -1,6 +1,6 @@
 """One ingredient on slips: what it is made of, who must not touch it, what a cup weighs, where it is sold."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from nicegui import html
@@ -14,20 +14,36 @@ from lumped.web.words import Words
 __all__ = ["put_ingredient"]
 
 
-def put_ingredient(told: Mapping[str, Any]) -> Element:
-    """Put an ingredient on the page, as `app.larder.ingredient_told` tells it; each figure says where it comes from."""
+_ALL = ("made_of", "touch", "cautions", "weights", "offers", "names", "printed")
+
+
+def put_ingredient(told: Mapping[str, Any], known: Sequence[str] = _ALL) -> Element:
+    """Put an ingredient on the page, as `app.larder.ingredient_told` tells it; each figure says where it comes from.
+
+    Parameters
+    ----------
+    told : mapping
+        The ingredient.
+    known : sequence of str
+        Which of the slips.
+    """
     sources = Sources(lambda what: told["sources"][what])
     place: Element = html.div().classes("ingredient").mark("ingredient")
+    slips: dict[str, Callable[[], None]] = {
+        "made_of": lambda: _put_numbers("made-of", say("web-ingredient-made-of"), told["made_of"], sources),
+        "touch": lambda: _put_touch(told, sources),
+        "cautions": lambda: _put_cautions(told, sources),
+        "weights": lambda: _put_numbers("weights", say("web-ingredient-weights"), told["weights"], sources,
+                                        say("web-ingredient-weigh-it")),
+        "offers": lambda: _put_offers(told["offers"], sources),
+        "names": lambda: _put_names(told, sources),
+        "printed": lambda: _put_numbers("printed", say("web-ingredient-printed"), told["printed"], sources),
+    }  # fmt: skip
     with place:
         _put_assumed(told["assumed"])
-        _put_numbers("made-of", say("web-ingredient-made-of"), told["made_of"], sources)
-        _put_touch(told, sources)
-        _put_cautions(told, sources)
-        _put_numbers("weights", say("web-ingredient-weights"), told["weights"], sources, say("web-ingredient-weigh-it"))
-        _put_offers(told["offers"], sources)
-        _put_names(told, sources)
-        if told["printed"]:
-            _put_numbers("printed", say("web-ingredient-printed"), told["printed"], sources)
+        for key in known:
+            if told.get(key, True):
+                slips[key]()
     return place
 
 
@@ -39,12 +55,11 @@ def _put_assumed(assumed: Sequence[str]) -> None:
 
 
 def _put_numbers(
-    marker: str, heading: str, rows: Iterable[tuple[str, str, str, str]], sources: Sources, none: str = ""
+    marker: str, heading: str, rows: Sequence[tuple[str, str, str, str]], sources: Sources, none: str = ""
 ) -> None:
     """Words, figure and status of each row."""
     with html.section().classes("slip").mark(marker):
         Words("h2", heading)
-        rows = list(rows)
         if not rows:
             Words("p", none, "soft")
         with html.dl().classes("numbers ingredient-numbers"):

@@ -14,6 +14,7 @@ from lumped.web.asked import Asked, sorted_query
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press
 from lumped.web.nothing import nothing_here
+from lumped.web.own_ingredient import put_own
 from lumped.web.past import Past, changed, kept_words, kind_words, put_old
 from lumped.web.recipe_view import RecipeView
 from lumped.web.sculpture_view import SculptureView
@@ -68,6 +69,8 @@ class _KeptPage:
             self._put_plain(kept)
         elif kept.revision.kind == "recipe":
             self._put_recipe(kept, kept.given)
+        elif kept.revision.kind == "ingredient":
+            self._put_ingredient(kept)
         elif not kept.old and (found := pulled_about_in(kept, self._asked)):
             PulledAbout(self._kitchen, found[0], found[1], kept=kept, on_changed=self._changed)
         else:
@@ -79,6 +82,15 @@ class _KeptPage:
         options, changes = sorted_query(self._asked)
         asked = Asked(page=page, written=given, changes={} if kept.old else changes, options=options, kept=kept)
         RecipeView(self._kitchen, asked, on_changed=self._changed)
+
+    def _put_ingredient(self, kept: Kept) -> None:
+        with html.main(), html.div().classes("sheet-width question"):
+            with html.header().classes("top"):
+                lead_to(say("web-back-to-pantry"), paths.PANTRY, "to-pantry", "back")
+                Words("h1", kept.revision.title)
+                Words("p", kept_words(kept), "kept-line")
+            put_own(self._kitchen, kept, self._changed)
+            Past(self._kitchen, kept, on_changed=self._changed)
 
     async def _changed(self) -> None:
         """Show what it is now."""

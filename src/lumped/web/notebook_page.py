@@ -28,7 +28,7 @@ async def notebook_page(kitchen: Kitchen) -> None:
         lead_to(say("web-back"), paths.TABLE, "to-table", "back")
         Words("h1", say("web-notebook"))
         place: Element = html.section().classes("lies-where")
-        leaves = Leaves(kitchen, kinds=("sculpture", "recipe", "outcome"), shown=SHOWN)
+        leaves = Leaves(kitchen, kinds=("sculpture", "recipe", "batch", "ingredient", "outcome"), shown=SHOWN)
         taken_out: Element = html.div()
     try:
         where = await asyncio.to_thread(kitchen.shelf.where)

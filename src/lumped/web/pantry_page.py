@@ -7,7 +7,6 @@ from typing import Any
 from nicegui import PageArguments, html, ui
 from nicegui.element import Element
 
-from lumped.app.given import Given
 from lumped.app.larder import allergens_there, choices, shop_with_own
 from lumped.app.pantry import Found, listed
 from lumped.errors import LumpedError
@@ -36,11 +35,11 @@ async def pantry_page(kitchen: Kitchen, asked: PageArguments) -> None:
 async def own_shop(kitchen: Kitchen) -> tuple[Pantry, tuple[str, ...], dict[str, str]]:
     """Give the ingredients with a person's own, what is wrong with some, and the documents of own ones by title."""
     try:
-        given = await asyncio.to_thread(kitchen.shelf.with_own, Given(name="", text=""))
+        labels = await asyncio.to_thread(kitchen.shelf.own_labels)
         documents = await asyncio.to_thread(kitchen.shelf.own_documents)
     except LumpedError as error:
         return (await asyncio.to_thread(shop_with_own, {}))[0], (str(error),), {}
-    shop, troubles = await asyncio.to_thread(shop_with_own, given.labels)
+    shop, troubles = await asyncio.to_thread(shop_with_own, labels)
     return shop, troubles, documents
 
 
@@ -55,6 +54,8 @@ class _PantryPage:
             with html.header().classes("top"):
                 Words("h1", say("web-pantry"))
                 Words("p", say("web-pantry-lure"), "soft")
+            with html.div().classes("takes"):
+                lead_to(say("web-packet-begin"), paths.PACKET, "to-packet", "take")
             self._trouble: Element = html.div()
             self._wishes: Element = html.section().classes("slip wishes larder-wishes hidden-now")
             self._count = Words("p", "", "soft").props("role=status").mark("pantry-count")

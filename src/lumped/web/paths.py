@@ -5,8 +5,8 @@ from collections.abc import Mapping
 from urllib.parse import parse_qsl, quote, unquote, urlencode
 
 __all__ = [
-    "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "INGREDIENT", "KEPT", "NOTEBOOK", "OLD", "PANTRY", "SHAPE",
-    "TABLE", "ask", "brought", "changed", "dough", "example", "ingredient", "kept", "old", "pantry", "shape",
+    "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "INGREDIENT", "KEPT", "NOTEBOOK", "OLD", "PACKET", "PANTRY", "SHAPE",
+    "TABLE", "ask", "brought", "changed", "dough", "example", "ingredient", "kept", "old", "packet", "pantry", "shape",
     "values_in",
 ]  # fmt: skip
 
@@ -17,6 +17,7 @@ DOUGH = "/dough/{name}"
 ASK = {each: f"/{each}" for each in ("swap", "salt", "mix", "care", "wall", "beside")}
 PANTRY = "/pantry"
 INGREDIENT = "/pantry/{key}"
+PACKET = "/packet"
 BROUGHT = "/brought/{key}"
 BRING = "/bring"
 NOTEBOOK = "/notebook"
@@ -86,6 +87,11 @@ def pantry(**options: str) -> str:
 def ingredient(key: str) -> str:
     """Address of one ingredient of the pantry."""
     return f"/pantry/{quote(key, safe='')}"
+
+
+def packet(document: str = "") -> str:
+    """Address of the form for a packet's label; of one in the notebook, to be written anew."""
+    return PACKET + (f"?{urlencode({'of': document})}" if document else "")
 
 
 def brought(key: str) -> str:

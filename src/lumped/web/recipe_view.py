@@ -12,6 +12,7 @@ from nicegui.element import Element
 from lumped.app.changing import amounts_in, names_in
 from lumped.app.given import Given
 from lumped.app.jobs import Ticket
+from lumped.app.larder import shop_with_own
 from lumped.app.readings import readings
 from lumped.app.recipes import kneaded
 from lumped.app.shelf import Kept
@@ -123,7 +124,7 @@ class RecipeView:
             self._gist = Gist()
             self._amounts = Amounts(self._change, fixed=self._fixed)
             if not self._fixed:
-                put_more(self._add)
+                put_more(self._add, shop_with_own(self._asked.written.labels)[0])
             self._made = Words("p", "", "soft")
 
     async def _begin(self) -> None:

@@ -32,6 +32,7 @@ from lumped.web.kitchen import Kitchen
 from lumped.web.maps_pages import mix_page, salt_page
 from lumped.web.notebook_page import notebook_page
 from lumped.web.nothing import nothing_here
+from lumped.web.packet_page import packet_page
 from lumped.web.pantry_page import pantry_page
 from lumped.web.shape_page import shape_page
 from lumped.web.swap_page import swap_page
@@ -98,6 +99,7 @@ def pages(kitchen: Kitchen) -> Callable[[], None]:
                 **{paths.ASK[what]: partial(page, kitchen) for what, page in _ASKED.items()},
                 paths.PANTRY: partial(pantry_page, kitchen),
                 paths.INGREDIENT: partial(ingredient_page, kitchen),
+                paths.PACKET: partial(packet_page, kitchen),
                 paths.BROUGHT: partial(brought_page, kitchen),
                 paths.NOTEBOOK: partial(notebook_page, kitchen),
                 paths.KEPT: partial(kept_page, kitchen),
