@@ -12,7 +12,7 @@ ENTRIES_ROWS_SUM = {
     "acids": (11, 21, 101.4765),
     "activity": (22, 85, -719.721536),
     "air": (5, 13, 1373.92574),
-    "allergens": (3, 2, 23.0),
+    "allergens": (4, 2, 23.0),
     "compounds": (42, 42, 76431.2),
     "doughs": (9, 25, 344.21),
     "electrolytes": (8, 10, 334.228),

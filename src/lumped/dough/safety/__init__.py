@@ -5,7 +5,7 @@ against doses and limits of the handbook with their sources and their days. Noth
 local rules and qualified people come first.
 """
 
-from lumped.dough.safety.allergens import Allergens, Reason, TableFit, allergens_of, fit_for_table, known_needs
+from lumped.dough.safety.allergens import Allergens, allergens_of
 from lumped.dough.safety.caution import Caution
 from lumped.dough.safety.cautions import cautions_on
 from lumped.dough.safety.contents import element_share
@@ -13,6 +13,8 @@ from lumped.dough.safety.diets import DIETS, Remark, Suits, remarks_on, suits
 from lumped.dough.safety.doses import Dose, Helping, doses, helpings, salt_share
 from lumped.dough.safety.known import KNOWN, caution, cautions_of
 from lumped.dough.safety.metals import Migration, amount_at_limit, limits_on, migration
+from lumped.dough.safety.needs import known_needs, need_in_words, need_named
+from lumped.dough.safety.table import Mend, Reason, TableFit, fit_for_table
 from lumped.dough.safety.weights import child_mass, dog_mass, salt_of_a_day
 
 __all__ = [
@@ -22,6 +24,7 @@ __all__ = [
     "Caution",
     "Dose",
     "Helping",
+    "Mend",
     "Migration",
     "Reason",
     "Remark",
@@ -41,6 +44,8 @@ __all__ = [
     "known_needs",
     "limits_on",
     "migration",
+    "need_in_words",
+    "need_named",
     "remarks_on",
     "salt_of_a_day",
     "salt_share",

@@ -1,22 +1,17 @@
-"""Allergens: which are in a dough and through what, and which doughs must leave a table for somebody's sake."""
+"""Allergens: which are in a dough, and through what."""
 
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from functools import cache
-from typing import Literal
+from typing import Any
 
 from numpy.typing import ArrayLike
 
 from lumped.dough.safety.contents import used
-from lumped.errors import InputError
 from lumped.pantry import Ingredient, Pantry
-from lumped.reference import handbook
-from lumped.texts import say
 
-__all__ = ["Allergens", "Reason", "TableFit", "allergens_of", "fit_for_table", "has_gluten", "is_oats", "known_needs"]
+__all__ = ["GLUTEN", "NUTS", "WHEAT", "Allergens", "allergens_of", "has_gluten", "is_oats"]
 
-_GLUTEN, _WHEAT, _NUTS = "cereals containing gluten", "wheat", ("tree nuts", "peanuts")
-How = Literal["holds", "perhaps", ""]
+GLUTEN, WHEAT, NUTS = "cereals containing gluten", "wheat", ("tree nuts", "peanuts")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,51 +35,10 @@ class Allergens:
         """All that it contains, of either list."""
         return tuple(dict.fromkeys((*self.eu, *self.us)))
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Reason:
-    """Why a dough must leave a table, or must be asked about.
-
-    Parameters
-    ----------
-    dough : str
-        Its name.
-    need : str
-        Whose need it is.
-    ingredient : str
-        Key of the ingredient that is why.
-    certain : bool
-        Whether the ingredient contains it; else it may.
-    words : str
-        The same in a sentence.
-    """
-
-    dough: str
-    need: str
-    ingredient: str
-    certain: bool
-    words: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TableFit:
-    """Which doughs may stand on a table.
-
-    Parameters
-    ----------
-    stays, asks, leaves : tuple of str
-        Doughs that may stay as far as their ingredients tell, that somebody must ask about first, that must go.
-    reasons : tuple of Reason
-        Why, dough by dough.
-    words : tuple of str
-        What to do, in sentences.
-    """
-
-    stays: tuple[str, ...]
-    asks: tuple[str, ...]
-    leaves: tuple[str, ...]
-    reasons: tuple[Reason, ...]
-    words: tuple[str, ...]
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        lists = {"eu": self.eu, "us": self.us, "traces": self.traces}
+        return {which: {name: list(keys) for name, keys in there.items()} for which, there in lists.items()}
 
 
 def allergens_of(masses: Mapping[str, ArrayLike], pantry: Pantry) -> Allergens:
@@ -123,70 +77,6 @@ def _by_name(keys: tuple[str, ...], named: Callable[[str], tuple[str, ...]]) -> 
     return found
 
 
-@cache
-def known_needs() -> tuple[str, ...]:
-    """Name what somebody at a table may not be able to bear: coeliac disease, wheat, nuts, or a listed allergen.
-
-    Examples
-    --------
-    >>> known_needs()[:3], "sesame" in known_needs()
-    (('coeliac', 'wheat', 'nuts'), True)
-    """
-    lists = [handbook().entry("allergens", region).facts["names"] for region in ("eu", "us")]
-    return tuple(dict.fromkeys(("coeliac", "wheat", "nuts", *(name for names in lists for name in names))))
-
-
-def fit_for_table(doughs: Mapping[str, Mapping[str, ArrayLike]], needs: Collection[str], pantry: Pantry) -> TableFit:
-    """Tell which doughs must leave a table.
-
-    One child's need holds for the whole table: dough sticks to hands and hands go from dough to dough, and flour
-    dust travels further still.
-
-    Parameters
-    ----------
-    doughs : mapping of str to mapping of str to float
-        Doughs by name, each with what went in of each ingredient. [kg]
-    needs : collection of str
-        What somebody at the table can't bear; see `known_needs`.
-    pantry : Pantry
-        What the ingredients are.
-
-    Returns
-    -------
-    TableFit
-
-    Raises
-    ------
-    InputError
-        If a need is none that Lumped knows.
-
-    Examples
-    --------
-    >>> from lumped.pantry import pantry
-    >>> doughs = {"salt dough": {"plain-flour": 0.125, "table-salt": 0.05}, "rice dough": {"rice-flour": 0.2}}
-    >>> fit = fit_for_table(doughs, ["coeliac"], pantry())
-    >>> fit.leaves, fit.reasons[0].ingredient
-    (('salt dough',), 'plain-flour')
-    """
-    for need in needs:
-        if need not in known_needs():
-            raise InputError("safety-no-need", need=need, known=", ".join(known_needs()))
-    reasons = tuple(
-        _reason(dough, need, pantry[key], how)
-        for dough, masses in doughs.items()
-        for need in needs
-        for key in used(masses)
-        if (how := _borne(need, pantry[key]))
-    )
-    leaves = tuple(dough for dough in doughs if any(each.dough == dough and each.certain for each in reasons))
-    doubted = {each.dough for each in reasons if each.dough not in leaves}
-    return TableFit(
-        stays=tuple(dough for dough in doughs if dough not in leaves and dough not in doubted),
-        asks=tuple(dough for dough in doughs if dough in doubted),
-        leaves=leaves, reasons=reasons, words=_words(needs, reasons, bool(leaves), pantry),
-    )  # fmt: skip
-
-
 def has_gluten(ingredient: Ingredient) -> bool:
     """Tell whether an ingredient contains gluten.
 
@@ -196,7 +86,7 @@ def has_gluten(ingredient: Ingredient) -> bool:
     >>> has_gluten(pantry()["plain-flour"]), has_gluten(pantry()["rice-flour"])
     (True, False)
     """
-    return _GLUTEN in ingredient.allergens_eu or "gluten" in ingredient.contains
+    return GLUTEN in ingredient.allergens_eu or "gluten" in ingredient.contains
 
 
 def is_oats(ingredient: Ingredient) -> bool:
@@ -210,55 +100,3 @@ def is_oats(ingredient: Ingredient) -> bool:
     """
     words = f"{ingredient.key} {ingredient.name}".lower().replace("-", " ").split()
     return "oat" in words or "oats" in words or "oatmeal" in words
-
-
-def _borne(need: str, ingredient: Ingredient) -> How:
-    """Whether an ingredient holds what a need is about, perhaps holds it, or does not."""
-    holds = set(ingredient.allergens_eu) | set(ingredient.allergens_us)
-    traces = set(ingredient.may_contain)
-    if need in ("coeliac", _GLUTEN):  # wheat without gluten: starch that is sold as gluten-free
-        if has_gluten(ingredient):
-            return "holds"
-        return "perhaps" if _WHEAT in holds or traces & {_GLUTEN, _WHEAT, "gluten"} else ""
-    if need == _WHEAT:  # barley, rye and oats hold gluten and no wheat, but grow and are milled beside it
-        if _WHEAT in holds:
-            return "holds"
-        return "perhaps" if has_gluten(ingredient) or traces & {_WHEAT, _GLUTEN, "gluten"} else ""
-    asked = set(_NUTS) if need == "nuts" else {need}
-    return "holds" if asked & holds else "perhaps" if asked & traces else ""
-
-
-def _reason(dough: str, need: str, ingredient: Ingredient, how: How) -> Reason:
-    certain = how == "holds"
-    slots = {"dough": dough, "ingredient": ingredient.name, "need": need_in_words(need)}
-    words = say("safety-table-holds", **slots) if certain else say("safety-table-perhaps", **slots)
-    return Reason(dough=dough, need=need, ingredient=ingredient.key, certain=certain, words=words)
-
-
-def need_in_words(need: str) -> str:
-    """Say a need as people do."""
-    if need == "coeliac":
-        return say("safety-need-coeliac")
-    return say("safety-need-nuts") if need == "nuts" else say("safety-need-allergy", allergen=need)
-
-
-def _words(needs: Collection[str], reasons: tuple[Reason, ...], some_leave: bool, pantry: Pantry) -> tuple[str, ...]:
-    words = [say("safety-table-leave") if some_leave else say("safety-table-stay")] if needs else []
-    if "coeliac" in needs:
-        words.append(say("safety-table-coeliac", limit=f"{_gluten_limit():g}"))
-    if _WHEAT in needs:
-        words.append(say("safety-table-wheat"))
-    if any(is_oats(pantry[each.ingredient]) for each in reasons if each.need in ("coeliac", _GLUTEN)):
-        words.append(say("safety-table-oats", limit=f"{_gluten_limit():g}"))
-    if any(_is_wheat_starch(pantry[each.ingredient]) for each in reasons if each.need in ("coeliac", _GLUTEN)):
-        words.append(say("safety-table-starch", limit=f"{_gluten_limit():g}"))
-    return (*words, say("safety-table-ask")) if needs else ()
-
-
-def _is_wheat_starch(ingredient: Ingredient) -> bool:
-    return _WHEAT in ingredient.allergens_us and "starch" in ingredient.name
-
-
-def _gluten_limit() -> float:
-    """Most gluten in food that is sold as gluten-free. [mg/kg]"""
-    return handbook().row("limits", "gluten-free", "highest").printed

@@ -1,7 +1,7 @@
 """A caution: one thing to mind, as an object, so that cards and pages can choose."""
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Any, Literal
 
 from lumped.quantities import Provenance
 
@@ -53,3 +53,10 @@ class Caution:
         """Whether it is on handling this dough, and not on any dough or on what else stands on the table."""
         of_any = self.severity == "care" and not self.ingredients and self.key != "no-allergens"
         return self.scope in ("dough", "kitchen") and not of_any
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {
+            "key": self.key, "severity": self.severity, "scope": self.scope, "when": self.when, "words": self.words,
+            "brief": self.brief, "ingredients": list(self.ingredients), "provenance": self.provenance.as_dict(),
+        }  # fmt: skip

@@ -4,7 +4,7 @@ import datetime
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
-from typing import NamedTuple
+from typing import Any, Literal, NamedTuple
 
 from numpy.typing import ArrayLike
 
@@ -15,10 +15,14 @@ from lumped.pantry import Ingredient, Pantry
 from lumped.quantities import Status
 from lumped.texts import has, say
 
-__all__ = ["DIETS", "Remark", "Suits", "remarks_on", "suits"]
+__all__ = ["DIETS", "Met", "Remark", "Suits", "met_by", "remarks_on", "suits"]
+
+Met = Literal["right", "doubtful", "wrong"]
 
 _NUTS = {"tree nuts", "peanuts"}
 _ANIMAL = {"crustacean shellfish", "crustaceans", "eggs", "fish", "milk", "molluscs"}
+_OF_CORN = ("corn-ferment", "corn-perhaps")  # remarks on where an ingredient comes from
+_OF_ANIMALS = ("colour-origin", "fat-origin", "glycerine-origin", "sugar-char")
 _WRITTEN = datetime.date(2026, 11, 26)  # when the remarks below were written, from memory
 
 
@@ -53,21 +57,30 @@ class Remark:
     status: Status
     written: datetime.date
 
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it."""
+        return {"key": self.key, "ingredient": self.ingredient, "words": self.words, "status": self.status.value,
+                "written": self.written.isoformat()}  # fmt: skip
+
 
 def _holds(*names: str) -> Callable[[Ingredient], bool]:
     return lambda ingredient: bool(set(names) & {*ingredient.allergens_eu, *ingredient.allergens_us})
 
 
 def _may_hold(*names: str) -> Callable[[Ingredient], bool]:
-    return lambda ingredient: bool(set(names) & set(ingredient.may_contain))
+    """Whether one of these may be in it: as traces, or because of where it comes from."""
+    return lambda ingredient: bool(set(names) & {*ingredient.may_contain, *ingredient.notes})
 
 
 _DIETS: dict[str, tuple[Callable[[Ingredient], bool], Callable[[Ingredient], bool]]] = {
     # diet: (what an ingredient must not be, what it had better not be)
     "no gluten": (has_gluten, _may_hold("cereals containing gluten", "wheat", "gluten")),
     "no nuts": (_holds(*_NUTS), _may_hold(*_NUTS)),
-    "no corn": (lambda ingredient: "corn" in ingredient.contains, _may_hold("corn")),
-    "vegan": (lambda ingredient: "animal" in ingredient.contains or _holds(*_ANIMAL)(ingredient), _may_hold("animal")),
+    "no corn": (lambda ingredient: "corn" in ingredient.contains, _may_hold("corn", *_OF_CORN)),
+    "vegan": (
+        lambda ingredient: "animal" in ingredient.contains or _holds(*_ANIMAL)(ingredient),
+        _may_hold("animal", *_ANIMAL, *_OF_ANIMALS),
+    ),
 }
 DIETS = tuple(_DIETS)
 
@@ -104,15 +117,34 @@ def suits(masses: Mapping[str, ArrayLike], pantry: Pantry, diet: str) -> Suits:
     if diet not in _DIETS:
         near = get_close_matches(diet, DIETS, n=2, cutoff=0.4) or DIETS
         raise InputError("safety-no-diet", diet=diet, near=", ".join(near))
-    must_not, better_not = _DIETS[diet]
-    ingredients = [pantry[key] for key in used(masses)]
-    wrong = [each.name for each in ingredients if must_not(each)]
-    doubtful = [each.name for each in ingredients if better_not(each)]
+    met = {pantry[key].name: met_by(pantry[key], diet) for key in used(masses)}
+    wrong = [name for name, each in met.items() if each == "wrong"]
+    doubtful = [name for name, each in met.items() if each == "doubtful"]
     if wrong:
         return Suits(False, say("safety-diet-wrong", diet=diet, ingredients=", ".join(wrong)))
     if doubtful:
         return Suits(True, say("safety-diet-doubtful", diet=diet, ingredients=", ".join(doubtful)))
     return Suits(True, say("safety-diet-suits", diet=diet))
+
+
+def met_by(ingredient: Ingredient, diet: str) -> Met:
+    """Tell whether an ingredient suits a diet, surely not, or only perhaps.
+
+    Parameters
+    ----------
+    ingredient : Ingredient
+        The ingredient.
+    diet : {"no gluten", "no nuts", "no corn", "vegan"}
+        The diet.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> met_by(pantry()["cornstarch"], "no corn"), met_by(pantry()["citric-acid"], "no corn")
+    ('wrong', 'doubtful')
+    """
+    must_not, better_not = _DIETS[diet]
+    return "wrong" if must_not(ingredient) else "doubtful" if better_not(ingredient) else "right"
 
 
 def remarks_on(masses: Mapping[str, ArrayLike], pantry: Pantry) -> tuple[Remark, ...]:

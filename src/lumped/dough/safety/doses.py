@@ -6,6 +6,7 @@ the atoms that went in. A figure that is an interval is read at its careful end 
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -73,6 +74,21 @@ class Dose:
             mass=plain(self.eater_mass), age=f"{self.age:g}",
         )  # fmt: skip
 
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it: in SI, with the figure as its source prints it."""
+        entry = handbook().entry("limits", self.key)
+        row = entry.rows[self.figure]
+        return {
+            "key": self.key, "figure": self.figure, "name": entry.name, "formula": entry.facts["formula"],
+            "eater": self.eater, "age_years": self.age if self.eater == "child" else None,
+            "eater_mass_kg": self.eater_mass, "amount": self.amount.as_dict(), "dough": self.dough.as_dict(),
+            "lumps": self.lumps, "near": self.is_near, "ingredients": list(self.ingredients), "words": self.words,
+            "published": {
+                "value": row.printed, "low": row.low, "high": row.high, "unit": row.unit, "page": row.page,
+                "note": row.note, "provenance": row.value.provenance.as_dict(),
+            },
+        }  # fmt: skip
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Helping:
@@ -102,6 +118,14 @@ class Helping:
     of_a_day: float
     provenance: Provenance
     words: str
+
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it, in SI."""
+        return {
+            "key": self.key, "dough_kg": self.dough, "sodium_kg": self.sodium, "salt_kg": self.salt,
+            "salt_per_body_mass": self.salt_per_kg, "share_of_day": self.of_a_day, "words": self.words,
+            "provenance": self.provenance.as_dict(),
+        }  # fmt: skip
 
 
 def salt_share(masses: Mapping[str, ArrayLike], dough_mass: ArrayLike, pantry: Pantry) -> NDArray[np.float64]:

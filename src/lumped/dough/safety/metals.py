@@ -8,7 +8,7 @@ import datetime
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
-from typing import Literal
+from typing import Any, Literal
 
 from lumped.chemistry.compounds import atoms_of, molar_mass_of
 from lumped.dough.safety.contents import bringers, element_share, origin_of, plain
@@ -18,10 +18,10 @@ from lumped.quantities import Provenance, Value
 from lumped.reference import Entry, handbook
 from lumped.texts import say
 
-__all__ = ["Migration", "amount_at_limit", "limits_on", "migration"]
+__all__ = ["ELEMENTS", "Migration", "amount_at_limit", "limit_rows", "limits_on", "migration"]
 
 Category = Literal["category_1", "category_2"]
-_ELEMENTS = {"Al": "safety-element-aluminium", "B": "safety-element-boron"}
+ELEMENTS = {"Al": "safety-element-aluminium", "B": "safety-element-boron"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,6 +64,15 @@ class Migration:
             name for name, limit in (("pliable", self.pliable), ("sticky", self.sticky)) if self.share > limit.mean
         )
 
+    def as_dict(self) -> dict[str, Any]:
+        """Give it as JSON shows it: shares are masses over the mass of the dough, worst case (all migrates)."""
+        return {
+            "element": self.element, "share": self.share, "share_dry": self.share_dry, "over": list(self.over),
+            "pliable": self.pliable.as_dict(), "sticky": self.sticky.as_dict(),
+            "valid_from": self.valid_from.isoformat(), "valid_to": self.valid_to and self.valid_to.isoformat(),
+            "ingredients": list(self.ingredients), "words": self.words, "provenance": self.provenance.as_dict(),
+        }  # fmt: skip
+
 
 def limits_on(element: str, date: datetime.date) -> Entry:
     """Look up the European migration limits of an element that hold on a day.
@@ -94,11 +103,37 @@ def limits_on(element: str, date: datetime.date) -> Entry:
     """
     dated = _dated(element)
     for entry in dated:
-        if entry.facts["valid_from"] <= date <= entry.facts.get("valid_to", datetime.date.max):
+        if _holds_on(entry, date):
             return entry
     if not dated:
-        raise InputError("safety-no-limit", element=element, known=", ".join(_ELEMENTS))
+        raise InputError("safety-no-limit", element=element, known=", ".join(ELEMENTS))
     raise InputError("safety-no-limit-yet", date=date.isoformat(), start=dated[0].facts["valid_from"].isoformat())
+
+
+def limit_rows(date: datetime.date) -> tuple[dict[str, Any], ...]:
+    """Give the limits of a day as JSON shows them, as the law prints them; none for a day before the first law.
+
+    Examples
+    --------
+    >>> row = limit_rows(datetime.date(2026, 5, 8))[0]
+    >>> row["element"], row["toy"], row["limit"], row["unit"], row["valid_to"]
+    ('Al', 'pliable', 2250.0, 'mg/kg', '2030-07-31')
+    """
+    held = ((element, entry) for element in ELEMENTS for entry in _dated(element) if _holds_on(entry, date))
+    return tuple(
+        {
+            "element": element, "toy": toy, "limit": row.printed, "unit": row.unit,
+            "valid_from": entry.facts["valid_from"].isoformat(),
+            "valid_to": entry.facts["valid_to"].isoformat() if "valid_to" in entry.facts else None,
+            "dated_by": entry.facts["dated_by"], "page": row.page, "provenance": row.value.provenance.as_dict(),
+        }
+        for element, entry in held
+        for toy, row in zip(("pliable", "sticky"), (entry.rows[f"category_{k}"] for k in (1, 2)), strict=True)
+    )  # fmt: skip
+
+
+def _holds_on(entry: Entry, date: datetime.date) -> bool:
+    return bool(entry.facts["valid_from"] <= date <= entry.facts.get("valid_to", datetime.date.max))
 
 
 @cache
@@ -176,7 +211,7 @@ def migration(
 def _migrations(
     masses: Mapping[str, float], dough_mass: float, pantry: Pantry, date: datetime.date
 ) -> Iterator[Migration]:
-    for element in _ELEMENTS:
+    for element in ELEMENTS:
         keys = bringers(masses, pantry, element=element)
         if not keys:
             continue
@@ -195,7 +230,7 @@ def _migrations(
 def _words(element: str, share: float, dry: float, entry: Entry, ingredients: str) -> str:
     pliable, sticky = entry.rows["category_1"], entry.rows["category_2"]
     held = say(
-        "safety-migration-held", element=say(_ELEMENTS[element]), ingredients=ingredients,
+        "safety-migration-held", element=say(ELEMENTS[element]), ingredients=ingredients,
         share=plain(1e6 * share), dry=plain(1e6 * dry), pliable=f"{pliable.printed:,.0f}",
         sticky=f"{sticky.printed:,.0f}", start=entry.facts["valid_from"].isoformat(),
     )  # fmt: skip

@@ -13,6 +13,7 @@ safety-remark-wine-product = { $ingredient }: comes from the crust in wine barre
 safety-remark-vinegar-alcohol = { $ingredient }: made by way of alcohol, of which traces may be left; opinions differ on whether that matters.
 safety-remark-alcohol = { $ingredient }: contains alcohol; many Muslims and others keep none in the house, and not for touching either.
 safety-remark-corn-ferment = { $ingredient }: today made by moulds or bacteria from sugar of maize, wheat or other plants; some ask about that at Passover.
+safety-remark-corn-perhaps = { $ingredient }: may hold starch or sugar of maize; whoever does not bear maize reads the packet.
 safety-remark-sugar-char = { $ingredient }: some refineries clean cane sugar over bone char; vegans, Hindus and others may ask; beet sugar never is.
 safety-remark-glycerine-origin = { $ingredient }: glycerine comes from plants, animals or petroleum, and not every label says from which.
 safety-remark-fat-origin = { $ingredient }: some white fats mix in lard or tallow, and an emulsifier may be of animal fat; look for “vegetable” or a seal.

@@ -3,6 +3,7 @@
 safety-no-dough = The dough would weigh { $mass } g. Give the mass of the dough that came out, above 0.
 safety-age = Lumped has no figure for an age of { $age } years. Give an age from { $first } to { $last }.
 safety-no-need = “{ $need }” is no need that Lumped knows. Choose one of: { $known }.
+safety-need-near = “{ $need }” is no need that Lumped knows. Did you mean: { $near }?
 safety-no-diet = “{ $diet }” is no diet that Lumped knows. Did you mean: { $near }?
 safety-no-limit = The handbook has no limit for “{ $element }” in toys. Choose one of: { $known }.
 safety-no-limit-yet = The handbook has no limit for toys on { $date }. Choose a day from { $start } on.
@@ -11,15 +12,21 @@ safety-no-limit-yet = The handbook has no limit for toys on { $date }. Choose a 
 
 safety-need-coeliac = coeliac disease
 safety-need-nuts = a nut allergy
+safety-need-gluten = no gluten
+safety-need-shellfish = an allergy to shellfish
+safety-need-vegan = a vegan life
 safety-need-allergy = an allergy to { $allergen }
 safety-table-holds = “{ $dough }” must leave the table: { $ingredient } in it is not for somebody with { $need }.
 safety-table-perhaps = Ask before “{ $dough }” comes to the table: { $ingredient } in it may not suit somebody with { $need }. Read its packet.
 safety-table-leave = One child’s need holds for the whole table: dough sticks to hands, and hands go from dough to dough. Take the named doughs away, wash table, tools and hands, and start with fresh dough.
 safety-table-stay = As far as the ingredients tell, no dough here has to leave the table. Use bowls and rolling pins that are clean of other doughs.
-safety-table-coeliac = One child with coeliac disease makes the whole table gluten-free. Flour dust hangs in the air and settles on everything: nobody opens wheat flour in the same room. Buy flours and starches that are labelled gluten-free (at most { $limit } mg of gluten in a kilogram); rice or corn flour from an ordinary mill often is not.
+safety-table-coeliac = One child with coeliac disease, or who must leave gluten for another reason, makes the whole table gluten-free. Flour dust hangs in the air and settles on everything: nobody opens wheat flour in the same room. Buy flours and starches that are labelled gluten-free (at most { $limit } mg of gluten in a kilogram); rice or corn flour from an ordinary mill often is not.
 safety-table-wheat = A wheat allergy is not coeliac disease: skin and breath can react within minutes, to dust as well, and starch that is sold as gluten-free can still be made from wheat. Ask the family what happens and what to do then.
 safety-table-oats = Oats hold a protein much like gluten, and ordinary oats are mixed with wheat. Oats labelled gluten-free (at most { $limit } mg in a kilogram) suit most people with coeliac disease, not all: the family decides.
 safety-table-starch = Only wheat starch labelled gluten-free (at most { $limit } mg in a kilogram) is made for people with coeliac disease; it must still name wheat, and ordinary wheat starch is not for them. Read the packet before you send it away.
+safety-table-nuts = Nut dust and nut oil travel on hands, cloths and snacks: nobody brings nuts or spreads of them that day, all wash hands before they come to the table, and an adult knows where the child’s medicine is.
+safety-table-corn = Maize hides behind other names: starch, glucose, dextrose, syrup, icing sugar, baking powder, citric and ascorbic acid may be made of it, and no law lists it as an allergen in Europe or America. The family knows which ones matter.
+safety-table-vegan = Who lives vegan is not made ill by another’s dough; but one dough for all leaves nobody out.
 safety-table-ask = Ask every family before the day, and believe them. Their doctor decides, not this program.
 
 ## Doses
