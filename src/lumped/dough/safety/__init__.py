@@ -10,7 +10,7 @@ from lumped.dough.safety.caution import Caution
 from lumped.dough.safety.cautions import cautions_on
 from lumped.dough.safety.contents import element_share
 from lumped.dough.safety.diets import DIETS, Remark, Suits, remarks_on, suits
-from lumped.dough.safety.doses import Dose, Helping, doses, helpings, salt_share
+from lumped.dough.safety.doses import Dose, Helping, doses, helpings, near_doses, salt_share
 from lumped.dough.safety.known import KNOWN, caution, cautions_of
 from lumped.dough.safety.metals import Migration, amount_at_limit, limits_on, migration
 from lumped.dough.safety.needs import known_needs, need_in_words, need_named
@@ -44,6 +44,7 @@ __all__ = [
     "known_needs",
     "limits_on",
     "migration",
+    "near_doses",
     "need_in_words",
     "need_named",
     "remarks_on",

@@ -4,7 +4,7 @@
 the atoms that went in. A figure that is an interval is read at its careful end in sentences.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -19,7 +19,7 @@ from lumped.quantities import Provenance, Value
 from lumped.reference import Entry, handbook
 from lumped.texts import say
 
-__all__ = ["Dose", "Helping", "doses", "helpings", "salt_share"]
+__all__ = ["Dose", "Helping", "doses", "helpings", "near_doses", "salt_share"]
 
 _SALT_PER_SODIUM = "NaCl"
 _EATEN = {"child": 0.25, "dog": 1.0}  # dough that one may get down at most, from memory [kg]
@@ -82,7 +82,7 @@ class Dose:
             "key": self.key, "figure": self.figure, "name": entry.name, "formula": entry.facts["formula"],
             "eater": self.eater, "age_years": self.age if self.eater == "child" else None,
             "eater_mass_kg": self.eater_mass, "amount": self.amount.as_dict(), "dough": self.dough.as_dict(),
-            "lumps": self.lumps, "near": self.is_near, "ingredients": list(self.ingredients), "words": self.words,
+            "lumps": self.lumps, "ingredients": list(self.ingredients), "words": self.words,
             "published": {
                 "value": row.printed, "low": row.low, "high": row.high, "unit": row.unit, "page": row.page,
                 "note": row.note, "provenance": row.value.provenance.as_dict(),
@@ -243,6 +243,29 @@ def doses(
     weighs = {"child": child_mass(age).mean, "dog": dog_mass().mean if dog is None else dog}
     found = _doses(masses, float(whole(dough_mass)), pantry, weighs, age)
     return tuple(sorted(found, key=lambda each: each.dough.low))
+
+
+def near_doses(found: Iterable[Dose], masses: Mapping[str, ArrayLike], pantry: Pantry) -> tuple[Dose, ...]:
+    """Choose the doses that matter: in so much dough as somebody may get down, potassium only where a salt of it is.
+
+    Parameters
+    ----------
+    found : iterable of Dose
+        All doses of a dough.
+    masses : mapping of str to float
+        What went in of each ingredient. [kg]
+    pantry : Pantry
+        What the ingredients are made of.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> bowl = {"plain-flour": 0.25, "table-salt": 0.1, "cream-of-tartar": 0.02}
+    >>> "potassium-child" in {each.key for each in near_doses(doses(bowl, 0.6, pantry()), bowl, pantry())}
+    False
+    """
+    by_the_spoon = bringers(masses, pantry, compound="potassium-chloride")  # else no more of it than fruit has
+    return tuple(each for each in found if each.is_near and (each.key != "potassium-child" or by_the_spoon))
 
 
 def _doses(

@@ -21,7 +21,7 @@ from lumped.texts import say
 __all__ = ["ELEMENTS", "Migration", "amount_at_limit", "limit_rows", "limits_on", "migration"]
 
 Category = Literal["category_1", "category_2"]
-ELEMENTS = {"Al": "safety-element-aluminium", "B": "safety-element-boron"}
+ELEMENTS = {"Al": "care-element-Al", "B": "care-element-B"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from lumped.dough.safety.bowl import Bowl
 from lumped.dough.safety.caution import Caution
 from lumped.dough.safety.contents import plain
-from lumped.dough.safety.doses import Dose
+from lumped.dough.safety.doses import Dose, near_doses
 from lumped.dough.safety.known import caution
 from lumped.pantry import Pantry
 from lumped.quantities import Provenance, Status
@@ -57,13 +57,8 @@ def _salt(bowl: Bowl) -> Caution:
 
 def doses_worth_saying(bowl: Bowl) -> tuple[Dose, ...]:
     """Give the doses of something other than salt that lie in dough that may be eaten."""
-    return tuple(dose for dose in bowl.doses.values() if _is_worth_saying(dose, bowl))
-
-
-def _is_worth_saying(dose: Dose, bowl: Bowl) -> bool:
-    if dose.key == "potassium-child" and not bowl.bringing(compound="potassium-chloride"):
-        return False  # as much potassium as fruit has, not a salt of it by the spoon
-    return (dose.key, dose.figure) in _OTHER_DOSES and dose.is_near
+    near = near_doses(bowl.doses.values(), bowl.masses, bowl.pantry)
+    return tuple(dose for dose in near if (dose.key, dose.figure) in _OTHER_DOSES)
 
 
 def _other_dose(dose: Dose) -> Caution:

@@ -48,8 +48,6 @@ safety-dose-aluminium-child-day_per_kg = { $dough } g of it hold { $milligrams }
 
 ## Metals and the law
 
-safety-element-aluminium = aluminium
-safety-element-boron = boron
 safety-migration-held = A kilogram of this dough holds { $share } mg of { $element } (from { $ingredients }), { $dry } mg once it is dry. Since { $start } European law lets { $pliable } mg migrate from a kilogram of a pliable toy, { $sticky } mg from a sticky one.
 safety-migration-none = Even if all of it migrated, both limits would hold while the dough is fresh.
 safety-migration-sticky = If all of it migrated, the limit for sticky toys would be passed; only a laboratory can tell how much does.
