@@ -4,22 +4,21 @@ Workers of the pool answer what takes long; what is light (`walled`) a thread of
 """
 
 import json
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from hashlib import sha256
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.changing import changes_to
 from lumped.app.given import Given, labels_laid_out, laid_out
-from lumped.app.own import kneading_of, shop_of
+from lumped.app.own import kneading_of
 from lumped.app.sources import told_of
 
 if TYPE_CHECKING:
     from lumped.dough.swap import Proposal, Swap
-    from lumped.pantry import Pantry
     from lumped.quantities import Value
 
-__all__ = ["LAMPS_FIRST", "Question", "cared", "mixed", "salted", "swapped", "wall_lasts", "walled"]
+__all__ = ["LAMPS_FIRST", "Question", "mixed", "salted", "swapped", "wall_lasts", "walled"]
 
 Report = Callable[[float], None]
 LAMPS_FIRST = "lamp-red"
@@ -45,6 +44,7 @@ class Question:
 def swapped(question: Question, report: Report) -> dict[str, Any]:
     """Look for other recipes: `proposals`, what stands in the way (`blockers`), `notes`, each number's source."""
     from lumped.app.swaps import swap
+    from lumped.dough.safety import caution
     from lumped.texts import say
 
     said = question.said
@@ -60,7 +60,7 @@ def swapped(question: Question, report: Report) -> dict[str, Any]:
         "proposals": [_proposal(each, found, question.given, number, sources)
                       for number, each in enumerate(found.proposals, 1)],
         "blockers": [] if found.proposals or found.unchanged else blockers,
-        "notes": [*found.shared_notes, say("swap-kept"), *priced, say("caution-rules")] if found.proposals else [],
+        "notes": [*found.shared_notes, say("swap-kept"), *priced, caution("rules").brief] if found.proposals else [],
         "sources": sources,
     }  # fmt: skip
 
@@ -176,55 +176,6 @@ def mixed(question: Question, report: Report) -> dict[str, Any]:
         "corners": list(found.corners), "least": found.least.tolist(), "size": found.size,
         "total": _MILLI * found.total, "point": found.point.tolist(), "sentences": [say("map-middle"), *priced],
     }  # fmt: skip
-
-
-def cared(question: Question, report: Report) -> dict[str, Any]:
-    """Say who may touch a dough: `allergens`, `diets`, `cautions` and `remarks` in words, and each caution's source."""
-    from datetime import date
-
-    from lumped.app.care import care
-    from lumped.texts import say
-
-    said = question.said
-    with laid_out(question.given) as path:
-        found = care(path, on=date.fromisoformat(said["on"]), age=_number(said["age"]) or 2.0,
-                     dog=_number(said["dog"]), labels=labels_laid_out(question.given))  # fmt: skip
-    report(1.0)
-    shop = shop_of(question.given)
-    lists = (("eu", found.allergens.eu), ("us", found.allergens.us), ("traces", found.allergens.traces))
-    return {
-        "allergens": [(say(f"care-{where}"), _named(there, shop)) for where, there in lists],
-        "diets": [(diet, each.fits, say("care-fits") if each.fits else each.why)
-                  for diet, each in found.diets.items()],
-        "cautions": [(f"caution-{k}", each.severity, each.words) for k, each in enumerate(found.cautions)],
-        "remarks": [each.words for each in found.remarks],
-        "sources": {f"caution-{k}": told_of(say("web-caution-source"), each.provenance)
-                    for k, each in enumerate(found.cautions)},
-    }  # fmt: skip
-
-
-def _number(text: str) -> float | None:
-    """Read a figure as a person writes it; nothing where nothing is said.
-
-    Raises
-    ------
-    InputError
-        If it is none.
-    """
-    from lumped.errors import InputError
-
-    if not text.strip():
-        return None
-    try:
-        return float(text.replace(",", "."))
-    except ValueError:
-        raise InputError("web-no-number", text=text) from None
-
-
-def _named(there: Mapping[str, Iterable[str]], shop: "Pantry") -> list[str]:
-    return [
-        f"{name} ({', '.join(shop[key].name if key in shop else key for key in keys)})" for name, keys in there.items()
-    ]
 
 
 def walled(given: Given, thick: float, touch: float, lamp: str) -> dict[str, Any]:

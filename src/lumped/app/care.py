@@ -185,15 +185,17 @@ def care_at_table(
     from lumped.dough import read_recipe
 
     shop = shop_with(labels)
-    return tended([read_recipe(path, shop) for path in paths], [str(path) for path in paths], shop, needs=needs,
-                  on=on, age=age, dog=dog)  # fmt: skip
+    recipes = [read_recipe(path, shop) for path in paths]
+    names = _told_apart([each.title for each in recipes])
+    places = [str(path) for path in paths]
+    return tended(recipes, places, shop, names=names, needs=needs, on=on, age=age, dog=dog)
 
 
 def tended(
-    recipes: "Sequence[Recipe]", places: Sequence[str], shop: "Pantry", *, needs: Sequence[str], on: date, age: float,
-    dog: float | None,
+    recipes: "Sequence[Recipe]", places: Sequence[str], shop: "Pantry", *, names: Sequence[str], needs: Sequence[str],
+    on: date, age: float, dog: float | None,
 ) -> CareTable:  # fmt: skip
-    """Say what to mind with the doughs of recipes that are read; the rest as in `care_at_table`."""
+    """Say what to mind with the doughs of recipes that are read, each with a name of its own; see `care_at_table`."""
     from lumped.dough.safety import child_mass, dog_mass, fit_for_table
     from lumped.dough.safety.metals import limit_rows
     from lumped.errors import InputError
@@ -201,7 +203,6 @@ def tended(
 
     if dog is not None and not 0.5 <= dog <= 120:
         raise InputError("care-dog", mass=f"{dog:g}")
-    names = _told_apart([each.title for each in recipes])
     fit = fit_for_table({name: each.masses for name, each in zip(names, recipes, strict=True)}, needs, shop)
     weighed = dog_mass() if dog is None else Value.exact(dog, "kg", Provenance(status=Status.MEASURED, note="as given"))
     return CareTable(

@@ -49,8 +49,8 @@ class DoseRow:
         Which.
     words, amount, held : str
         What it is, how much of the substance, and how much dough holds it (of a helping: what share of a day it is).
-    source : str
-        Where the dose was published, or what it is worth.
+    source, note : str
+        Where the dose was published, or what it is worth; and what is to be known of it.
     provenance : Provenance
         Where all of its figures come from.
     """
@@ -60,6 +60,7 @@ class DoseRow:
     amount: str
     held: str
     source: str
+    note: str
     provenance: "Provenance"
 
 
@@ -106,6 +107,7 @@ def _helping(each: "Helping") -> DoseRow:
         key=f"helping-{each.key}", words=say(f"care-helping-{each.key}"), provenance=each.provenance,
         amount=say("care-grams", grams=plain(_GRAMS * each.salt)),
         held=say("care-helping-day", share=plain(_PER_CENT * each.of_a_day)), source="sacn-2003",
+        note=each.words,
     )  # fmt: skip
 
 
@@ -119,6 +121,7 @@ def _dose(each: "Dose") -> DoseRow:
         amount=say("care-grams", grams=_from_to(each.amount)), provenance=each.provenance,
         held=say("care-grams-of-dough", grams=_from_to(each.dough)),
         source=", ".join((*origin.sources, row.page.split(",")[0])) if origin.sources else origin.status.value,
+        note=each.words,
     )  # fmt: skip
 
 

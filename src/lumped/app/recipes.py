@@ -27,6 +27,7 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
     """
     from lumped.app.own import recipe_of, shop_of, taught
     from lumped.dough import knead
+    from lumped.dough.safety import caution
     from lumped.dough.what_if import what_if
     from lumped.texts import say
 
@@ -52,7 +53,7 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
         "ingredients": [
             (shop.find(each["ingredient"]).name, each.get("as_needed_g")) for each in document["ingredients"]
         ],
-        "cautions": [*dough.cautions, say("caution-rules")],
+        "cautions": [*dough.cautions, caution("rules").brief],
         "method": document.get("method", {}).get("cooked", "pot"),
         "temperature": say("web-temperature", degrees=f"{document.get('temperature_degC', 20):g}"),
         "story": str(document.get("story", "")),

@@ -10,17 +10,15 @@ from nicegui.element import Element
 
 from lumped.app.asking import Question
 from lumped.app.beside import besides
-from lumped.app.examples import example_recipe, example_recipes
 from lumped.app.given import Given
-from lumped.app.shelf import title_in
-from lumped.errors import LumpedError
 from lumped.texts import say
 from lumped.web import paths
-from lumped.web.asked import Asked, asked_recipe
+from lumped.web.asked import Asked
 from lumped.web.choosing import put_region, tick
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
 from lumped.web.looks import lead_to, sorry
+from lumped.web.others import RECENT, offered, recipes_at, told_apart
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
 from lumped.web.tally import Cell, tally
@@ -29,7 +27,6 @@ from lumped.web.words import Words
 __all__ = ["beside_page"]
 
 _MOST = 3  # others; a fifth column can't be read
-_RECENT = 12  # documents of the notebook, and revisions of one
 
 
 async def beside_page(kitchen: Kitchen, asked: PageArguments) -> None:
@@ -54,7 +51,7 @@ class _BesidePage:
     async def _begin(self) -> None:
         """Offer what there is, the dough as it is written or was first, then ask."""
         itself = self._itself()
-        there = itself | _examples() | await asyncio.to_thread(self._kept) | itself
+        there = itself | await offered(self._kitchen) | itself
         there.pop(self._asked.address, None)
         self._chosen = [each for each in self._chosen if each in there] or list(there)[:1]
         with self._choice:
@@ -66,18 +63,11 @@ class _BesidePage:
         written = {self._asked.page: say("web-beside-written")} if self._asked.changes else {}
         if self._asked.kept is None:
             return written
-        older = self._asked.kept.history[:-1][-_RECENT:][::-1]
+        older = self._asked.kept.history[:-1][-RECENT:][::-1]
         return written | {
             paths.old(each.document, each.number): say("beside-revision", title=each.title, number=each.number)
             for each in older if not each.removed
         }  # fmt: skip
-
-    def _kept(self) -> dict[str, str]:
-        try:
-            leaves = self._kitchen.shelf.leaves(kind="recipe")[:_RECENT]
-        except LumpedError:
-            return {}
-        return {paths.kept(each.entry.document): each.entry.title for each in leaves}
 
     async def _tick(self, address: str, chosen: bool) -> None:
         self._chosen = [each for each in self._chosen if each != address] + ([address] if chosen else [])
@@ -95,12 +85,12 @@ class _BesidePage:
             with self._found:
                 Words("p", say("web-beside-begin", most=_MOST), "soft")
             return
-        others = [each for address in self._chosen if (each := await asked_recipe(self._kitchen, {"of": address}))]
+        others = await recipes_at(self._kitchen, self._chosen)
         if len(others) < len(self._chosen):
             with self._trouble:
                 sorry(say("web-no-dough"))
             return
-        names = _told_apart([self._asked, *others])
+        names = told_apart([self._asked, *others])
         given = [await asyncio.to_thread(self._kitchen.shelf.with_own, each.given) for each in (self._asked, *others)]
         self._later.ask(_question(given, names, self._region))
 
@@ -133,19 +123,3 @@ class _BesidePage:
 
 def _question(given: Sequence[Given], names: Sequence[str], region: str) -> Question:
     return Question(given=given[0], others=tuple(given[1:]), said={"names": list(names), "region": region})
-
-
-def _examples() -> dict[str, str]:
-    there = {name: example_recipe(name) for name in example_recipes()}
-    return {paths.dough(name): title_in(Given(name=name, text=text)) for name, text in there.items() if text}
-
-
-def _told_apart(sides: Sequence[Asked]) -> list[str]:
-    """Name the sides: by title, with the revision of one that has gone on, and with changes said."""
-    names = []
-    for each in sides:
-        old = each.kept is not None and each.kept.old
-        name = say("beside-revision", title=each.title, number=each.kept.revision.number) if old and each.kept else ""
-        name = name or each.title
-        names.append(say("web-beside-changed", title=name) if each.changes and "title" not in each.changes else name)
-    return [name if names.count(name) == 1 else f"{name} ({number})" for number, name in enumerate(names, 1)]

@@ -1,23 +1,36 @@
-"""Who may touch a dough, who must not eat it, and what to mind."""
+"""Who may touch a dough, who must not eat it, what to mind, and which doughs may stand on a table for its children."""
 
-from collections.abc import Mapping
+import asyncio
+from collections.abc import Mapping, Sequence
 from datetime import date
+from functools import partial
 from typing import Any
 
-from nicegui import PageArguments, html
+from nicegui import PageArguments, html, ui
 from nicegui.element import Element
 
-from lumped.app.asking import Question, cared
+from lumped.app.asking import Question
+from lumped.app.asking_care import cared
+from lumped.dough.safety import known_needs, need_named
+from lumped.errors import InputError
 from lumped.texts import say
 from lumped.web.asked import Asked
+from lumped.web.choosing import tick
 from lumped.web.fields import field
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
+from lumped.web.looks import lead_to
+from lumped.web.others import offered, recipes_at, told_apart
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
+from lumped.web.tally import tally
 from lumped.web.words import Words
 
 __all__ = ["care_page"]
+
+_GLUTEN = "cereals containing gluten"
+_OFTEN = ("coeliac", _GLUTEN, "wheat", "nuts", "peanuts", "tree nuts", "milk", "eggs", "soybeans", "sesame", "corn",
+          "vegan")  # fmt: skip
 
 
 async def care_page(kitchen: Kitchen, asked: PageArguments) -> None:
@@ -27,53 +40,81 @@ async def care_page(kitchen: Kitchen, asked: PageArguments) -> None:
 
 class _CarePage:
     def __init__(self, kitchen: Kitchen, asked: Asked) -> None:
-        self._asked = asked
-        self._age, self._dog = asked.options.get("age", "2"), asked.options.get("dog", "")
+        self._kitchen, self._asked = kitchen, asked
+        self._written = {"age": asked.options.get("age", "2"), "dog": asked.options.get("dog", "")}
+        self._needs = _understood(_parted(asked.options.get("child", "")))
+        self._chosen = _parted(asked.options.get("others", ""))
+        self._sides = [asked]
         self._told: Mapping[str, Any] = {}
         self._sources = Sources(lambda what: self._told[what])
         with html.section().classes("slip wishes"):
-            self._put("age", say("web-care-age"), self._age)
-            self._put("dog", say("web-care-dog"), self._dog)
+            self._put_needs()
+            self._choice: Element = html.div()
+            self._put("age", say("web-care-age"))
+            self._put("dog", say("web-care-dog"))
         self._later = Later(kitchen, cared, self._show)
         self._found: Element = html.div().classes("proposals").mark("care-found").props("aria-live=polite")
-        self._ask()
+        ui.timer(0.01, self._begin, once=True)
 
-    def _put(self, name: str, label: str, value: str) -> None:
-        place = field(name, label, value, maxlength=6, inputmode="decimal")
+    def _put_needs(self) -> None:
+        seldom = [each for each in known_needs() if each not in _OFTEN]
+        tick(say("web-care-needs"), [(each, _short(each)) for each in _OFTEN], self._needs, self._tick_need)
+        with html.details().classes("more-needs") as more:
+            more.props.update({"open": True} if set(seldom) & set(self._needs) else {})
+            Words("summary", say("web-care-more-needs"))
+            tick(say("web-care-more-needs"), [(each, each) for each in seldom], self._needs, self._tick_need)
+
+    def _put(self, name: str, label: str) -> None:
+        place = field(name, label, self._written[name], maxlength=6, inputmode="decimal")
         written = next(each for each in place.descendants() if each.tag == "input")
-        written.on("input", lambda event: self._say(name, str(event.args)), throttle=0.4, leading_events=False,
+        written.on("input", partial(self._say, name), throttle=0.4, leading_events=False,
                    js_handler="(event) => emit(event.target.value)")  # fmt: skip
 
-    def _say(self, name: str, value: str) -> None:
-        if name == "age":
-            self._age = value
-        else:
-            self._dog = value
-        self._ask()
+    async def _begin(self) -> None:
+        """Offer the other doughs, then ask."""
+        there = await offered(self._kitchen)
+        there.pop(self._asked.page, None)
+        self._chosen = [each for each in self._chosen if each in there]
+        with self._choice:
+            tick(say("web-care-others"), list(there.items()), self._chosen, self._tick_other)
+        await self._ask()
 
-    def _ask(self) -> None:
-        tell_address("care", self._asked, age=self._age, dog=self._dog)
-        said = {"on": date.today().isoformat(), "age": self._age, "dog": self._dog}
-        self._later.ask(Question(given=self._asked.given, said=said))
+    async def _say(self, name: str, event: Any) -> None:
+        self._written[name] = str(event.args)
+        await self._ask()
+
+    async def _tick_need(self, need: str, chosen: bool) -> None:
+        self._needs = [each for each in self._needs if each != need] + ([need] if chosen else [])
+        await self._ask()
+
+    async def _tick_other(self, address: str, chosen: bool) -> None:
+        self._chosen = [each for each in self._chosen if each != address] + ([address] if chosen else [])
+        await self._ask()
+
+    async def _ask(self) -> None:
+        tell_address("care", self._asked, child=",".join(self._needs), others=",".join(self._chosen), **self._written)
+        self._sides = [self._asked, *await recipes_at(self._kitchen, self._chosen)]
+        given = [await asyncio.to_thread(self._kitchen.shelf.with_own, each.given) for each in self._sides]
+        said = {"on": date.today().isoformat(), "needs": self._needs, "names": told_apart(self._sides), **self._written}
+        self._later.ask(Question(given=given[0], others=tuple(given[1:]), said=said))
 
     def _show(self, found: Mapping[str, Any]) -> None:
         self._told = found["sources"]
         self._found.clear()
         with self._found:
+            if found["standing"]:
+                self._put_table(found)
             with html.section().classes("slip"):
                 Words("h2", say("web-care-allergens"))
                 for words, named in found["allergens"]:
                     Words("h3", words)
                     _list(named or [say("web-care-none")])
             with html.section().classes("slip"):
-                Words("h2", say("web-care-diets"))
-                with html.dl().classes("numbers diets"):
-                    for diet, fits, words in found["diets"]:
-                        Words("dt", diet)
-                        Words("dd", words, "" if fits else "not-fit")
-                if found["remarks"]:
-                    Words("h3", say("heading-remarks"))
-                    _list(found["remarks"])
+                _put_diets(found)
+            if found["doses"]:
+                self._put_doses(found)
+            if found["metals"]:
+                _put_metals(found)
             with html.section().classes("slip wide").mark("cautions"):
                 Words("h2", say("heading-cautions"))
                 with html.ul().classes("cautions"):
@@ -82,8 +123,67 @@ class _CarePage:
                             Words("span", words)
                             self._sources.figure(key, say("web-source-ask"))
 
+    def _put_table(self, found: Mapping[str, Any]) -> None:
+        """Show which doughs may stand on the table, what that means for all, and what would mend it."""
+        with html.section().classes("slip wide").mark("standing"):
+            Words("h2", say("web-care-table"))
+            rows = [(dough, partial(Words, "b", words, f"stands {state}"), "; ".join(because))
+                    for dough, state, words, because in found["standing"]]  # fmt: skip
+            tally([say(f"column-care-{each}") for each in ("dough", "stands", "because")], rows, on_phone="packed")
+            _list([*found["whole_table"], *found["packets"]])
+            with html.div().classes("takes"):
+                for number, dough, diets, without in found["mends"]:
+                    address = self._sides[number].ask("swap", diet=",".join(diets), without=",".join(without))
+                    lead_to(say("web-care-mend", dough=dough), address, f"mend-{number}", "take ink")
 
-def _list(words: list[str]) -> None:
+    def _put_doses(self, found: Mapping[str, Any]) -> None:
+        with html.section().classes("slip wide").mark("doses"):
+            Words("h2", say("web-care-doses"))
+            Words("p", found["eaters"], "soft")
+            rows = [(words, amount, partial(self._sources.figure, key, held), source)
+                    for key, words, amount, held, source in found["doses"]]  # fmt: skip
+            tally([say(f"column-care-{each}") for each in ("dose", "amount", "held", "source")], rows, on_phone="sides")
+
+
+def _put_diets(found: Mapping[str, Any]) -> None:
+    Words("h2", say("web-care-diets"))
+    with html.dl().classes("numbers diets"):
+        for diet, fits, words in found["diets"]:
+            Words("dt", diet)
+            Words("dd", words, "" if fits else "not-fit")
+    if found["remarks"]:
+        Words("h3", say("heading-remarks"))
+        _list(found["remarks"])
+
+
+def _put_metals(found: Mapping[str, Any]) -> None:
+    with html.section().classes("slip wide").mark("metals"):
+        Words("h2", found["metals_heading"])
+        columns = ("metal", "in-dough", "dry", "pliable", "sticky", "valid")
+        tally([say(f"column-care-{each}") for each in columns], found["metals"], on_phone="sides")
+        Words("p", say("safety-no-certificate"), "soft")
+
+
+def _list(words: Sequence[str]) -> None:
     with html.ul().classes("notes"):
         for each in words:
             Words("li", each)
+
+
+def _short(need: str) -> str:
+    return say("web-care-gluten") if need == _GLUTEN else need
+
+
+def _parted(words: str) -> list[str]:
+    return [each for each in words.split(",") if each]
+
+
+def _understood(words: Sequence[str]) -> list[str]:
+    """Give the needs that an address names; what is none is left out."""
+    needs = []
+    for each in words:
+        try:
+            needs.append(need_named(each))
+        except InputError:
+            continue
+    return list(dict.fromkeys(needs))

@@ -20,7 +20,7 @@ from lumped.texts import say
 __all__ = ["Mend", "Reason", "TableFit", "fit_for_table"]
 
 _BY_DIET = {
-    "coeliac": "gluten-free", GLUTEN: "gluten-free", **dict.fromkeys(("nuts", *NUTS), "no-nuts"), "corn": "no-corn",
+    "coeliac": "no-gluten", GLUTEN: "no-gluten", **dict.fromkeys(("nuts", *NUTS), "no-nuts"), "corn": "no-corn",
     "vegan": "vegan",
 }  # fmt: skip
 _BY_CLASS = {WHEAT: "wheat"}
@@ -140,7 +140,7 @@ def fit_for_table(doughs: Mapping[str, Mapping[str, ArrayLike]], needs: Collecti
     >>> doughs = {"salt dough": {"plain-flour": 0.125, "table-salt": 0.05}, "rice dough": {"rice-flour": 0.2}}
     >>> fit = fit_for_table(doughs, ["celiac"], pantry())
     >>> fit.leaves, fit.reasons[0].ingredient, fit.mends[0].diets
-    (('salt dough',), 'plain-flour', ('gluten-free',))
+    (('salt dough',), 'plain-flour', ('no-gluten',))
     """
     meant = tuple(dict.fromkeys(need_named(each) for each in needs))
     reasons = tuple(

@@ -74,3 +74,13 @@ care-from = from { $start }
 
 heading-care-of = Be careful with { $dough }
 heading-remarks = To ask those whom it concerns
+
+## The page
+
+web-care-needs = Somebody at the table can’t bear
+web-care-more-needs = more needs
+web-care-gluten = gluten
+web-care-others = Also on the table
+web-care-table = At this table
+web-care-mend = Something else instead of { $dough }
+web-care-doses = Doses
