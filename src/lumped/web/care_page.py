@@ -111,6 +111,10 @@ class _CarePage:
                     _list(named or [say("web-care-none")])
             with html.section().classes("slip"):
                 _put_diets(found)
+            if found["remarks"]:
+                with html.section().classes("slip"):
+                    Words("h2", say("heading-remarks"))
+                    _list(found["remarks"])
             if found["doses"]:
                 self._put_doses(found)
             if found["metals"]:
@@ -138,11 +142,10 @@ class _CarePage:
 
     def _put_doses(self, found: Mapping[str, Any]) -> None:
         with html.section().classes("slip wide").mark("doses"):
-            Words("h2", say("web-care-doses"))
-            Words("p", found["eaters"], "soft")
+            Words("h2", found["eaters"])
             rows = [(words, amount, partial(self._sources.figure, key, held), source)
                     for key, words, amount, held, source in found["doses"]]  # fmt: skip
-            tally([say(f"column-care-{each}") for each in ("dose", "amount", "held", "source")], rows, on_phone="sides")
+            tally([say(f"column-care-{each}") for each in ("dose", "amount", "held", "source")], rows, on_phone="packed")
 
 
 def _put_diets(found: Mapping[str, Any]) -> None:
@@ -151,16 +154,13 @@ def _put_diets(found: Mapping[str, Any]) -> None:
         for diet, fits, words in found["diets"]:
             Words("dt", diet)
             Words("dd", words, "" if fits else "not-fit")
-    if found["remarks"]:
-        Words("h3", say("heading-remarks"))
-        _list(found["remarks"])
 
 
 def _put_metals(found: Mapping[str, Any]) -> None:
     with html.section().classes("slip wide").mark("metals"):
         Words("h2", found["metals_heading"])
         columns = ("metal", "in-dough", "dry", "pliable", "sticky", "valid")
-        tally([say(f"column-care-{each}") for each in columns], found["metals"], on_phone="sides")
+        tally([say(f"column-care-{each}") for each in columns], found["metals"], on_phone="packed")
         Words("p", say("safety-no-certificate"), "soft")
 
 

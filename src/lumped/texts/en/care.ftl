@@ -83,4 +83,3 @@ web-care-gluten = gluten
 web-care-others = Also on the table
 web-care-table = At this table
 web-care-mend = Something else instead of { $dough }
-web-care-doses = Doses
