@@ -56,7 +56,7 @@ def _of_table(found: "CareTable") -> dict[str, Any]:
     packets = packets_to_read(found)
     return {
         "standing": [(each.dough, each.state, each.words, each.because) for each in rows],
-        "whole_table": list(found.fit.words),
+        "whole_table": [*found.fit.words, *([say("care-mend-look")] if found.fit.mends else [])],
         "mends": [(numbers[each.dough], each.dough, list(each.diets), list(each.without)) for each in found.fit.mends],
         "packets": [
             say("care-mend-packet", dough=dough, ingredients=", ".join(each)) for dough, each in packets.items()

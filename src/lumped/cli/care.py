@@ -68,6 +68,8 @@ def _mends(found: "CareTable") -> Iterator[str]:
         words += [word for diet in each.diets for word in ("--diet", diet)]
         words += [word for one in each.without for word in ("--without", one)]
         yield say("care-mend", dough=each.dough, command=shlex.join(words))
+    if found.fit.mends:
+        yield say("care-mend-look")
     for dough, ingredients in packets_to_read(found).items():
         yield say("care-mend-packet", dough=dough, ingredients=", ".join(ingredients))
 

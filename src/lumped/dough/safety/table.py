@@ -155,7 +155,7 @@ def fit_for_table(doughs: Mapping[str, Mapping[str, ArrayLike]], needs: Collecti
     return TableFit(
         needs=meant, leaves=leaves, asks=tuple(dough for dough in doughs if dough in doubted),
         stays=tuple(dough for dough in doughs if dough not in leaves and dough not in doubted),
-        reasons=reasons, mends=tuple(_mend(dough, reasons) for dough in leaves), words=_words(meant, reasons, pantry),
+        reasons=reasons, mends=tuple(_mend(dough, meant, reasons) for dough in leaves), words=_words(meant, reasons, pantry),
     )  # fmt: skip
 
 
@@ -166,12 +166,13 @@ def _reason(dough: str, need: str, ingredient: Ingredient, how: How) -> Reason:
     return Reason(dough=dough, need=need, ingredient=ingredient.key, certain=certain, words=words)
 
 
-def _mend(dough: str, reasons: Iterable[Reason]) -> Mend:
-    """Say what a swap must look for: what is surely wrong is named by its diet, its class, or itself."""
+def _mend(dough: str, needs: Iterable[str], reasons: Iterable[Reason]) -> Mend:
+    """Say what a swap must look for: every need that is a diet or a class, lest it bring another's trouble in."""
     wrong = [each for each in reasons if each.dough == dough and each.certain]
-    diets = tuple(dict.fromkeys(_BY_DIET[each.need] for each in wrong if each.need in _BY_DIET))
-    others = (_BY_CLASS.get(each.need, each.ingredient) for each in wrong if each.need not in _BY_DIET)
-    return Mend(dough=dough, diets=diets, without=tuple(dict.fromkeys(others)))
+    others = [each.ingredient for each in wrong if each.need not in _BY_DIET and each.need not in _BY_CLASS]
+    classes = [_BY_CLASS[need] for need in needs if need in _BY_CLASS]
+    diets = dict.fromkeys(_BY_DIET[need] for need in needs if need in _BY_DIET)
+    return Mend(dough=dough, diets=tuple(diets), without=tuple(dict.fromkeys((*classes, *others))))
 
 
 def _words(needs: Collection[str], reasons: tuple[Reason, ...], pantry: Pantry) -> tuple[str, ...]:

@@ -30,6 +30,7 @@ care-because-perhaps = perhaps { $ingredient } ({ $needs })
 heading-care-whole-table = For the whole table
 heading-care-mend = What would mend it
 care-mend = “{ $dough }”: { $command }
+care-mend-look = Look at what a swap proposes with the same needs before you cook it.
 care-mend-packet = “{ $dough }”: read the packet of { $ingredients }, or take one whose packet promises to be free of it.
 
 ## Doses
