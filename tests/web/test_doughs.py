@@ -163,6 +163,32 @@ async def test_care_names_allergens_and_each_caution_has_its_source(kitchen):
         assert "“four” is no number" in texts(user, "failure")[0]
 
 
+async def test_a_childs_need_holds_for_the_whole_table_and_leads_to_the_swap(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("care", SALT, {}, child="celiac,stardust", others=SUGAR))
+        await wait_for(lambda: there(user, "standing"))
+        assert within(user, "standing").count(say("care-leaves")) == 2
+        assert "plain wheat flour (coeliac)" in within(user, "standing")
+        assert "diet=no-gluten" in lead(user, "mend-0")
+        assert "ropewalk-sugar" in lead(user, "mend-1")
+        user.find(marker="tick-coeliac").trigger("change", False)
+        await wait_for(lambda: not there(user, "standing"))
+        user.find(marker="tick-peanuts").trigger("change", True)
+        await wait_for(lambda: there(user, "standing"))
+        assert within(user, "standing").count(say("care-stays")) == 2
+
+
+async def test_each_dose_says_what_holds_it_and_where_the_figure_is_from(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("care", SALT, {"alum": "9 g"}, dog="20"))
+        await wait_for(lambda: there(user, "doses"))
+        assert any("a dog of 20 kg" in each for each in within(user, "doses"))
+        assert "RCPCH 2009, p. 79" in within(user, "doses")
+        assert "2,250 mg/kg" in within(user, "metals")
+        user.find(marker="figure-dose-salt-dog-lethal_per_kg").click()
+        await wait_for(lambda: any("Merck Veterinary" in each for each in within(user, "source")))
+
+
 async def test_salt_in_a_thin_wall_takes_its_certainty(kitchen):
     async with a_person(kitchen) as user:
         await user.open(paths.ask("wall", SUGAR, {}, thick="10"))

@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from lumped.app.care import Care, CareTable
     from lumped.dough.safety import Dose, Helping
     from lumped.quantities import Provenance, Value
+    from lumped.reference import Row
 
 __all__ = ["DoseRow", "Standing", "dose_rows", "metal_rows", "packets_to_read", "standing"]
 
@@ -106,7 +107,7 @@ def _helping(each: "Helping") -> DoseRow:
     return DoseRow(
         key=f"helping-{each.key}", words=say(f"care-helping-{each.key}"), provenance=each.provenance,
         amount=say("care-grams", grams=plain(_GRAMS * each.salt)),
-        held=say("care-helping-day", share=plain(_PER_CENT * each.of_a_day)), source="sacn-2003",
+        held=say("care-helping-day", share=plain(_PER_CENT * each.of_a_day)), source=_short("sacn-2003"),
         note=each.words,
     )  # fmt: skip
 
@@ -115,14 +116,25 @@ def _dose(each: "Dose") -> DoseRow:
     from lumped.reference import handbook
 
     row = handbook().row("limits", each.key, each.figure)
-    origin = row.value.provenance
     return DoseRow(
         key=f"dose-{each.key}-{each.figure}", words=say(f"care-dose-{each.key}-{each.figure}"),
         amount=say("care-grams", grams=_from_to(each.amount)), provenance=each.provenance,
         held=say("care-grams-of-dough", grams=_from_to(each.dough)),
-        source=", ".join((*origin.sources, row.page.split(",")[0])) if origin.sources else origin.status.value,
+        source=_where(row),
         note=each.words,
     )  # fmt: skip
+
+
+def _where(row: "Row") -> str:
+    """Say where a figure was printed, or what it is worth."""
+    origin = row.value.provenance
+    return ", ".join((*map(_short, origin.sources), row.page.split(",")[0])) if origin.sources else origin.status.value
+
+
+def _short(source: str) -> str:
+    from lumped.reference import handbook
+
+    return handbook().sources[source].short
 
 
 def _from_to(mass: "Value") -> str:

@@ -3,12 +3,13 @@
 from collections.abc import Iterable
 from typing import Protocol
 
+from lumped.dough.safety import caution
 from lumped.sculpt import Part, Sculpture
 from lumped.texts import say
 
 __all__ = ["cautions_for"]
 
-_OF_ANY_DOUGH = ("stove", "not-food", "hands")
+_OF_ANY_DOUGH = ("hot", "salt-skin")  # where nobody said what is in it
 _ALWAYS = ("pack-wires", "cells", "mains", "rules")
 
 
@@ -45,6 +46,7 @@ def cautions_for(sculpture: Sculpture, parts: Iterable[_Judged]) -> tuple[str, .
         keys.append("lamp-on-pack")
     used = dict.fromkeys(lump.dough for lump in sculpture.lumps)
     of_doughs = dict.fromkeys(each for name in used for each in sculpture.doughs[name].cautions)
-    keys += () if of_doughs else _OF_ANY_DOUGH
     found = [say(f"caution-{key}") for key in keys]
-    return (*found, *of_doughs, *(say(f"caution-{key}") for key in _ALWAYS))
+    if not of_doughs:
+        found += [say("caution-not-food"), *(caution(key).brief for key in _OF_ANY_DOUGH)]
+    return (*found, *of_doughs, *(caution(key).brief for key in _ALWAYS))

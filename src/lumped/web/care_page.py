@@ -145,7 +145,8 @@ class _CarePage:
             Words("h2", found["eaters"])
             rows = [(words, amount, partial(self._sources.figure, key, held), source)
                     for key, words, amount, held, source in found["doses"]]  # fmt: skip
-            tally([say(f"column-care-{each}") for each in ("dose", "amount", "held", "source")], rows, on_phone="packed")
+            columns = [say(f"column-care-{each}") for each in ("dose", "amount", "held", "source")]
+            tally(columns, rows, on_phone="packed")
 
 
 def _put_diets(found: Mapping[str, Any]) -> None:

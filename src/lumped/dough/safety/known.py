@@ -59,7 +59,6 @@ _AS = {
     "epsom-child": "epsom-laxative", "potassium-child": "potassium", "glycerol-child": "glycerine-drink",
     "boron-child": "borax",
 }  # fmt: skip
-_UNDER_A_VERDICT = ("pack-wires", "cells", "mains")  # a verdict on a sculpture says them in the same words
 
 
 def caution(
@@ -87,9 +86,9 @@ def caution(
     Examples
     --------
     >>> caution("salt-skin").severity, caution("salt-skin").brief
-    ('injury', 'Salt stings: not on broken skin or eczema, not near eyes.')
+    ('injury', 'Salt stings: not on broken skin or eczema, not near eyes. Wash hands after.')
     """
-    kind, told = KNOWN[key], words or _words(key, slots)
+    kind, told = KNOWN[key], words or say(f"safety-caution-{key}", **slots)
     return Caution(
         key=key, severity=kind.severity, scope=kind.scope, when=kind.when, words=told,
         brief=_brief(key, slots) or told, ingredients=ingredients, provenance=provenance,
@@ -110,10 +109,6 @@ def cautions_of(ingredient: Ingredient) -> tuple[Caution, ...]:
         else caution("packet", ingredients=(ingredient.key,), names=ingredient.name)
         for key in ingredient.cautions
     )  # fmt: skip
-
-
-def _words(key: str, slots: Mapping[str, str]) -> str:
-    return say(f"caution-{key}") if key in _UNDER_A_VERDICT else say(f"safety-caution-{key}", **slots)
 
 
 def _brief(key: str, slots: Mapping[str, str]) -> str:

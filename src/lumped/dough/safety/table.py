@@ -155,7 +155,8 @@ def fit_for_table(doughs: Mapping[str, Mapping[str, ArrayLike]], needs: Collecti
     return TableFit(
         needs=meant, leaves=leaves, asks=tuple(dough for dough in doughs if dough in doubted),
         stays=tuple(dough for dough in doughs if dough not in leaves and dough not in doubted),
-        reasons=reasons, mends=tuple(_mend(dough, meant, reasons) for dough in leaves), words=_words(meant, reasons, pantry),
+        reasons=reasons, mends=tuple(_mend(dough, meant, reasons) for dough in leaves),
+        words=_words(meant, reasons, pantry),
     )  # fmt: skip
 
 

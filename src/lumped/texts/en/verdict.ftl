@@ -90,13 +90,7 @@ caution-short = SHORTED PACK: wires and cells heat within seconds. Take a wire o
 caution-lamp-hot = A lamp gets more current than it lasts with; take it out or add dough in its way.
 caution-motor = Keep hair, sleeves and fingers away from a motor's shaft and propeller.
 caution-lamp-on-pack = Never put a lamp straight on a pack: without dough in the way it burns out and can get hot.
-caution-stove = An adult cooks, and hands out dough only when it is cool: hot dough sticks and burns.
 caution-not-food = Dough for sculptures is not food. It holds a great deal of salt: keep it from small children's mouths and from pets, which it can poison.
-caution-hands = Salt stings: not on broken skin or eczema, not near eyes. Wash hands after.
-caution-pack-wires = Keep the pack's bare wires apart: touching, they heat within seconds. A resettable fuse prevents it. Take the pack off when you stop.
-caution-cells = Use alkaline or nickel cells only. No lithium packs, and no button cells or small parts near small children.
-caution-mains = Never connect anything to the mains.
-caution-rules = Local rules and a qualified person decide what is allowed where you are.
 
 ## How it was computed
 
