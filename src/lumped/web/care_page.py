@@ -62,7 +62,7 @@ class _CarePage:
         with html.details().classes("more-needs") as more:
             more.props.update({"open": True} if set(seldom) & set(self._needs) else {})
             Words("summary", say("web-care-more-needs"))
-            tick(say("web-care-more-needs"), [(each, each) for each in seldom], self._needs, self._tick_need)
+            tick(say("web-care-seldom"), [(each, each) for each in seldom], self._needs, self._tick_need)
 
     def _put(self, name: str, label: str) -> None:
         place = field(name, label, self._written[name], maxlength=6, inputmode="decimal")

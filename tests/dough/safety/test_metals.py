@@ -51,6 +51,17 @@ def test_a_dough_that_dries_holds_more_to_the_kilogram():
         + 0.5 * (1 - PANTRY["potato-starch"].composition["water"])), rel=1e-3)  # fmt: skip  # tap water holds 0.03 % salts
 
 
+def test_a_dough_that_passes_a_limit_only_once_it_is_dry_says_so():
+    """8 g of alum in 420 g of dough: 1083 mg/kg fresh, above 2250 mg/kg without its water, by hand."""
+    bowl = {"alum": 0.008, "potato-starch": 0.15, "table-salt": 0.06, "tap-water": 0.202}
+    found = migration(bowl, 0.42, PANTRY, date=NOW)[0]
+    assert 1e6 * found.share == pytest.approx(0.008 * 0.0568 / 0.42 * 1e6, rel=0.02)
+    assert (found.over, found.over_dry) == (("sticky",), ("pliable", "sticky"))
+    assert "Once it is dry, all of it would pass the limit for pliable toys too." in found.words
+    fresh = migration({"alum": 0.005, "potato-starch": 0.995}, 1.0, PANTRY, date=NOW)[0]
+    assert "Once it is dry" not in fresh.words
+
+
 def test_borax_meets_the_limits_on_boron():
     found = migration({"borax": 0.02, "potato-starch": 0.5}, 1.0, PANTRY, date=NOW)
     assert [each.element for each in found] == ["B"]

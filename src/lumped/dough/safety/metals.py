@@ -59,15 +59,19 @@ class Migration:
 
     @property
     def over(self) -> tuple[str, ...]:
-        """Which limits all of it would pass: "pliable", "sticky"."""
-        return tuple(
-            name for name, limit in (("pliable", self.pliable), ("sticky", self.sticky)) if self.share > limit.mean
-        )
+        """Which limits all of it would pass while the dough is fresh: "pliable", "sticky"."""
+        return _passed(self.share, self.pliable, self.sticky)
+
+    @property
+    def over_dry(self) -> tuple[str, ...]:
+        """Which limits all of it would pass once the dough is dry."""
+        return _passed(self.share_dry, self.pliable, self.sticky)
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it: shares are masses over the mass of the dough, worst case (all migrates)."""
         return {
             "element": self.element, "share": self.share, "share_dry": self.share_dry, "over": list(self.over),
+            "over_dry": list(self.over_dry),
             "pliable": self.pliable.as_dict(), "sticky": self.sticky.as_dict(),
             "valid_from": self.valid_from.isoformat(), "valid_to": self.valid_to and self.valid_to.isoformat(),
             "ingredients": list(self.ingredients), "words": self.words, "provenance": self.provenance.as_dict(),
@@ -234,10 +238,15 @@ def _words(element: str, share: float, dry: float, entry: Entry, ingredients: st
         share=plain(1e6 * share), dry=plain(1e6 * dry), pliable=f"{pliable.printed:,.0f}",
         sticky=f"{sticky.printed:,.0f}", start=entry.facts["valid_from"].isoformat(),
     )  # fmt: skip
-    over = share > pliable.value.mean, share > sticky.value.mean
-    found = {(True, True): "both", (False, True): "sticky", (False, False): "none"}[over]
+    over, over_dry = (_passed(each, pliable.value, sticky.value) for each in (share, dry))
+    found = "both" if len(over) == 2 else over[0] if over else "none"
+    dried = [say("safety-migration-dry", kind=" and ".join(new))] if (new := sorted({*over_dry} - {*over})) else []
     guessed = [say("safety-migration-unseen")] if pliable.value.provenance.status.value == "from memory" else []
-    return " ".join((held, say(f"safety-migration-{found}"), *guessed, say("safety-no-certificate")))
+    return " ".join((held, say(f"safety-migration-{found}"), *dried, *guessed, say("safety-no-certificate")))
+
+
+def _passed(share: float, pliable: Value, sticky: Value) -> tuple[str, ...]:
+    return tuple(name for name, limit in (("pliable", pliable), ("sticky", sticky)) if share > limit.mean)
 
 
 def dry_mass(masses: Mapping[str, float], pantry: Pantry) -> float:

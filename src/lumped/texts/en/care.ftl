@@ -80,6 +80,7 @@ heading-remarks = To ask those whom it concerns
 
 web-care-needs = Somebody at the table can’t bear
 web-care-more-needs = more needs
+web-care-seldom = Rarer, or on one list only
 web-care-gluten = gluten
 web-care-others = Also on the table
 web-care-table = At this table

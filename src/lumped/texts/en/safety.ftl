@@ -12,9 +12,9 @@ safety-no-limit-yet = The handbook has no limit for toys on { $date }. Choose a 
 
 safety-need-coeliac = coeliac disease
 safety-need-nuts = a nut allergy
-safety-need-gluten = no gluten
+safety-need-gluten = a gluten-free diet
 safety-need-shellfish = an allergy to shellfish
-safety-need-vegan = a vegan life
+safety-need-vegan = a vegan diet
 safety-need-allergy = an allergy to { $allergen }
 safety-table-holds = “{ $dough }” must leave the table: { $ingredient } in it is not for somebody with { $need }.
 safety-table-perhaps = Ask before “{ $dough }” comes to the table: { $ingredient } in it may not suit somebody with { $need }. Read its packet.
@@ -52,6 +52,7 @@ safety-migration-held = A kilogram of this dough holds { $share } mg of { $eleme
 safety-migration-none = Even if all of it migrated, both limits would hold while the dough is fresh.
 safety-migration-sticky = If all of it migrated, the limit for sticky toys would be passed; only a laboratory can tell how much does.
 safety-migration-both = If all of it migrated, both limits would be passed; only a laboratory can tell how much does. Use less, or none.
+safety-migration-dry = Once it is dry, all of it would pass the limit for { $kind } toys too.
 safety-migration-unseen = Nobody has looked these limits up in the new regulation: they are taken as unchanged.
 safety-no-certificate = This is no certificate: who sells dough or gives it away as a toy needs a laboratory and the law’s own text.
 
