@@ -28,6 +28,17 @@ ingredients = [
 cooked = "pot"
 """
 
+MILK = """
+kind = "ingredient"
+schema = 1
+title = "Quay milk powder (invented)"
+per = "100 g"
+fat_g = 1
+carbohydrate_g = 52
+protein_g = 35
+allergens = ["milk"]
+"""
+
 
 def said(capsys, *words):
     code = main(["care", *words])
@@ -83,6 +94,21 @@ def test_the_command_that_is_named_can_be_typed(capsys, tmp_path, monkeypatch):
     out = capsys.readouterr().out
     (line,) = [each for each in (out.replace("\n    ", " ")).splitlines() if "lumped swap" in each]
     assert shlex.split(line.partition("lumped ")[2])[:4] == ["swap", str(place), "--without", "wheat"]
+
+
+def test_a_packet_of_ones_own_counts_and_comes_along_in_the_swap(capsys, tmp_path, monkeypatch):
+    monkeypatch.setenv("COLUMNS", "300")
+    (tmp_path / "milk.toml").write_text(MILK, "utf-8")
+    (tmp_path / "milky.toml").write_text(ALUM.replace("alum", "Quay milk powder (invented)"), "utf-8")
+    words = [str(tmp_path / "milky.toml"), "--label", str(tmp_path / "milk.toml")]
+    assert main(["care", *words, "--child", "dairy-free", *DAY]) == 0
+    out = capsys.readouterr().out
+    assert "Quay milk powder (invented) (milk)" in out
+    command = (" ".join(out.split())).partition(": lumped ")[2].partition(" •")[0]
+    assert "--label" in command
+    assert main(shlex.split(command)) == 0
+    proposed = capsys.readouterr().out
+    assert "No longer in it: milk" in " ".join(proposed.split())
 
 
 def test_a_child_whom_no_dough_troubles_lets_all_stay(capsys):

@@ -2,7 +2,7 @@
 
 import argparse
 import shlex
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -40,14 +40,14 @@ def run(said: argparse.Namespace) -> int:
         print_json(found.as_dict())
         return 0
     if found.fit.needs:
-        _print_table(found)
+        _print_table(found, said.label)
     for each in found.doughs:
         _print_dough(each, found)
     _print_cautions(found)
     return 0
 
 
-def _print_table(found: "CareTable") -> None:
+def _print_table(found: "CareTable", labels: Sequence[Path]) -> None:
     """Print which doughs may stay, what that means for all, and what would mend it."""
     from lumped.app.care_rows import standing
     from lumped.dough.safety import need_in_words
@@ -56,10 +56,10 @@ def _print_table(found: "CareTable") -> None:
     columns = [say(f"column-care-{each}") for each in ("dough", "stands", "because")]
     print_table(columns, [(each.dough, each.words, "; ".join(each.because) or "–") for each in standing(found)])
     print_notes(say("heading-care-whole-table"), found.fit.words)
-    print_notes(say("heading-care-mend"), list(_mends(found)))
+    print_notes(say("heading-care-mend"), list(_mends(found, labels)))
 
 
-def _mends(found: "CareTable") -> Iterator[str]:
+def _mends(found: "CareTable", labels: Sequence[Path]) -> Iterator[str]:
     """Say which command would mend each dough, or which packet to read."""
     from lumped.app.care_rows import packets_to_read
 
@@ -67,6 +67,7 @@ def _mends(found: "CareTable") -> Iterator[str]:
         words = ["lumped", "swap", found.of(each.dough).place]
         words += [word for diet in each.diets for word in ("--diet", diet)]
         words += [word for one in each.without for word in ("--without", one)]
+        words += [word for label in labels for word in ("--label", str(label))]
         yield say("care-mend", dough=each.dough, command=shlex.join(words))
     if found.fit.mends:
         yield say("care-mend-look")
