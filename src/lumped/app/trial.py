@@ -60,7 +60,7 @@ class Trial:
     @property
     def words(self) -> tuple[str, ...]:
         """What should be seen, what each light means, and whether the test can tell."""
-        return (self.expected, *self.zones, self.spread, *_whether_it_tells(self))
+        return (self.expected, *self.zones, self.spread, *self.worth)
 
     @property
     def expected(self) -> str:
@@ -68,8 +68,11 @@ class Trial:
         return say(f"trial-expect-{self.kind}", **_hundred(self.seen.good))
 
     @property
-    def zones(self) -> tuple[str, ...]:
-        """Bright, faint, dark: between which resistivities, and what to do then."""
+    def lights(self) -> tuple[tuple[str, str], ...]:
+        """Each light with its sentence: "bright", "faint" or "dark", between which resistivities, what to do then.
+
+        A light that lamps never show stands at "" with its reason.
+        """
         seen, kind = self.seen, self.kind
         ends = {"below": _figure(seen.bright_below.mean), "above": _figure(seen.dark_above.mean)}
         no = "bright" if seen.go == "dark" else "dark"
@@ -77,11 +80,16 @@ class Trial:
         between = say(f"trial-say-between-{kind}{alike}", bad=self.mistake)
         what = {seen.go: say("trial-say-go"), "faint": between, no: say(f"trial-say-no-{kind}")}
         if seen.dark_above.mean == 0:
-            return (say("trial-zone-always-dark"),)
+            return (("", say("trial-zone-always-dark")),)
         if seen.bright_below.mean == 0:
-            rest = _zone("faint-first", ends, between), _zone("dark", ends, what["dark"])
-            return say("trial-zone-never-bright"), *rest
-        return tuple(_zone(state, ends, what[state]) for state in ("bright", "faint", "dark"))
+            rest = ("faint", _zone("faint-first", ends, between)), ("dark", _zone("dark", ends, what["dark"]))
+            return ("", say("trial-zone-never-bright")), *rest
+        return tuple((state, _zone(state, ends, what[state])) for state in ("bright", "faint", "dark"))
+
+    @property
+    def zones(self) -> tuple[str, ...]:
+        """The sentences of the lights."""
+        return tuple(words for _, words in self.lights)
 
     @property
     def spread(self) -> str:
@@ -91,6 +99,11 @@ class Trial:
             "trial-spread", bright_low=_figure(bright.low), bright_high=_figure(bright.high),
             dark_low=_figure(dark.low), dark_high=_figure(dark.high),
         )  # fmt: skip
+
+    @property
+    def worth(self) -> tuple[str, ...]:
+        """What batches with a mistake look like, whether the test can tell, and what tells better."""
+        return tuple(_whether_it_tells(self))
 
     @property
     def steps(self) -> tuple[str, ...]:
