@@ -143,6 +143,9 @@ def test_as_json_doses_are_figures_with_their_published_source(capsys):
     assert dose["dough"]["mean"] == pytest.approx(20 * 4e-3 / dough["salt_share"])
     pinch = dough["helpings"][0]
     assert pinch["salt_kg"] == pytest.approx(pinch["dough_kg"] * dough["salt_share"])
+    child, dog = found["child"]["mass"]["mean"], found["dog"]["mass"]["mean"]
+    assert pinch["share_of_lethal_child"] == pytest.approx(pinch["salt_kg"] / (0.75e-3 * child))  # RCPCH 2009, p. 79
+    assert pinch["share_of_illness_dog"] == pytest.approx(pinch["salt_kg"] / (2e-3 * dog))  # from memory
     assert pinch["sodium_kg"] == pytest.approx(pinch["salt_kg"] * 22.990 / 58.443, rel=1e-4)  # IUPAC molar masses
 
 

@@ -107,7 +107,10 @@ def _helping(each: "Helping") -> DoseRow:
     return DoseRow(
         key=f"helping-{each.key}", words=say(f"care-helping-{each.key}"), provenance=each.provenance,
         amount=say("care-grams", grams=plain(_GRAMS * each.salt)),
-        held=say("care-helping-day", share=plain(_PER_CENT * each.of_a_day)), source=_short("sacn-2003"),
+        held=say(
+            "care-helping-held", day=plain(_PER_CENT * each.of_a_day), lethal=plain(_PER_CENT * each.of_lethal),
+            dog=plain(_PER_CENT * each.of_illness),
+        ), source=say("care-helping-source", day=_short("sacn-2003"), child=_short("rcpch-2009")),
         note=each.words,
     )  # fmt: skip
 

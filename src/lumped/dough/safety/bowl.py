@@ -48,7 +48,7 @@ class Bowl:
     @cached_property
     def helpings(self) -> tuple[Helping, ...]:
         """A pinch and a lump of it."""
-        return helpings(self.masses, self.dough_mass, self.pantry, age=self.age)
+        return helpings(self.masses, self.dough_mass, self.pantry, age=self.age, dog=self.dog)
 
     @cached_property
     def allergens(self) -> Allergens:

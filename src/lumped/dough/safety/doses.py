@@ -100,8 +100,11 @@ class Helping:
         Which.
     dough, sodium, salt : float
         Its mass, its sodium, and all of its sodium as table salt. [kg]
-    salt_per_kg : float
-        The salt over what the child weighs. [1]
+    salt_per_kg, salt_per_dog_kg : float
+        The salt over what the child weighs, and over what the dog does. [1]
+    of_lethal, of_illness : float
+        The salt over that at which published lethal doses for the child begin, and over that from which the dog falls
+        ill. [1]
     of_a_day : float
         The salt over the most that the child should eat in a day. [1]
     provenance : Provenance
@@ -115,6 +118,9 @@ class Helping:
     sodium: float
     salt: float
     salt_per_kg: float
+    salt_per_dog_kg: float
+    of_lethal: float
+    of_illness: float
     of_a_day: float
     provenance: Provenance
     words: str
@@ -123,7 +129,9 @@ class Helping:
         """Give it as JSON shows it, in SI."""
         return {
             "key": self.key, "dough_kg": self.dough, "sodium_kg": self.sodium, "salt_kg": self.salt,
-            "salt_per_body_mass": self.salt_per_kg, "share_of_day": self.of_a_day, "words": self.words,
+            "salt_per_child_mass": self.salt_per_kg, "salt_per_dog_mass": self.salt_per_dog_kg,
+            "share_of_lethal_child": self.of_lethal, "share_of_illness_dog": self.of_illness,
+            "share_of_day": self.of_a_day, "words": self.words,
             "provenance": self.provenance.as_dict(),
         }  # fmt: skip
 
@@ -156,9 +164,9 @@ def salt_share(masses: Mapping[str, ArrayLike], dough_mass: ArrayLike, pantry: P
 
 
 def helpings(
-    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, age: float = 2.0
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, age: float = 2.0, dog: float | None = None
 ) -> tuple[Helping, ...]:
-    """Tell how much salt a pinch and a lump of a dough hold.
+    """Tell how much salt a pinch and a lump of a dough hold, against a child, a dog and what was published of both.
 
     Parameters
     ----------
@@ -170,6 +178,8 @@ def helpings(
         What the ingredients are made of.
     age : float
         Age of the child, 1 to 10 years. [a]
+    dog : float or None
+        What the dog weighs; None: a small one. [kg]
 
     Returns
     -------
@@ -185,20 +195,24 @@ def helpings(
     """
     share = float(salt_share(masses, dough_mass, pantry))
     origin = origin_of(bringers(masses, pantry, element="Na"), pantry)
-    return tuple(_helping(key, share, age, origin) for key in ("pinch", "lump"))
+    return tuple(
+        _helping(key, share, age, dog_mass().mean if dog is None else dog, origin) for key in ("pinch", "lump")
+    )
 
 
-def _helping(key: str, share: float, age: float, origin: Provenance) -> Helping:
-    dough, day, child = handbook().value("limits", "helpings", key), salt_of_a_day(age), child_mass(age)
-    salt = share * dough.mean
+def _helping(key: str, share: float, age: float, dog: float, origin: Provenance) -> Helping:
+    book, day, child = handbook(), salt_of_a_day(age), child_mass(age)
+    dough, lethal = book.value("limits", "helpings", key), book.value("limits", "salt-child", "lethal_per_kg")
+    illness, salt = book.value("limits", "salt-dog", "signs_per_kg"), share * dough.mean
     words = say(
         f"safety-helping-{key}", dough=plain(1e3 * dough.mean), salt=plain(1e3 * salt), age=f"{age:g}",
         day=plain(1e3 * day.mean), share=plain(100 * salt / day.mean),
     )  # fmt: skip
     return Helping(
         key=key, dough=dough.mean, sodium=salt * molar_mass_of("Na") / molar_mass_of(_SALT_PER_SODIUM), salt=salt,
-        salt_per_kg=salt / child.mean, of_a_day=salt / day.mean, words=words,
-        provenance=Provenance.of([origin, dough.provenance, day.provenance, child.provenance]),
+        salt_per_kg=salt / child.mean, salt_per_dog_kg=salt / dog, of_a_day=salt / day.mean, words=words,
+        of_lethal=salt / child.mean / lethal.low, of_illness=salt / dog / illness.low,
+        provenance=Provenance.of([origin, *(v.provenance for v in (dough, day, child, lethal, illness))]),
     )  # fmt: skip
 
 
