@@ -5,8 +5,8 @@ import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
 from lumped.dough.kneading import knead_middle
-from lumped.dough.texture import FeelFit, features_of, feel_of, fitted, hydration_window
-from lumped.quantities import Value
+from lumped.dough.texture import Feel, FeelFit, features_of, feel_of, fitted, hydration_window
+from lumped.quantities import Provenance, Status, Value
 
 
 def feel(grams, kind="conducting", cooked="pot", fit=None):
@@ -68,3 +68,19 @@ def test_scored_batches_narrow_the_score_and_move_it_to_what_hands_felt():
     assert after.high - after.low < before.high - before.low
     assert after.mean == pytest.approx(2.0, abs=0.3)
     assert "12 scored batches" in after.provenance.note
+
+
+@pytest.mark.parametrize(
+    ("low", "mean", "high", "word"),
+    [
+        (2.6, 3.0, 3.4, "right"),
+        (2.6, 3.2, 3.9, "right"),  # neighbours: the middle says it
+        (1.3, 3.0, 4.9, "anything from crumbly to sticky"),
+        (1.6, 2.9, 4.2, "anything from stiff to soft"),
+    ],
+)
+def test_a_wide_interval_is_not_called_right(low, mean, high, word):
+    score = Value(mean=mean, low=low, high=high, unit="", provenance=Provenance(status=Status.FROM_MEMORY))
+    feel = Feel(hydration=score, least=0.5, most=2.0, score=score)
+    assert feel.word == word
+    assert feel.figure == f"{word}: {mean:.1f} of 5 ({low:.1f} to {high:.1f})"

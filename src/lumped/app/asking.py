@@ -128,7 +128,7 @@ def _figures(
     yield place, say("swap-ratio"), "", f"× {each.ratio.text()}"
     place = f"no-{number}-feel"
     sources[place] = told_of(say("swap-feel"), each.feel.score.provenance, note=say("web-source-feel"))
-    yield place, say("swap-feel"), "", each.feel.score.text()
+    yield place, say("web-swap-feel"), "", each.feel.figure
 
 
 def _to_know(each: "Proposal", found: "Swap") -> Iterator[str]:

@@ -11,8 +11,9 @@ if TYPE_CHECKING:
     from lumped.workshop.kitchen import Line
 
 __all__ = [
-    "batch_rows", "blocks_words", "cooling_rows", "cost_words", "drawer_name", "first_words", "in_time_rows",
-    "in_time_words", "making_title", "ready_words", "shift_words", "time_text", "work_rows",
+    "batch_rows", "blocks_words", "cooling_rows", "cost_words", "drawer_name", "in_time_rows", "in_time_words",
+    "making_title", "mass_words", "party_words", "pot_words", "ready_words", "shift_words", "time_text",
+    "unpriced_words", "work_rows",
 ]  # fmt: skip
 
 _HOURS_FROM = 2 * 3600.0
@@ -28,18 +29,27 @@ def making_title(made: "Making") -> str:
     return say("making-title", title=title, **{"for": say("making-for-one", count=made.people)}) + mark
 
 
-def first_words(made: "Making") -> Iterator[str]:
-    """Say for whom, how much, and in how many batches."""
+def party_words(made: "Making") -> list[str]:
+    """Say who comes."""
+    return [f"{each.text()[:1].upper()}{each.text()[1:]}." for each in made.parties]
+
+
+def mass_words(made: "Making") -> str:
+    """Say how much hands want and is made."""
+    from lumped.quantities import rounded_text as short
+
+    mass = made.batches.mass
+    if made.wants is not None:
+        return say("making-wants", wants=short(made.wants.mean), low=short(made.wants.low), high=short(made.wants.high),
+                  reserve=f"{100 * made.reserve:.0f}", made=short(mass.mean))  # fmt: skip
+    return say("making-yields", made=short(mass.mean), low=short(mass.low), high=short(mass.high))
+
+
+def pot_words(made: "Making") -> Iterator[str]:
+    """Say in how many batches it is made, and in which pot."""
     from lumped.quantities import rounded_text as short
 
     batches = made.batches
-    mass = batches.mass
-    if made.wants is not None:
-        yield from (f"{each.text()[:1].upper()}{each.text()[1:]}." for each in made.parties)
-        yield say("making-wants", wants=short(made.wants.mean), low=short(made.wants.low), high=short(made.wants.high),
-                  reserve=f"{100 * made.reserve:.0f}", made=short(mass.mean))  # fmt: skip
-    else:
-        yield say("making-yields", made=short(mass.mean), low=short(mass.low), high=short(mass.high))
     yield say("making-first", count=batches.count, mass=short(1e3 * batches.each.mean), pot=f"{1e3 * batches.pot:g}",
               full=f"{100 * batches.full:.0f}", way=_way(made.recipe.cooked))  # fmt: skip
     if batches.count > _MANY:
@@ -171,8 +181,15 @@ def cost_words(made: "Making") -> Iterator[str]:
     person = say("making-cost-person", person=cost.person.text()) if cost.person else ""
     yield say("making-cost", whole=cost.whole.text(), batch=cost.batch.text(), person=person, money=cost.money,
               dated=cost.dated)  # fmt: skip
-    if cost.unpriced:
-        yield say("making-cost-unpriced", names=", ".join(cost.unpriced))
+    if unpriced := unpriced_words(made):
+        yield unpriced
+
+
+def unpriced_words(made: "Making") -> str:
+    """Say what has no price and is in no sum; "" if all has one."""
+    if made.cost is None or not made.cost.unpriced:
+        return ""
+    return say("making-cost-unpriced", names=", ".join(made.cost.unpriced))
 
 
 def time_text(time: "Value") -> str:

@@ -174,19 +174,17 @@ def _water_activity(done: "Kneading", region: str, given: Given) -> _Told:
 
 
 def _feel(done: "Kneading", region: str, given: Given) -> _Told:
-    from lumped.dough.texture import FEELS, feel_of
+    from lumped.dough.texture import feel_of
     from lumped.quantities import rounded_text
     from lumped.texts import say
 
     fit = taught(given, done.recipe).lessons.fit
     feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit)
-    score, word = feel.score, say(f"feel-{FEELS[round(feel.score.mean)]}")
-    figure = say("web-feel", word=word, score=f"{score.mean:.1f}", low=f"{score.low:.1f}", high=f"{score.high:.1f}")
     least, most = (f"{100 * each:.0f}" for each in (feel.least, feel.most))
     place = "inside" if feel.fits else "below" if feel.hydration.mean < feel.least else "above"
     water = rounded_text(100 * feel.hydration.mean)
     says = say(f"web-water-{place}", water=water, least=least, most=most)
-    return _Told(value=score, figure=figure, short=f"{score.mean:.1f}", says=says)
+    return _Told(value=feel.score, figure=feel.figure, short=f"{feel.score.mean:.1f}", says=says)
 
 
 def _cost(done: "Kneading", region: str, given: Given) -> _Told:

@@ -6,7 +6,7 @@ the trade's window is all that is known. Scored batches move β by Bayes' rule f
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 import numpy as np
@@ -93,6 +93,21 @@ class Feel:
     words: str = field(default="")
 
     @property
+    def word(self) -> str:
+        """The score in a word; where its interval reaches over words two apart, from which to which."""
+        low, mean, high = (round(each) for each in (self.score.low, self.score.mean, self.score.high))
+        if high - low < 2:
+            return say(f"feel-{FEELS[mean]}")
+        return say("feel-anything", low=say(f"feel-{FEELS[low]}"), high=say(f"feel-{FEELS[high]}"))
+
+    @property
+    def figure(self) -> str:
+        """The score in a word and in numbers, with its interval."""
+        score = self.score
+        return say("feel-figure", word=self.word, score=f"{score.mean:.1f}", low=f"{score.low:.1f}",
+                   high=f"{score.high:.1f}")  # fmt: skip
+
+    @property
     def fits(self) -> bool:
         """Whether the water lies in the trade's window."""
         return self.least <= self.hydration.mean <= self.most
@@ -154,13 +169,12 @@ def feel_of(recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None 
     least, most = (each.mean for each in hydration_window(recipe))
     score = fit.score(features_of(recipe, chain))
     place = "below" if hydration.mean < least else "above" if hydration.mean > most else "inside"
+    feel = Feel(hydration=hydration, least=least, most=most, score=score)
     words = say(
         f"feel-{place}", water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}",
-        feel=say(f"feel-{FEELS[round(score.mean)]}"), low=f"{score.low:.1f}", high=f"{score.high:.1f}",
+        feel=feel.word, low=f"{score.low:.1f}", high=f"{score.high:.1f}",
     )  # fmt: skip
-    if _has_no_body(chain):
-        words = say("feel-no-body")
-    return Feel(hydration=hydration, least=least, most=most, score=score, words=words)
+    return replace(feel, words=say("feel-no-body") if _has_no_body(chain) else words)
 
 
 def _has_no_body(chain: Chain) -> bool:

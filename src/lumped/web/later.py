@@ -29,10 +29,15 @@ class Later:
         What answers it.
     on_answer : callable
         Shows what came.
+    on_failure : callable
+        Takes off the page what no longer holds, when there is no answer.
     """
 
-    def __init__(self, kitchen: Kitchen, work: Work, on_answer: Callable[[Any], None]) -> None:
-        self._kitchen, self._work, self._on_answer = kitchen, work, on_answer
+    def __init__(
+        self, kitchen: Kitchen, work: Work, on_answer: Callable[[Any], None],
+        on_failure: Callable[[], None] = lambda: None,
+    ) -> None:  # fmt: skip
+        self._kitchen, self._work, self._on_answer, self._on_failure = kitchen, work, on_answer, on_failure
         self._ticket: Ticket | None = None
         self._waiting = Words("p", say("web-working"), "soft hidden-now").props("role=status").mark("waiting")
         self._trouble: Element = html.div()
@@ -41,11 +46,16 @@ class Later:
 
     def ask(self, question: Question) -> None:
         """Ask, no longer what was asked before."""
-        self._stop()
-        self._trouble.clear()
+        self.leave()
         reveal(self._waiting, True)
         self._ticket = self._kitchen.jobs.submit(self._work, question, question.key)
         self._timer.activate()
+
+    def leave(self) -> None:
+        """Ask nothing any more."""
+        self._stop()
+        self._trouble.clear()
+        reveal(self._waiting, False)
 
     def _stop(self) -> None:
         if self._ticket is not None:
@@ -63,6 +73,7 @@ class Later:
             return
         reveal(self._waiting, False)
         if answer.failure is not None:
+            self._on_failure()
             with self._trouble:
                 sorry(answer.failure["message"])
         else:

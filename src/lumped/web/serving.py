@@ -29,6 +29,7 @@ from lumped.web.first_page import ask_for_sketches, first_page
 from lumped.web.ingredient_page import ingredient_page
 from lumped.web.kept_page import kept_page
 from lumped.web.kitchen import Kitchen
+from lumped.web.make_page import make_page
 from lumped.web.maps_pages import mix_page, salt_page
 from lumped.web.notebook_page import notebook_page
 from lumped.web.nothing import nothing_here
@@ -44,7 +45,7 @@ __all__ = ["add_routes", "pages", "serve"]
 
 HOST = "127.0.0.1"
 _ASKED = {"swap": swap_page, "salt": salt_page, "mix": mix_page, "care": care_page, "wall": wall_page,
-          "beside": beside_page, "trial": trial_page}  # fmt: skip
+          "beside": beside_page, "trial": trial_page, "make": make_page}  # fmt: skip
 
 
 def serve(settings: Settings) -> None:

@@ -11,7 +11,7 @@ from nicegui.element import Element
 from lumped.texts import say
 from lumped.web.looks import press
 from lumped.web.quick import answer_to
-from lumped.web.words import Words
+from lumped.web.words import Figure, Words
 
 __all__ = ["Sources"]
 
@@ -43,7 +43,7 @@ class Sources:
 
     def figure(self, what: str, text: str = "") -> Words:
         """Put a number on the page."""
-        button = Words("button", text, "figure").mark(f"figure-{what}")
+        button = Figure("button", text, "figure").mark(f"figure-{what}")
         button.props.update({"type": "button", "aria-haspopup": "dialog", "data-figure": what})
         button.on("click", partial(self._show, what, button))
         return button

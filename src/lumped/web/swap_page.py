@@ -21,7 +21,7 @@ from lumped.web.later import Later
 from lumped.web.looks import lead_to, reveal, sorry
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
-from lumped.web.words import Words
+from lumped.web.words import Figure, Words
 
 __all__ = ["swap_page"]
 
@@ -131,7 +131,7 @@ class _SwapPage:
                     Words("dt", words)
                     with html.dd():
                         self._sources.figure(key, now)
-                        then = Words("span", say("web-before", figure=before), "soft then")
+                        then = Figure("span", say("web-before", figure=before), "soft then")
                         reveal(then, bool(before) and before != now)
             with html.details():
                 Words("summary", say("web-to-know"))

@@ -7,7 +7,7 @@ from typing import Literal
 from nicegui import html
 from nicegui.element import Element
 
-from lumped.web.words import Words
+from lumped.web.words import Figure, Words
 
 __all__ = ["Cell", "tally"]
 
@@ -59,7 +59,7 @@ def _lay_row(row: Sequence[Cell], headings: Sequence[str], numbers: Sequence[int
             if not isinstance(cell, str):
                 cell()
             elif cell:
-                Words("span", cell)
+                Figure("span", cell)
 
 
 def _side(column: int, numbers: Sequence[int]) -> str:

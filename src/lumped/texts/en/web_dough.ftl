@@ -1,7 +1,6 @@
 ### The pages of a dough: what it does, at once, and where each number comes from.
 
 web-roll = { $cm }; a roll 10 cm long and 2 cm thick has about { $resistance }.
-web-feel = { $word }: { $score } of 5 ({ $low } to { $high })
 web-water-inside = { $water } g of water to 100 g of flour, inside the trade's { $least } to { $most }.
 web-water-below = { $water } g of water to 100 g of flour, below the trade's { $least } to { $most }.
 web-water-above = { $water } g of water to 100 g of flour, above the trade's { $least } to { $most }.
@@ -120,6 +119,7 @@ web-swap-without = What is missing, or must not be in it
 web-swap-diet = Who is at the table
 web-swap-target = What it should do better
 web-swap-begin = Choose something above: recipes come at once that do without it and keep what matters.
+web-swap-feel = feel
 web-target-none = nothing in particular
 web-target-cheapest = cost least
 web-target-saltless = less sodium
