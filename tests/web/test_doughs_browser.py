@@ -79,7 +79,9 @@ def test_touching_the_map_reads_the_dough_there_and_so_do_the_arrow_keys(table):
     )
 
 
-@pytest.mark.parametrize("path", [SALT, *(f"/{what}?of={SALT}" for what in ("swap", "salt", "mix", "care", "wall", "make"))])
+@pytest.mark.parametrize(
+    "path", [SALT, *(f"/{what}?of={SALT}" for what in ("swap", "salt", "mix", "care", "wall", "make"))]
+)
 def test_no_page_of_a_dough_is_wider_than_a_phone_and_fingers_can_meet_what_lies_there(table, path):
     page = table(path, viewport=PHONE, scheme="dark")
     page.wait_for_load_state("networkidle")

@@ -17,8 +17,8 @@ from lumped.web.kitchen import Kitchen
 __all__ = ["OPTIONS", "Asked", "asked_recipe", "sorted_query", "with_own"]
 
 OPTIONS = ("of", "without", "diet", "region", "target", "vary", "first", "second", "third", "show", "age", "dog",
-           "thick", "touch", "lamp", "others", "child", "mould", "pack", "screws", "by", "people", "group", "mass", "pot",
-           "minutes", "packets")  # fmt: skip
+           "thick", "touch", "lamp", "others", "child", "mould", "pack", "screws", "by", "people", "group", "mass",
+           "pot", "minutes", "packets")  # fmt: skip
 """Words of an address that are no ingredients."""
 
 
