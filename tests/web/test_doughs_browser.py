@@ -97,3 +97,19 @@ def test_text_twice_as_large_still_fits_a_desk(table):
     page.evaluate("document.documentElement.style.fontSize = '200%'")
     assert page.evaluate("document.documentElement.scrollWidth") <= DESK["width"]
     assert not re.search(r"\bNaN\b|undefined", page.locator(".recipe").inner_text())
+
+
+def test_a_plan_for_a_class_is_kept_by_its_address_and_printed_without_its_questions(table):
+    page = table(f"/make?of={SALT}")
+    page.wait_for_selector("[data-figure=made]", timeout=30_000)
+    page.locator("input[name=people]").fill("14")
+    page.wait_for_url("**people=14**")
+    page.get_by_text("for 14 people").wait_for()
+    page.reload()
+    page.get_by_text("for 14 people").wait_for(timeout=30_000)
+    page.set_viewport_size({"width": 700, "height": 1000})  # px; paper is narrower than a desk
+    assert page.locator(".shop thead").first.is_hidden()
+    page.emulate_media(media="print")
+    assert page.locator(".shop thead").first.is_visible()
+    assert page.locator(".wishes").is_hidden()
+    assert page.locator(".caution .figure").first.is_hidden()
