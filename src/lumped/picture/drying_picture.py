@@ -57,8 +57,9 @@ class _Strip:
 
 
 def drying_svg(
-    found: Outlook, *, hours: float = 24.0, theme: ThemeName = "light", scale: float = 6.0, prefix: str = ""
-) -> str:
+    found: Outlook, *, hours: float = 24.0, theme: ThemeName = "light", scale: float = 6.0, prefix: str = "",
+    told: bool = True,
+) -> str:  # fmt: skip
     """Draw a drying piece.
 
     Parameters
@@ -73,6 +74,8 @@ def drying_svg(
         Pixels of the picture's own size for each millimetre. [1/mm]
     prefix : str
         Put before each id, so that several pictures can stand on one page.
+    told : bool
+        Whether the sentences stand below; a page that says them itself leaves them out.
 
     Returns
     -------
@@ -80,8 +83,9 @@ def drying_svg(
         An SVG document, 124 mm wide. Strips carry `data-strip`.
     """
     looks = THEMES[theme]
-    told = [*(moment_words(found, moment) for moment in MOMENTS), " ".join(rest_words(found))]
-    lines = [each for sentence in told for each in [*wrapped(sentence, _RIGHT - _LEFT + 6), ""]][:-1]
+    sentences = [*(moment_words(found, moment) for moment in MOMENTS), " ".join(rest_words(found))]
+    below = sentences if told else []
+    lines = [each for sentence in below for each in [*wrapped(sentence, _RIGHT - _LEFT + 6), ""]][:-1]
     foot = 1.38 * LETTERS * (len(lines) - 0.6 * lines.count(""))
     bottom = foot + _PAPER + 18.5
     x = Scale(low=0.0, high=hours, start=_LEFT, end=_RIGHT)
@@ -97,7 +101,7 @@ def drying_svg(
         *(part for strip in strips for part in _drawn(strip, looks, prefix)),
         *_clock(strips[0], looks), *_foot(lines, bottom - 18.5, looks),
     ]  # fmt: skip
-    return on_cloth(layers, height=height, title=" ".join((_title(found), *told)), theme=looks, scale=scale,
+    return on_cloth(layers, height=height, title=" ".join((_title(found), *sentences)), theme=looks, scale=scale,
                     prefix=prefix)  # fmt: skip
 
 

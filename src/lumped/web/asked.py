@@ -18,7 +18,8 @@ __all__ = ["OPTIONS", "Asked", "asked_recipe", "sorted_query", "with_own"]
 
 OPTIONS = ("of", "without", "diet", "region", "target", "vary", "first", "second", "third", "show", "age", "dog",
            "thick", "touch", "lamp", "others", "child", "mould", "pack", "screws", "by", "people", "group", "mass",
-           "pot", "minutes", "packets")  # fmt: skip
+           "pot", "minutes", "packets", "shape", "cover", "room", "humidity", "draught", "hours", "weighed", "now",
+           "form", "deep", "where")  # fmt: skip
 """Words of an address that are no ingredients."""
 
 

@@ -38,6 +38,7 @@ from lumped.web.pantry_page import pantry_page
 from lumped.web.shape_page import shape_page
 from lumped.web.swap_page import swap_page
 from lumped.web.theme import ICON, serve_looks, wear
+from lumped.web.time_page import time_page
 from lumped.web.trial_page import trial_page
 from lumped.web.wall_page import wall_page
 
@@ -45,7 +46,7 @@ __all__ = ["add_routes", "pages", "serve"]
 
 HOST = "127.0.0.1"
 _ASKED = {"swap": swap_page, "salt": salt_page, "mix": mix_page, "care": care_page, "wall": wall_page,
-          "beside": beside_page, "trial": trial_page, "make": make_page}  # fmt: skip
+          "beside": beside_page, "time": time_page, "trial": trial_page, "make": make_page}  # fmt: skip
 
 
 def serve(settings: Settings) -> None:

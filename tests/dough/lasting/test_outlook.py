@@ -8,7 +8,7 @@ from lumped.dough.lasting import Piece, Room, dry
 from lumped.dough.lasting.kneaded import moist_from
 from lumped.dough.lasting.outlook import HOUR, Surroundings, outlook
 from lumped.dough.lasting.telling import moment_words, rest_words, times_text
-from lumped.errors import InputError
+from lumped.errors import InputError, SolverError
 from lumped.quantities import Value
 
 SALT = recipe_of(CONDUCTING | {"table-salt": 73})
@@ -109,3 +109,20 @@ def test_surroundings_that_cannot_be_are_refused(where, says):
 def test_a_time_that_cannot_be_is_refused():
     with pytest.raises(InputError, match=r"at most 720 hours"):
         outlook(SALT, ROLL, Surroundings(), duration=1e9)
+
+
+def test_a_thin_roll_is_followed_for_a_month_and_ends_in_balance():
+    thin = Piece(shape="roll", thickness=0.003, extent=0.1)
+    found = outlook(SALT, thin, Surroundings(), duration=720 * HOUR)
+    assert np.all(np.isfinite(found.done.mass))
+    assert found.done.contents.min() > -0.01
+    assert found.at("loss", 720 * HOUR).mean == pytest.approx(found.rest.mean, abs=0.02)  # 2 % of its water
+
+
+def test_what_cannot_be_followed_is_said_and_never_shown(monkeypatch):
+    from lumped.dough.lasting import outlook as room
+
+    monkeypatch.setattr(room, "_STEPS", (64,))
+    thin = Piece(shape="roll", thickness=0.0005, extent=0.1)
+    with pytest.raises(SolverError, match=r"A piece of 0\.5 mm is dry so soon that Lumped can’t follow it for 720"):
+        outlook(SALT, thin, Surroundings(), duration=720 * HOUR)

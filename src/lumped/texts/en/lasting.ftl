@@ -80,6 +80,7 @@ lasting-no-dough = This mix has { $water } g of water to 100 g of all the rest. 
 lasting-duration = { $hours } hours can’t be followed. Give more than nothing and at most { $most } hours.
 lasting-shape = “{ $shape }” is no shape of a piece. The shapes are: { $shapes }.
 lasting-size = A piece { $size } m in size can’t be. Give a thickness from 0.5 mm to 20 cm, and a length and width up to 10 m.
+lasting-unsteady = A piece of { $thickness } mm is dry so soon that Lumped can’t follow it for { $hours } hours. Ask for fewer hours, or for a thicker piece.
 
 # Cooling
 lasting-too-large = A hot dough of { $size } kg or m can’t be reckoned with. Give more than nothing and at most { $most } kg, and sizes such as “2 cm”.
