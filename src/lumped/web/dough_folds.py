@@ -7,6 +7,7 @@ from nicegui import html
 from nicegui.element import Element
 
 from lumped.texts import say
+from lumped.web.looks import reveal
 from lumped.web.sources import Sources
 from lumped.web.words import Words
 
@@ -36,6 +37,9 @@ class DoughFolds:
         with html.section().classes("slip narrower").mark("narrower"):
             Words("h2", say("heading-narrower"))
             self._narrower: Element = html.ul().classes("notes")
+        with html.section().classes("slip hidden-now").mark("taught") as self._taught:
+            Words("h2", say("heading-batches"))
+            self._lessons: Element = html.ul().classes("notes")
         with html.section().classes("slip folds"):
             with html.details().classes("careful"):
                 Words("summary", say("web-careful"))
@@ -57,6 +61,11 @@ class DoughFolds:
                 with html.li():
                     Words("span", words, "narrower-words")
                     self._sources.figure(f"narrower-{key}", figure)
+        reveal(self._taught, bool(shown["batches"]))
+        self._lessons.clear()
+        with self._lessons:
+            for each in shown["batches"]:
+                Words("li", each)
         self._cautions.clear()
         with self._cautions:
             for each in shown["cautions"]:

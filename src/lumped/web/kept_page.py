@@ -11,6 +11,7 @@ from lumped.errors import LumpedError
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.asked import Asked, sorted_query
+from lumped.web.batch_view import BatchView
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press
 from lumped.web.nothing import nothing_here
@@ -69,8 +70,8 @@ class _KeptPage:
             self._put_plain(kept)
         elif kept.revision.kind == "recipe":
             self._put_recipe(kept, kept.given)
-        elif kept.revision.kind == "ingredient":
-            self._put_ingredient(kept)
+        elif kept.revision.kind in ("ingredient", "batch"):
+            self._put_noted(kept)
         elif not kept.old and (found := pulled_about_in(kept, self._asked)):
             PulledAbout(self._kitchen, found[0], found[1], kept=kept, on_changed=self._changed)
         else:
@@ -83,13 +84,19 @@ class _KeptPage:
         asked = Asked(page=page, written=given, changes={} if kept.old else changes, options=options, kept=kept)
         RecipeView(self._kitchen, asked, on_changed=self._changed)
 
-    def _put_ingredient(self, kept: Kept) -> None:
+    def _put_noted(self, kept: Kept) -> None:
+        """An ingredient or a batch, and how it came to be."""
+        own = kept.revision.kind == "ingredient"
         with html.main(), html.div().classes("sheet-width question"):
             with html.header().classes("top"):
-                lead_to(say("web-back-to-pantry"), paths.PANTRY, "to-pantry", "back")
+                back = say("web-back-to-pantry") if own else say("web-back")
+                lead_to(back, paths.PANTRY if own else paths.TABLE, "to-pantry" if own else "to-table", "back")
                 Words("h1", kept.revision.title)
                 Words("p", kept_words(kept), "kept-line")
-            put_own(self._kitchen, kept, self._changed)
+            if own:
+                put_own(self._kitchen, kept, self._changed)
+            else:
+                BatchView(self._kitchen, kept, self._changed)
             Past(self._kitchen, kept, on_changed=self._changed)
 
     async def _changed(self) -> None:

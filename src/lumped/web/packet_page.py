@@ -19,7 +19,7 @@ from lumped.web.ingredient_slips import put_ingredient
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press, sorry
 from lumped.web.pantry_page import role_words
-from lumped.web.quick import Quick
+from lumped.web.quick import Quick, answer_to
 from lumped.web.words import Words
 
 __all__ = ["packet_page"]
@@ -139,8 +139,10 @@ class _PacketPage:
 
     async def _send(self, said: dict[str, str]) -> None:
         """Keep it, or say what is still wrong and leave everything as it was typed."""
-        await self.look(said)
-        packet = self._packet
+        packet, failure = await answer_to(packet_of, said)
+        self._show(packet, failure)
+        if packet is None:
+            return
         if not said.get("title", "").strip():
             self._filling.tell({**packet.slips, "title": say("document-remedy-short")})
             self._filling.go_to_first()

@@ -20,6 +20,7 @@ from lumped.app.settings import Settings
 from lumped.errors import InputError
 from lumped.texts import say
 from lumped.web import paths
+from lumped.web.batch_page import batch_page
 from lumped.web.beside_page import beside_page
 from lumped.web.bringing import bring
 from lumped.web.care_page import care_page
@@ -46,7 +47,8 @@ __all__ = ["add_routes", "pages", "serve"]
 
 HOST = "127.0.0.1"
 _ASKED = {"swap": swap_page, "salt": salt_page, "mix": mix_page, "care": care_page, "wall": wall_page,
-          "beside": beside_page, "time": time_page, "trial": trial_page, "make": make_page}  # fmt: skip
+          "beside": beside_page, "time": time_page, "trial": trial_page, "make": make_page,
+          "batch": batch_page}  # fmt: skip
 
 
 def serve(settings: Settings) -> None:

@@ -1,0 +1,106 @@
+"""A batch as a form is filled in, and what it taught."""
+
+import tomllib
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from lumped.app.asking import Question
+from lumped.app.batches import batch_filled, batch_told, goes_in, ways_to_measure
+from lumped.app.examples import example_recipe
+from lumped.app.given import Given
+from lumped.app.own import batch_of
+
+SALT = Given(name="ropewalk-salt.toml", text=example_recipe("ropewalk-salt.toml"))
+SAID = {
+    "title": "Friday", "made_on": "2026-05-08", "weighed-plain-flour": "148,5", "weighed_after_g": "420", "feel": "4",
+    "resistivity_ohm_m": "0.19", "measured_by": "four-needles-ac", "temperature_degC": "21", "notes": "<b>stirred</b>",
+}  # fmt: skip
+
+
+def test_a_form_is_the_batch_file_that_a_person_could_have_written():
+    filled = batch_filled(SAID, SALT)
+    assert not filled.slips
+    document = tomllib.loads(filled.given.text)
+    assert document["weighed"] == [{"ingredient": "plain-flour", "amount_g": 148.5}]
+    assert document["measured"] == {"resistivity_ohm_m": 0.19, "measured_by": "four-needles-ac", "temperature_degC": 21}
+    assert document["made_on"].isoformat() == "2026-05-08"
+    batch = batch_of(filled.given)
+    assert (batch.feel, batch.recipe.mass_of("plain-flour")) == (4, pytest.approx(0.1485))
+
+
+def test_steam_is_what_went_in_less_what_came_out():
+    went_in = 1e3 * sum(batch_of(batch_filled(SAID, SALT).given).recipe.masses.values())
+    words = batch_filled(SAID, SALT).words
+    assert f"420 g came out: {went_in - 420:.0f} g" in words[1]
+    assert any("0.190 Ω·m (0.173 to 0.209)" in each for each in words)  # ± 10 %, the way's own half-width
+
+
+@pytest.mark.parametrize(
+    ("wrong", "field", "words"),
+    [
+        ({"measured_by": "two-wire-dc"}, "measured_by", "reads the volts lost where metal meets dough"),
+        ({"measured_by": "two-wire-dc", "resistivity_ohm_m": ""}, "measured_by", "four needles"),
+        ({"measured_by": ""}, "measured_by", "what it was measured with"),
+        ({"measured_by": "tongue"}, "", "no way of measuring"),
+        ({"resistivity_ohm_m": "-1"}, "resistivity_ohm_m", "more than 0"),
+        ({"resistivity_ohm_m": "some"}, "resistivity_ohm_m", "no number"),
+        ({"resistivity_ohm_m": "", "low_ohm_m": "1"}, "resistivity_ohm_m", "the reading"),
+        ({"low_ohm_m": "0.1"}, "low_ohm_m", "both ends"),
+        ({"low_ohm_m": "0.3", "high_ohm_m": "0.4"}, "resistivity_ohm_m", "can't be"),
+        ({"temperature_degC": "300"}, "temperature_degC", "at most 90"),
+        ({"weighed_after_g": "-420"}, "weighed_after_g", "more than 0"),
+        ({"weighed_after_g": "9000"}, "weighed_after_g", "at most"),
+        ({"weighed-plain-flour": "-1"}, "weighed-plain-flour", "more than 0"),
+        ({"weighed-stardust": "1"}, "", "stardust"),
+        ({"made_on": "yesterday"}, "made_on", "day alone"),
+        ({"feel": "9"}, "feel", "at most 5"),
+        ({"title": "x" * 300}, "title", "at most 200"),
+    ],
+)
+def test_what_is_wrong_stands_beside_its_field(wrong, field, words):
+    filled = batch_filled(SAID | wrong, SALT)
+    assert words in filled.slips[field]
+    assert not filled.words
+
+
+@given(st.dictionaries(st.sampled_from([*SAID, "low_ohm_m", "high_ohm_m"]), st.text(max_size=10)))
+def test_whatever_is_typed_is_read_or_told(said):
+    filled = batch_filled(said, SALT)
+    assert bool(filled.slips) != bool(filled.words)
+
+
+def test_the_refused_way_is_offered_so_that_its_reason_can_be_read():
+    assert dict(ways_to_measure())["two-wire-dc"]
+    assert len(ways_to_measure()) == 4
+    assert len(goes_in(SALT)) == 5
+
+
+def width(text):
+    low, high = text.split("(")[1].rstrip(")").split(" to ")
+    return float(high) / float(low)
+
+
+def test_a_measured_batch_narrows_and_a_second_one_is_told_beside_it():
+    friday = batch_filled(SAID, SALT).given
+    monday = batch_filled(SAID | {"title": "Monday", "resistivity_ohm_m": "0.2"}, SALT).given
+    told = batch_told(Question(given=Given(
+        name=friday.name, text=friday.text, recipes=friday.recipes, batches=(friday, monday)
+    )), lambda share: None)  # fmt: skip
+    assert told["stages"] == ["alone", "this", "all"]
+    assert told["weighed"] == [("plain wheat flour", "145 g", "148.5 g")]
+    (_, _, figures), (_, _, feels) = told["learnt"]
+    alone, this, both = (width(figure) for _, figure in figures)
+    assert both < this < alone
+    assert feels[0] != feels[1]
+    assert {key for _, _, row in told["learnt"] for key, _ in row} == set(told["sources"])
+    assert any("Friday" in each for each in told["taught"])
+
+
+def test_a_batch_that_contradicts_its_recipe_teaches_nothing_and_is_told():
+    far = batch_filled(SAID | {"resistivity_ohm_m": "50", "feel": ""}, SALT).given
+    told = batch_told(Question(given=far), lambda share: None)
+    (_, _, figures), _ = told["learnt"]
+    assert figures[0][1] == figures[1][1]
+    assert "Measure again" in told["taught"][0]

@@ -1,0 +1,115 @@
+"""Batches on the pages: written down by a form, shown with what they taught, without a browser."""
+
+from dataclasses import replace
+
+import pytest
+from nicegui import ElementFilter
+from tests.app.test_batches import SAID, SALT
+from tests.web.people import a_person, bring, texts, there, wait_for
+
+from lumped.app.batches import batch_filled
+from lumped.texts import say
+from lumped.web import paths
+from lumped.web.kitchen import Kitchen
+from lumped.web.words import Words
+
+FORM = paths.ask("batch", paths.dough("ropewalk-salt.toml"), {})
+
+
+@pytest.fixture
+def kitchen(kitchen, tmp_path):
+    """The module's workers with an empty notebook."""
+    fresh = Kitchen(settings=replace(kitchen.settings, notebook=str(tmp_path / "notebook.sqlite")), jobs=kitchen.jobs)
+    yield fresh
+    fresh.shelf.close()
+
+
+def within(user, marker):
+    with user.client:
+        place = next(iter(ElementFilter(marker=marker)))
+        return [each.text for each in ElementFilter(kind=Words).within(instance=place)]
+
+
+def beside(user, name):
+    with user.client:
+        place = next(iter(ElementFilter(marker=f"beside-{name}")))
+    return "" if "hidden-now" in place.classes else place.text
+
+
+def kept(kitchen, kind="batch"):
+    return [each.entry for each in kitchen.shelf.leaves(kind=kind)]
+
+
+async def filling(user, address=FORM):
+    await user.open(address)
+    await wait_for(lambda: there(user, "batch-form"))
+
+
+async def test_a_dough_leads_to_the_form_which_tells_at_once_what_is_taken(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.dough("ropewalk-salt.toml"))
+        await wait_for(lambda: there(user, "way-batch"))
+        await filling(user)
+        user.find(marker="batch-form").trigger("input", SAID)
+        await wait_for(lambda: any("left as steam" in each for each in within(user, "batch-taken")))
+        assert tuple(within(user, "batch-taken")) == batch_filled(SAID, SALT).words
+        assert not kitchen.shelf.where().there
+
+
+async def test_an_ohmmeter_with_two_probes_is_refused_with_the_reason(kitchen):
+    async with a_person(kitchen) as user:
+        await filling(user)
+        user.find(marker="batch-form").trigger("submit.prevent", SAID | {"measured_by": "two-wire-dc", "way": ""})
+        await wait_for(lambda: beside(user, "measured_by"))
+        assert "volts lost where metal meets dough" in beside(user, "measured_by")
+        assert kept(kitchen) == []
+
+
+async def test_a_batch_is_kept_with_its_recipe_and_its_page_tells_what_it_taught(kitchen):
+    async with a_person(kitchen) as user:
+        await filling(user)
+        user.find(marker="batch-form").trigger("submit.prevent", SAID | {"way": ""})
+        await wait_for(lambda: kept(kitchen))
+        [batch], [recipe] = kept(kitchen), kept(kitchen, "recipe")
+        await user.open(paths.kept(batch.document))
+        await wait_for(lambda: there(user, "batch-learnt"))
+        assert "<b>stirred</b>" in within(user, "batch-found-taken")
+        assert {"145 g", "148.5 g"} <= set(within(user, "batch-weighed"))
+        assert any("narrowed by one batch" in each for each in within(user, "batch-learnt"))
+        user.find(marker="figure-resistivity-this").click()
+        await wait_for(lambda: texts(user, "source-title") == ["Resistivity of the dough"])
+        await user.open(paths.kept(recipe.document))
+        await wait_for(lambda: there(user, "taught") and any("narrowed" in each for each in within(user, "taught")))
+
+
+async def test_a_second_batch_of_the_same_name_is_not_taken_for_the_first(kitchen):
+    kitchen.shelf.keep(batch_filled(SAID, SALT).given)
+    async with a_person(kitchen) as user:
+        await filling(user)
+        user.find(marker="batch-form").trigger("submit.prevent", SAID | {"feel": "2", "way": ""})
+        await wait_for(lambda: beside(user, "title") == say("web-batch-name-taken"))
+        user.find(marker="batch-form").trigger("submit.prevent", SAID | {"feel": "2", "title": "Monday", "way": ""})
+        await wait_for(lambda: len(kept(kitchen)) == 2)
+        [one, _] = kept(kitchen)
+        await user.open(paths.kept(one.document))
+        await wait_for(lambda: there(user, "batch-learnt"))
+        assert say("web-batch-stage-all") in within(user, "batch-learnt")
+
+
+async def test_a_batch_of_a_changed_recipe_is_of_the_recipe_as_it_was_changed(kitchen):
+    address = paths.ask("batch", paths.dough("ropewalk-salt.toml"), {"table-salt": "36 g", "title": "Less salt"})
+    async with a_person(kitchen) as user:
+        await filling(user, address)
+        user.find(marker="batch-form").trigger("submit.prevent", SAID | {"way": ""})
+        await wait_for(lambda: kept(kitchen))
+        assert [each.title for each in kept(kitchen, "recipe")] == ["Less salt"]
+
+
+async def test_saying_the_same_again_adds_no_revision(kitchen):
+    given = batch_filled(SAID, SALT).given
+    first = kitchen.shelf.keep_titled(given)
+    assert kitchen.shelf.keep_titled(given).number == first.number
+    async with a_person(kitchen) as user:
+        answer = await bring(user, {"friday.toml": given.text, SALT.name: SALT.text})
+        assert answer.headers["location"] == paths.kept(first.document)
+        assert len(kitchen.shelf.kept(first.document).history) == 1
