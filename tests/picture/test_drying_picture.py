@@ -25,12 +25,12 @@ def found():
 
 
 @pytest.mark.parametrize("theme", ["light", "dark", "print"])
-def test_two_strips_stand_over_one_clock_and_the_words_below(found, theme):
+def test_three_strips_stand_over_one_clock_and_the_words_below(found, theme):
     drawn = drying_svg(found, theme=theme, prefix="d-")
     root = ElementTree.fromstring(drawn)
     strips = [each.get("data-strip") for each in root.iter() if each.get("data-strip")]
-    assert strips == ["resistivity", "mass"]
-    for words in ("Weight, g", "Resistivity, Ω·m", "a lesson", "next morning", "In a lesson of 45 minutes"):
+    assert strips == ["resistivity", "skin", "mass"]
+    for words in ("Weight, g", "Leathery skin, mm", "Resistivity, Ω·m", "a lesson", "next morning", "In a lesson of 45 minutes"):
         assert words in drawn
     assert "nan" not in drawn
 

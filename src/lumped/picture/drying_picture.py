@@ -31,7 +31,8 @@ __all__ = ["drying_svg"]
 Floats = NDArray[np.float64]
 _LEFT, _RIGHT = 19.0, WIDTH - 11.0  # mm; ends of the clock
 _PAPER = 5.5  # mm of cloth round the paper
-_WEIGHT, _RESISTIVITY, _CUTS, _GAP = 40.0, 48.0, 21.0, 10.0  # mm high
+_WEIGHT, _SKIN, _RESISTIVITY, _CUTS, _GAP = 40.0, 26.0, 48.0, 21.0, 10.0  # mm high
+_LEAST_SKIN = 1.0  # mm; a strip without any skin still has a scale
 _DRAWN = 17.0  # mm; the fresh piece, cut through
 _SLAB_WIDE = 15.0  # mm
 _FRESH, _DRY = "#e6bd86", "#6d4526"
@@ -89,8 +90,10 @@ def drying_svg(
     foot = 1.38 * LETTERS * (len(lines) - 0.6 * lines.count(""))
     bottom = foot + _PAPER + 18.5
     x = Scale(low=0.0, high=hours, start=_LEFT, end=_RIGHT)
-    strips = [_strip("resistivity", found, x, bottom), _strip("mass", found, x, bottom + _RESISTIVITY + _GAP)]
-    cuts = strips[1].y.end + _GAP + _CUTS / 2 + 4.0
+    above = bottom + _RESISTIVITY + _GAP
+    strips = [_strip("resistivity", found, x, bottom), _strip("skin", found, x, above),
+              _strip("mass", found, x, above + _SKIN + _GAP)]  # fmt: skip
+    cuts = strips[-1].y.end + _GAP + _CUTS / 2 + 4.0
     title = wrapped(_title(found), WIDTH - 2 * _PAPER - 8, 1.3 * LETTERS, bold=True)
     height = cuts + _CUTS / 2 + 3.0 + 1.8 * LETTERS * len(title) + _PAPER
     layers = [
@@ -121,6 +124,10 @@ def _strip(key: str, found: Outlook, x: Scale, bottom: float) -> _Strip:
         room = 0.06 * (high - low)
         y = Scale(low=max(low - room, 0.0), high=high + room, start=bottom, end=bottom + _WEIGHT)
         return _Strip(key=key, unit="g", band=1e3 * band, x=x, y=y)
+    if key == "skin":
+        most = max(1.06e3 * float(band[2].max()), _LEAST_SKIN)
+        y = Scale(low=0.0, high=most, start=bottom, end=bottom + _SKIN)
+        return _Strip(key=key, unit="mm", band=1e3 * band, x=x, y=y)
     unit, factor = ("kΩ·m", 1e-3) if float(band[1, 0]) > _KILO else ("Ω·m", 1.0)
     band = factor * band
     most = max(min(1.15 * float(band[2].max()), _MOST * float(band[1, 0])), 3.0 * float(band[1, 0]))

@@ -160,6 +160,7 @@ drying-open = lying open
 drying-bag = in a bag
 drying-box = in a box
 drying-strip-mass = Weight, { $unit }
+drying-strip-skin = Leathery skin, { $unit }
 drying-strip-resistivity = Resistivity, { $unit }
 drying-minute = { $count } min
 drying-hour = { $count } h

@@ -2,7 +2,7 @@
 
 web-way-time = How long does it last?
 web-way-time-lure = Drying, cooling, what can grow in it.
-web-time-picture = The piece cut through, its weight and its resistivity from hour to hour
+web-time-picture = The piece cut through, its weight, its skin and its resistivity from hour to hour
 web-time-shape = The piece
 web-time-shape-roll = a roll
 web-time-shape-slab = a slab on a table
