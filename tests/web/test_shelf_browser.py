@@ -1,0 +1,52 @@
+"""Forms for packets and batches in a real browser: what was typed stays, and big files are refused in words."""
+
+import pytest
+from tests.web.browsing import PHONE, open_pages
+from tests.web.served import served
+
+pytestmark = pytest.mark.browser
+
+
+@pytest.fixture(scope="module")
+def address():
+    with served() as (_, address):
+        yield address
+
+
+@pytest.fixture
+def table(browser, address):
+    yield from open_pages(browser, address)
+
+
+def test_a_slip_keeps_everything_that_was_typed_and_leads_to_its_field(table):
+    page = table("/packet", viewport=PHONE)
+    typed = {"title": "mill <flour>", "fat_g": "-3", "protein_g": "10,2", "allergens": "wheat"}
+    for name, text in typed.items():
+        page.locator(f"[name={name}]").fill(text)
+    page.locator("[name=like]").select_option("plain-flour")
+    page.get_by_role("button", name="Write it down").click()
+    page.wait_for_function("document.activeElement.name === 'title'")
+    assert "can't stand here" in page.locator(".field:has([name=title]) .beside").inner_text()
+    assert {name: page.locator(f"[name={name}]").input_value() for name in typed} == typed
+    assert page.locator("[name=like]").input_value() == "plain-flour"
+    page.locator("[name=title]").fill("mill flour")
+    page.locator("[name=fat_g]").fill("1")
+    page.get_by_role("button", name="Write it down").click()
+    page.wait_for_url("**/notebook/*")
+    page.get_by_role("heading", name="mill flour").wait_for()
+
+
+def test_a_table_of_ten_megabytes_is_refused_in_words(table, tmp_path):
+    file = tmp_path / "big.csv"
+    file.write_text("title,salt_g\n" + "salt,1\n" * 1_500_000)
+    page = table("/")
+    page.locator("input[name=files]").set_input_files(str(file))
+    assert "larger than 2 MB" in page.get_by_role("alert").inner_text()
+
+
+def test_pages_of_the_shelf_are_no_wider_than_a_phone(table):
+    page = table("/pantry", viewport=PHONE, scheme="dark")
+    for path in ("/pantry", "/pantry/plain-flour", "/packet", "/batch?of=/dough/ropewalk-salt.toml"):
+        page.goto(page.evaluate("location.origin") + path)
+        page.wait_for_selector(".larder-row, .ingredient, form.fill")
+        assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
