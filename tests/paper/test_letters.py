@@ -1,23 +1,36 @@
-"""The letters that ship in the package."""
+"""Nothing that a person wrote vanishes from a page without a word."""
 
-from importlib.resources import files
+import pytest
 
-from PIL import ImageFont
-
-
-def test_letters_and_their_licence_ship_and_stay_small():
-    folder = files("lumped.paper").joinpath("fonts")
-    sizes = {entry.name: len(entry.read_bytes()) for entry in folder.iterdir()}
-    assert {"LICENSE-DejaVu.txt", "LICENSE-Noto-Sans-CJK.txt"} <= set(sizes)
-    assert sum(sizes.values()) < 3_000_000
+from lumped.errors import InputError
+from lumped.paper.letters import printable, require_letters
+from lumped.paper.typesetting import typeset
 
 
-def test_letters_have_every_sign_that_the_texts_use():
-    folder = files("lumped.paper").joinpath("fonts")
-    text = "".join(file.read_text(encoding="utf-8") for file in files("lumped.texts").joinpath("en").iterdir())
-    for name in ("DejaVuSerif.ttf", "DejaVuSerif-Bold.ttf", "DejaVuSerif-Italic.ttf"):
-        font = ImageFont.truetype(str(folder.joinpath(name)), 40)
-        missing = bytes(font.getmask("\U0010ffff"))
-        lost = {each for each in set(text) if each.isprintable() and not each.isspace()
-                and bytes(font.getmask(each)) == missing}  # fmt: skip
-        assert not lost, name
+@pytest.mark.parametrize(
+    "title", ["Pa\u0302te sale\u0301e", "Соляное тесто", "Αλάτι", "塩の粘土", "5 % – “salt” ½ Ω·m"]
+)
+def test_these_can_be_printed(title):
+    require_letters({"title": title, "lines": [("x", [title])]})
+
+
+@pytest.mark.parametrize("title", ["แป้งเกลือ", "नमक", "salt 🧂 dough"])
+def test_what_no_font_has_is_refused_and_shown(title):
+    with pytest.raises(InputError, match=r"Lumped has no type for: .*Latin, Greek, Cyrillic and Japanese"):
+        require_letters({"lines": [{"title": title}]})
+
+
+def test_the_typesetter_is_not_asked_for_letters_that_it_lacks():
+    picture = '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="30"><text x="5" y="20">ก</text></svg>'
+    with pytest.raises(InputError, match=r"no type for: ก\."):
+        typeset("svg", {"svg": picture}, kind="png")
+
+
+def test_only_some_of_many_missing_letters_are_named():
+    thai = "".join(map(chr, range(0x0E01, 0x0E2F)))
+    with pytest.raises(InputError, match=r"for: ก( .){11} …\."):
+        require_letters(thai)
+
+
+def test_each_language_of_the_cards_can_be_printed():
+    assert set("ñ¿çœ€ーヶ々〆。") <= printable()

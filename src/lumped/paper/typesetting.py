@@ -8,6 +8,8 @@ from typing import Any, Literal
 
 import typst
 
+from lumped.paper.letters import require_letters
+
 __all__ = ["TypesettingError", "typeset"]
 
 
@@ -36,6 +38,8 @@ def typeset(template: str, data: dict[str, Any], *, kind: Literal["pdf", "png"] 
 
     Raises
     ------
+    InputError
+        If a text has letters that the fonts lack.
     TypesettingError
         If the template is refused or gives a warning.
 
@@ -44,6 +48,7 @@ def typeset(template: str, data: dict[str, Any], *, kind: Literal["pdf", "png"] 
     >>> typeset("svg", {"svg": '<svg xmlns="http://www.w3.org/2000/svg" width="4" height="3"/>'}, kind="png")[1:4]
     b'PNG'
     """
+    require_letters(data)
     compiler, folder = _compiler()
     try:
         made, warnings = compiler.compile_with_warnings(

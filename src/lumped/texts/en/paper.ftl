@@ -64,3 +64,4 @@ paper-column-does = does
 paper-column-volts = volts
 paper-column-milliamperes = mA
 paper-pair = { $first } and { $second }
+letters-missing = Lumped has no type for: { $letters }. It prints Latin, Greek, Cyrillic and Japanese letters; write titles, names and steps with those.
