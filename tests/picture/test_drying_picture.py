@@ -30,7 +30,14 @@ def test_three_strips_stand_over_one_clock_and_the_words_below(found, theme):
     root = ElementTree.fromstring(drawn)
     strips = [each.get("data-strip") for each in root.iter() if each.get("data-strip")]
     assert strips == ["resistivity", "skin", "mass"]
-    for words in ("Weight, g", "Leathery skin, mm", "Resistivity, Ω·m", "a lesson", "next morning", "In a lesson of 45 minutes"):
+    for words in (
+        "Weight, g",
+        "Leathery skin, mm",
+        "Resistivity, Ω·m",
+        "a lesson",
+        "next morning",
+        "In a lesson of 45 minutes",
+    ):
         assert words in drawn
     assert "nan" not in drawn
 
