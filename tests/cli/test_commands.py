@@ -150,7 +150,7 @@ def test_parts_lists_what_a_file_may_name(capsys):
     assert all(key in shown for key in ("lamp-red", "motor-ordinary", "pack-4aa-alkaline", "nail-iron-3mm"))
 
 
-@pytest.mark.parametrize("kind", ["sculpture", "recipe"])
+@pytest.mark.parametrize("kind", ["sculpture", "recipe", "batch", "ingredient", "bundle"])
 def test_schema_prints_a_json_schema(kind: str, capsys):
     assert main(["schema", kind]) == 0
     assert json.loads(capsys.readouterr().out)["additionalProperties"] is False

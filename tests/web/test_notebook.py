@@ -261,7 +261,7 @@ async def test_a_recipe_alone_is_brought_and_its_page_leads_with_what_the_dough_
         assert say("web-dough-conducts") in texts(user)
         assert any("Ω·m" in each for each in texts(user))
         assert any("Ω·cm" in each for each in texts(user))
-        await wait_for(lambda: say("caution-rules") in texts(user))
+        await wait_for(lambda: say("safety-brief-rules") in texts(user))
         send(user, title="Ours")
         await wait_for(lambda: kept(kitchen, "recipe"))
 

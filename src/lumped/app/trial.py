@@ -113,10 +113,13 @@ class Trial:
     @property
     def cautions(self) -> tuple[str, ...]:
         """What to be careful with; local rules last."""
+        from lumped.dough.safety.known import caution
+
         cut = ("cut",) if self.seen.line.mould.key == "barrel" else ()
         warm = ("warm",) if self.warm else ()
         wires = say("trial-caution-wires-lamp" if self.seen.line.resistor else "trial-caution-wires")
-        return (wires, *(say(f"trial-caution-{each}") for each in ("small", "food", *cut, *warm)), say("caution-rules"))
+        named = (say(f"trial-caution-{each}") for each in ("small", "food", *cut, *warm))
+        return (wires, *named, caution("rules").brief)
 
     @property
     def card_words(self) -> tuple[str, ...]:

@@ -1,4 +1,4 @@
-"""`lumped parts` and `lumped schema`: what may stand in a sculpture or a recipe."""
+"""`lumped parts` and `lumped schema`: what may stand in a file."""
 
 import argparse
 from typing import Any
@@ -15,7 +15,7 @@ def add_to(verbs: Any) -> None:
     parts.add_argument("--json", action="store_true", help=say("cli-json"))
     parts.set_defaults(run=run_parts)
     schema = verbs.add_parser("schema", help=say("cli-schema"), description=say("cli-schema"))
-    schema.add_argument("kind", choices=("sculpture", "recipe", "bundle"))
+    schema.add_argument("kind", choices=("sculpture", "recipe", "batch", "ingredient", "bundle"))
     schema.set_defaults(run=run_schema)
 
 

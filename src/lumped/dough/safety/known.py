@@ -113,8 +113,6 @@ def cautions_of(ingredient: Ingredient) -> tuple[Caution, ...]:
 
 def _brief(key: str, slots: Mapping[str, str]) -> str:
     """Say it shortly, as a sheet does; "" where there is no shorter way."""
-    if key == "rules":
-        return say("caution-rules")
     same = _AS.get(key, key)
     if slots.get("dough") != "" and has(f"safety-brief-{same}"):  # some name the dough
         return say(f"safety-brief-{same}", **slots)

@@ -83,4 +83,4 @@ safety-brief-dust = Dust of flour, starch and icing sugar troubles lungs and can
 safety-brief-borax = Borax is not advised: it can harm fertility and unborn children, is not sold to the public in the European Union, and the limit on boron in toys allows very little. Leave it out.
 safety-brief-alum = Alum stings in eyes and on broken skin, and a spoonful eaten makes ill: an adult weighs it.
 safety-brief-spirit = Alcohol burns: no flame near it, and never into a hot pot.
-caution-rules = Local rules and a qualified person decide what is allowed where you are.
+safety-brief-rules = Local rules and a qualified person decide what is allowed where you are.
