@@ -2,6 +2,7 @@
 
 import datetime
 import json
+import re
 import shlex
 from pathlib import Path
 
@@ -197,3 +198,12 @@ print("HEAVY", sorted(heavy & {{each.split(".")[0] for each in sys.modules}}))
 """
     run = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert run.stdout.splitlines()[-1] == "HEAVY []"
+
+
+def test_dough_care_and_card_name_the_same_dose(capsys):
+    told = {}
+    for verb in ("dough", "care", "card"):
+        assert main([verb, SALT, "--json"]) == 0
+        told[verb] = capsys.readouterr().out
+    shares = {verb: set(re.findall(r"(\d+) (?:%|per cent) (?:of it is )?salt", text)) for verb, text in told.items()}
+    assert shares["dough"] == shares["card"] == shares["care"] == {"17"}

@@ -155,7 +155,7 @@ def knead(
     done = kneading(recipe, shop, calibration)
     reasons = _reasons(done)
     salt = float(np.median(done.chain.of("sodium-chloride") / np.maximum(done.chain.mass, 1e-12)))
-    mass = float(np.median(done.chain.mass))
+    mass = float(knead_middle(recipe, shop).mass[0])  # as `care` and the card take it, so that all name the same doses
     found = {each.key: each.value for each in reasons}
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
