@@ -76,3 +76,12 @@ def test_what_cannot_be_is_refused_in_words(capsys, monkeypatch, tmp_path, words
     monkeypatch.chdir(tmp_path)
     assert main(words) == 1
     assert says in " ".join(capsys.readouterr().err.split())
+
+
+@pytest.mark.parametrize(("language", "said"), [
+    ("en", "anything from crumbly to sticky"), ("fr", "de friable à collante"), ("es", "de quebradiza a pegajosa"),
+    ("ja", "ぼろぼろからべたつくまで"),
+])  # fmt: skip
+def test_a_feel_that_the_recipe_leaves_open_is_said_to_be_open(capsys, language, said):
+    assert main(["card", SALT, "--language", language, "--json"]) == 0
+    assert any(said in each for each in json.loads(capsys.readouterr().out)["does"])

@@ -83,7 +83,6 @@ def steps_shown(recipe: "Recipe", shop: "Pantry") -> dict[str, Any]:
 def does(facts: Facts) -> Iterator[str]:
     """Say what the dough will do."""
     from lumped.dough.lasting.keeping import habit
-    from lumped.dough.texture import FEELS
 
     made = facts.dough
     yield from _circuit(facts)
@@ -92,7 +91,8 @@ def does(facts: Facts) -> Iterator[str]:
     batches = say("card-batches", count=measured)
     yield say("card-learnt", batches=batches) if measured else say("card-unmeasured")
     if made.feel is not None:
-        yield say("card-feel", feel=say(f"card-feel-{FEELS[round(made.feel.score.mean)]}"))
+        low, high = (say(f"card-feel-{each}") for each in made.feel.span)
+        yield say("card-feel", feel=low) if low == high else say("card-feel-open", low=low, high=high)
     (low, high), (cold_low, cold_high) = (
         days(habit(made.reason("water_activity").value, fridge=cold)) for cold in (False, True)
     )

@@ -93,12 +93,16 @@ class Feel:
     words: str = field(default="")
 
     @property
-    def word(self) -> str:
-        """The score in a word; where its interval reaches over words two apart, from which to which."""
+    def span(self) -> tuple[str, str]:
+        """The score as one of `FEELS`, twice; where its interval reaches over two or more of them, its ends."""
         low, mean, high = (round(each) for each in (self.score.low, self.score.mean, self.score.high))
-        if high - low < 2:
-            return say(f"feel-{FEELS[mean]}")
-        return say("feel-anything", low=say(f"feel-{FEELS[low]}"), high=say(f"feel-{FEELS[high]}"))
+        return (FEELS[mean], FEELS[mean]) if high - low < 2 else (FEELS[low], FEELS[high])
+
+    @property
+    def word(self) -> str:
+        """The score in a word, or from which to which."""
+        low, high = (say(f"feel-{each}") for each in self.span)
+        return low if low == high else say("feel-anything", low=low, high=high)
 
     @property
     def figure(self) -> str:

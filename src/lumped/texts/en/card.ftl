@@ -68,6 +68,7 @@ card-state-dim = dim
 card-state-bright = bright
 card-state-span = { $worst } to { $best }
 card-feel = Feel: { $feel }, as far as the recipe tells.
+card-feel-open = Feel: anything from { $low } to { $high }; the recipe alone does not tell more.
 card-feel-crumbles = crumbly
 card-feel-stiff = stiff
 card-feel-right = just right

@@ -93,6 +93,7 @@ card-state-dim = débil
 card-state-bright = brillante
 card-state-span = entre { $worst } y { $best }
 card-feel = Tacto: { $feel }, hasta donde dice la receta.
+card-feel-open = Tacto: de { $low } a { $high }; la receta sola no dice más.
 card-feel-crumbles = quebradiza
 card-feel-stiff = dura
 card-feel-right = en su punto

@@ -84,6 +84,7 @@ card-state-dim = faible
 card-state-bright = vive
 card-state-span = entre { $worst } et { $best }
 card-feel = Toucher : { $feel }, autant que la recette le dise.
+card-feel-open = Toucher : de { $low } à { $high } ; la recette seule n’en dit pas plus.
 card-feel-crumbles = friable
 card-feel-stiff = ferme
 card-feel-right = juste bien

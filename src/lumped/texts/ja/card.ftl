@@ -75,6 +75,7 @@ card-state-dim = 弱く光る
 card-state-bright = 明るい
 card-state-span = { $worst }から{ $best }まで
 card-feel = 手ざわり：レシピからわかる範囲では、{ $feel }。
+card-feel-open = 手ざわり：{ $low }から{ $high }まで。レシピだけではわからない。
 card-feel-crumbles = ぼろぼろ
 card-feel-stiff = かため
 card-feel-right = ちょうどよい
