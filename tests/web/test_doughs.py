@@ -216,7 +216,7 @@ async def test_a_question_about_no_dough_says_so(kitchen, of):
 async def test_the_doughs_of_the_first_page_are_drawn(kitchen):
     async with a_person(kitchen) as user:
         await user.open(paths.TABLE)
-        await wait_for(lambda: any("lump-true" in svg for svg in drawn(user)))
+        await wait_for(lambda: all(any(lump in svg for svg in drawn(user)) for lump in ("lump-true", "lump-false")))
         assert sum("lump-false" in svg for svg in drawn(user)) == 1
 
 
