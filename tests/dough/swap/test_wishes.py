@@ -38,6 +38,22 @@ def test_what_is_forbidden_is_in_no_proposal(word, diets, conducts):
                 assert "cereals containing gluten" not in pantry()[key].allergens_eu
 
 
+@pytest.mark.parametrize(
+    ("word", "meant"),
+    [("soy", "soybeans"), ("Lupine", "lupin"), ("dairy", "milk"), ("celiac", "gluten"), ("sesame", "sesame")],
+)
+def test_an_allergen_is_a_class_under_every_name_that_people_use(word, meant):
+    assert read_wish(salt_dough(), pantry(), without=[word]).classes == (meant,)
+
+
+def test_what_replaces_soy_flour_holds_no_soy():
+    recipe = recipe_of({"soy-flour": 130, "tap-water": 200, "table-salt": 40, "vegetable-oil": 10})
+    found = swapped(recipe, read_wish(recipe, pantry(), without=["soy"]), count=3)
+    assert found.proposals
+    used = {key for each in found.proposals for key in each.recipe.ingredients}
+    assert not [key for key in used if "soybeans" in pantry()[key].allergens_eu]
+
+
 def test_every_figure_is_that_of_the_proposal_worked_out_alone():
     recipe = salt_dough()
     each = swapped(recipe, Wish(classes=("gluten",)), count=1).proposals[0]

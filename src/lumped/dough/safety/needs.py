@@ -17,7 +17,7 @@ from lumped.reference import handbook
 from lumped.texts import say
 from lumped.texts.folding import plain_word
 
-__all__ = ["How", "borne", "known_needs", "need_in_words", "need_named"]
+__all__ = ["How", "borne", "known_needs", "listed_allergens", "need_in_words", "need_named"]
 
 How = Literal["holds", "perhaps", ""]
 _BEFORE = ("no ", "allergic to ", "allergy to ", "without ", "free of ")
@@ -25,6 +25,19 @@ _AFTER = (" allergy", " allergies", " free", " intolerance", " intolerant", " di
 _DIETS = {"corn": "no corn", "vegan": "vegan"}
 _SHELLFISH = {"crustaceans", "crustacean shellfish", "molluscs"}
 _GROUPS = {"nuts": set(NUTS), "shellfish": _SHELLFISH, "crustaceans": _SHELLFISH - {"molluscs"}}
+
+
+@cache
+def listed_allergens() -> tuple[str, ...]:
+    """Name the allergens of the European and the American list.
+
+    Examples
+    --------
+    >>> len(listed_allergens()), "lupin" in listed_allergens()
+    (16, True)
+    """
+    lists = [handbook().entry("allergens", region).facts["names"] for region in ("eu", "us")]
+    return tuple(dict.fromkeys(name for names in lists for name in names))
 
 
 @cache
@@ -36,8 +49,7 @@ def known_needs() -> tuple[str, ...]:
     >>> known_needs()[:5], "sesame" in known_needs()
     (('coeliac', 'wheat', 'nuts', 'corn', 'vegan'), True)
     """
-    lists = [handbook().entry("allergens", region).facts["names"] for region in ("eu", "us")]
-    listed = [name for names in lists for name in names if name != "crustacean shellfish"]  # crustaceans, said twice
+    listed = [name for name in listed_allergens() if name != "crustacean shellfish"]  # crustaceans, said twice
     return tuple(dict.fromkeys(("coeliac", WHEAT, "nuts", "corn", "vegan", *listed, "shellfish", *_by_name())))
 
 

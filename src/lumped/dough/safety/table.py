@@ -12,7 +12,7 @@ from numpy.typing import ArrayLike
 
 from lumped.dough.safety.allergens import GLUTEN, NUTS, WHEAT, is_oats
 from lumped.dough.safety.contents import used
-from lumped.dough.safety.needs import How, borne, need_in_words, need_named
+from lumped.dough.safety.needs import How, borne, listed_allergens, need_in_words, need_named
 from lumped.pantry import Ingredient, Pantry
 from lumped.reference import handbook
 from lumped.texts import say
@@ -23,7 +23,6 @@ _BY_DIET = {
     "coeliac": "no-gluten", GLUTEN: "no-gluten", **dict.fromkeys(("nuts", *NUTS), "no-nuts"), "corn": "no-corn",
     "vegan": "vegan",
 }  # fmt: skip
-_BY_CLASS = {WHEAT: "wheat"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -168,12 +167,12 @@ def _reason(dough: str, need: str, ingredient: Ingredient, how: How) -> Reason:
 
 
 def _mend(dough: str, needs: Iterable[str], reasons: Iterable[Reason]) -> Mend:
-    """Say what a swap must look for: every need that is a diet or a class, lest it bring another's trouble in."""
-    wrong = [each for each in reasons if each.dough == dough and each.certain]
-    others = [each.ingredient for each in wrong if each.need not in _BY_DIET and each.need not in _BY_CLASS]
-    classes = [_BY_CLASS[need] for need in needs if need in _BY_CLASS]
+    """Say what a swap must look for: every need at the table, lest it bring another's trouble in."""
+    listed = [need for need in needs if need in listed_allergens() and need not in _BY_DIET]
     diets = dict.fromkeys(_BY_DIET[need] for need in needs if need in _BY_DIET)
-    return Mend(dough=dough, diets=tuple(diets), without=tuple(dict.fromkeys((*classes, *others))))
+    wrong = [each for each in reasons if each.dough == dough and each.certain]
+    others = [each.ingredient for each in wrong if each.need not in _BY_DIET and each.need not in listed]
+    return Mend(dough=dough, diets=tuple(diets), without=tuple(dict.fromkeys((*listed, *others))))
 
 
 def _words(needs: Collection[str], reasons: tuple[Reason, ...], pantry: Pantry) -> tuple[str, ...]:

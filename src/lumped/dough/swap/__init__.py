@@ -7,6 +7,6 @@ what stands against a recipe; proposals are rounded to kitchen measures and chec
 
 from lumped.dough.swap.results import Blocker, Change, Proposal, Swap
 from lumped.dough.swap.swapping import swapped
-from lumped.dough.swap.wants import CLASSES, TARGETS, Wish, read_wish
+from lumped.dough.swap.wants import CLASSES, TARGETS, Wish, is_of, read_wish
 
-__all__ = ["CLASSES", "TARGETS", "Blocker", "Change", "Proposal", "Swap", "Wish", "read_wish", "swapped"]
+__all__ = ["CLASSES", "TARGETS", "Blocker", "Change", "Proposal", "Swap", "Wish", "is_of", "read_wish", "swapped"]

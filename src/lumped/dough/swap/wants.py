@@ -1,10 +1,11 @@
 """What a person wants of another recipe: what must not be in it, for whom, where it is bought, what it should do.
 
 A word is an ingredient or a class of them; a class is a question to each ingredient's composition and label, so that
-ingredients that a user added answer it too.
+ingredients that a user added answer it too. Each allergen of the European and the American list is a class.
 """
 
 from collections.abc import Callable, Iterable, Mapping
+from contextlib import suppress
 from dataclasses import dataclass
 from difflib import get_close_matches
 from types import MappingProxyType
@@ -13,11 +14,12 @@ from lumped.dough.finding import found_in, matches_in
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import DIETS, suits
 from lumped.dough.safety.allergens import has_gluten
+from lumped.dough.safety.needs import borne, listed_allergens, need_named
 from lumped.errors import InputError, RecipeError
 from lumped.pantry import Ingredient, Pantry, region, sold
 from lumped.texts.folding import plain_word
 
-__all__ = ["CLASSES", "TARGETS", "Wish", "read_wish"]
+__all__ = ["CLASSES", "TARGETS", "Wish", "is_of", "read_wish"]
 
 STOVE = "stove"
 TARGETS = ("cheapest", "saltless", "keeps-longer", "carries-better", "blocks-better")
@@ -25,7 +27,8 @@ _SUGARS = ("sucrose", "glucose", "fructose", "maltose")
 _ACIDS = ("citric-acid", "tartaric-acid", "acetic-acid", "ascorbic-acid", "lactic-acid", "potassium-hydrogen-tartrate")
 _DIET_WORDS = {"gluten-free": "no gluten", "nut-free": "no nuts", "corn-free": "no corn"}
 _OTHER_WORDS = {"oil": "fat", "oils": "fat", "fats": "fat", "acids": "acid", "sugars": "sugar", "salts": "salt",
-                "aluminium": "alum", "maize": "corn", "nut": "nuts"}  # fmt: skip
+                "aluminium": "alum", "maize": "corn", "nut": "nuts", "coeliac": "gluten", "celiac": "gluten",
+                "soy": "soybeans", "soya": "soybeans", "egg": "eggs", "dairy": "milk"}  # fmt: skip
 Question = Callable[[Ingredient], bool]
 
 
@@ -50,6 +53,25 @@ CLASSES: Mapping[str, Question] = MappingProxyType(
 """Classes of ingredients, each with the question that tells whether one belongs to it."""
 
 
+def is_of(word: str, ingredient: Ingredient) -> bool:
+    """Tell whether an ingredient belongs to a class, or contains an allergen.
+
+    Parameters
+    ----------
+    word : str
+        One of `CLASSES`, or one of `safety.needs.listed_allergens`.
+    ingredient : Ingredient
+        What is asked about.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> is_of("acid", pantry()["lemon-juice"]), is_of("soybeans", pantry()["soy-flour"])
+    (True, True)
+    """
+    return CLASSES[word](ingredient) if word in CLASSES else borne(word, ingredient) == "holds"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Wish:
     """What is wanted.
@@ -59,7 +81,7 @@ class Wish:
     ingredients : tuple of str
         Keys of ingredients that must not be in it.
     classes : tuple of str
-        Classes that must not be in it; see `CLASSES`.
+        Classes that must not be in it; see `is_of`.
     diets : tuple of str
         Diets that it must suit; see `safety.DIETS`.
     region : str or None
@@ -86,7 +108,7 @@ class Wish:
         >>> Wish(classes=("gluten",)).allows("spelt-flour", pantry())
         False
         """
-        if key in self.ingredients or any(CLASSES[each](shop[key]) for each in self.classes):
+        if key in self.ingredients or any(is_of(each, shop[key]) for each in self.classes):
             return False
         if any(not suits({key: 1.0}, shop, diet).fits for diet in self.diets):
             return False
@@ -111,7 +133,7 @@ def read_wish(
     shop : Pantry
         What the ingredients are.
     without : iterable of str
-        Ingredients, classes, or "stove".
+        Ingredients, classes, allergens, or "stove".
     diets : iterable of str
         "gluten-free", "vegan", "no-nuts", "no-corn".
     where : str, optional
@@ -145,10 +167,12 @@ def read_wish(
         asked = _OTHER_WORDS.get(asked, asked)
         if asked == STOVE:
             stove = False
-        elif asked in CLASSES:
+        elif asked in CLASSES or asked in listed_allergens():
             classes.append(asked)
+        elif matches_in(recipe, word, shop):
+            ingredients.append(found_in(recipe, word, shop))
         else:
-            ingredients.append(_in_recipe(word, recipe, shop))
+            classes.append(_need(word, recipe, shop))
     if where is not None:
         region(where)
     _refuse_target(target, recipe, where)
@@ -158,12 +182,15 @@ def read_wish(
     )  # fmt: skip
 
 
-def _in_recipe(word: str, recipe: Recipe, shop: Pantry) -> str:
-    if matches_in(recipe, word, shop):
-        return found_in(recipe, word, shop)
+def _need(word: str, recipe: Recipe, shop: Pantry) -> str:
+    """Understand a word that is no ingredient of the recipe: an allergen under another name, or a mistake."""
     if shop.key_of(word) is not None:
         raise RecipeError("swap-not-in-recipe", word=word, title=recipe.title, there=", ".join(recipe.ingredients))
-    near = get_close_matches(plain_word(word), [*CLASSES, STOVE], n=2, cutoff=0.6) or shop.near(word) or list(CLASSES)
+    with suppress(InputError):
+        if (named := need_named(word)) in listed_allergens():
+            return named
+    known = [*CLASSES, STOVE, *listed_allergens()]
+    near = get_close_matches(plain_word(word), known, n=2, cutoff=0.6) or shop.near(word) or list(CLASSES)
     raise InputError("swap-no-word", word=word, near=", ".join(near))
 
 

@@ -88,7 +88,7 @@ swap-as-it-is = The recipe is already as it is wanted: nothing has to change.
 
 cli-swap = something else instead of an ingredient, keeping what matters
 cli-swap-about = Something else instead of an ingredient: a few recipes that keep, in this order, the texture's window, carrying or blocking current, acidity, keeping, cost and limits, and change as little as possible; or what stands in the way.
-cli-swap-without = an ingredient, or one of acid, gluten, wheat, alum, sugar, fat, salt, corn, nuts, glycerine, stove; may be said again
+cli-swap-without = an ingredient, one of acid, gluten, wheat, alum, sugar, fat, salt, corn, nuts, glycerine, stove, or an allergen such as soy or milk; may be said again
 cli-swap-diet = gluten-free, vegan, no-nuts or no-corn; may be said again
 cli-swap-region = where it is bought, such as europe: only what is sold there, with its cost
 cli-swap-target = what it should do better: cheapest, saltless, keeps-longer, carries-better, blocks-better
