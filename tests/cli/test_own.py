@@ -99,6 +99,44 @@ def test_a_recipe_by_its_title_learns_from_its_batches(lumped):
     assert named == kept
 
 
+LASTING = [
+    ("dry", "--hours", "8"), ("cool",), ("cool", "--within", "2 h"), ("keep", "--fridge"), ("trial",), ("wall",),
+    ("refresh", "--weighed", "512 g", "--now", "487 g"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("words", LASTING, ids=" ".join)
+def test_every_verb_of_a_dough_learns_from_the_batches_of_a_title_as_from_their_files(lumped, tmp_path, words):
+    (tmp_path / "slipway.toml").write_text(RECIPE + 'method = {cooked = "pot"}\n', "utf-8")
+    _saved(lumped)
+    verb, *more = words
+    assert "What its batches taught • Its resistivity is narrowed by one batch that was measured: Friday." in lumped(
+        verb, "slipway dough", *more
+    )
+    kept = json.loads(lumped(verb, "slipway dough", *more, "--json"))
+    alone = json.loads(lumped(verb, "slipway.toml", "--label", "salts.csv", *more, "--json"))
+    files = lumped(verb, "slipway.toml", "--label", "salts.csv", "--batch", "friday.toml", *more, "--json")
+    assert kept == json.loads(files)
+    assert "taught" not in alone
+    changed = alone != {key: each for key, each in kept.items() if key != "taught"}
+    assert changed == (verb != "cool")  # how it cools hangs neither on obstruction nor on bound water
+
+
+def test_a_measured_batch_narrows_the_resistivity_of_its_hours(lumped):
+    _saved(lumped)
+    kept, alone = (
+        [each["resistivity"] for each in json.loads(lumped("dry", *words, "--hours", "8", "--json"))["moments"]]
+        for words in (("slipway dough",), ("slipway.toml", "--label", "salts.csv"))
+    )
+    width = lambda each: each["high"] / each["low"]  # noqa: E731
+    assert all(width(one) < 0.85 * width(other) for one, other in zip(kept[:4], alone, strict=False))
+    assert kept[0]["low"] < 0.2 < kept[0]["high"]
+
+
+def test_another_notebook_is_asked_if_it_is_named(lumped, tmp_path):
+    assert "no notebook at" in lumped("keep", "slipway dough", "--notebook", str(tmp_path / "other"), ends=1)
+
+
 def test_sources_of_a_title_say_what_to_do(lumped):
     _saved(lumped)
     assert "listed for a recipe file" in lumped("dough", "slipway dough", "--sources", ends=1)

@@ -6,19 +6,23 @@ import re
 import pytest
 from nicegui import ElementFilter
 from nicegui.element import Element
+from tests.app.test_batches import SAID
 from tests.web.people import a_person, drawn, texts, there, wait_for
 from tests.web.test_doughs import SALT, SUGAR, within
 
 from lumped.app.asking_time import dried_told
+from lumped.app.batches import batch_filled
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
 from lumped.cli import main
+from lumped.dough.lasting.wording import short
 from lumped.texts import say
 from lumped.web import paths
 
 
 async def opened(user, of=SALT, changes=None, **said):
     await user.open(paths.ask("time", of, changes or {}, **said))
+    await wait_for(lambda: there(user, "keep-found"))
     await wait_for(lambda: within(user, "keep-found") and within(user, "cool-found"))
 
 
@@ -40,6 +44,24 @@ async def test_the_page_says_what_the_command_says(kitchen, capsys):
         await opened(user)
         assert [each for each in within(user, "dry-found") if each in words] == words
         assert 'data-strip="mass"' in drawn(user)[0]
+
+
+async def test_the_page_of_a_kept_recipe_says_what_the_command_says_of_its_title(kitchen, capsys):
+    kitchen.shelf.keep(batch_filled(SAID, Given(name="salt.toml", text=example_recipe("ropewalk-salt.toml"))).given)
+    [recipe] = kitchen.shelf.leaves(kind="recipe")
+    kept = paths.kept(recipe.entry.document)
+    place = ["ropewalk salt dough", "--notebook", kitchen.settings.notebook]
+    assert main(["dry", *place, "--json"]) == 0
+    fresh = json.loads(capsys.readouterr().out)["moments"][0]["resistivity"]
+    figure = "{} ({} to {})".format(*(short(fresh[end]) for end in ("mean", "low", "high")))
+    assert main(["keep", *place, "--json"]) == 0
+    words = json.loads(capsys.readouterr().out)["words"]
+    async with a_person(kitchen) as user:
+        await opened(user, kept)
+        assert set(words) <= {*within(user, "keep-found"), *texts(user, "caveat")}
+        assert figure in within(user, "time-dry")
+        await opened(user)
+        assert figure not in within(user, "time-dry")
 
 
 async def test_a_thin_roll_dries_sooner_and_a_bag_holds_its_water(kitchen):

@@ -8,7 +8,6 @@ from lumped.app.settings import Settings, load_settings
 from lumped.app.uses import (
     check,
     dough,
-    dough_in_notebook,
     draw,
     parts,
     ports,
@@ -17,6 +16,7 @@ from lumped.app.uses import (
     sheet,
     shop_with,
     wall,
+    wall_of,
     what_if,
 )
 
@@ -24,7 +24,6 @@ __all__ = [
     "Settings",
     "check",
     "dough",
-    "dough_in_notebook",
     "draw",
     "load_settings",
     "parts",
@@ -34,5 +33,6 @@ __all__ = [
     "sheet",
     "shop_with",
     "wall",
+    "wall_of",
     "what_if",
 ]

@@ -232,11 +232,11 @@ def _milliamperes(current: "Value") -> str:
 
 def wall_lasts(question: Question, report: Report) -> list[str]:
     """Say for how long a wall does, while salt creeps in."""
-    from lumped.app.uses import wall
+    from lumped.app.named import named_in
+    from lumped.app.uses import wall_of
 
     said = question.said
-    with laid_out(question.given) as path:
-        found = wall(path, thickness=_MM * said["thick"], area=_CM2 * said["touch"], lamp=said["lamp"],
-                     labels=labels_laid_out(question.given))  # fmt: skip
+    found = wall_of(named_in(question.given), thickness=_MM * said["thick"], area=_CM2 * said["touch"],
+                    lamp=said["lamp"])  # fmt: skip
     report(1.0)
     return list(found.lasting.words) if found.lasting is not None else []

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
-from lumped.app.own import kneading_of, recipe_of, shop_of
+from lumped.app.named import named_in
 from lumped.app.sources import told_of
 
 if TYPE_CHECKING:
@@ -48,7 +48,7 @@ def dried_told(
     from lumped.picture.drying_picture import drying_svg
 
     where = surroundings(room=with_unit(room, "°C"), humidity=humidity, draught=draught, cover=cover)
-    found = dried(recipe_of(given), where, shop_of(given), shape=shape, thickness=_read(thick, "length", "mm"),
+    found = dried(named_in(given), where, shape=shape, thickness=_read(thick, "length", "mm"),
                   hours=_read(hours, "time", "h") / 3600)  # fmt: skip
     return {
         "drawings": {f"dough-{theme}": drying_svg(found.outlook, hours=found.hours, theme=theme, told=False)
@@ -88,11 +88,11 @@ def refreshed_told(given: Given, weighed: str, now: str) -> dict[str, Any]:
     RecipeError, InputError
         If the recipe can't be, or the weights can't be.
     """
-    from lumped.app.lasting import refreshed_dough
+    from lumped.app.lasting import refreshed
     from lumped.texts import say
 
     before, after = (_read(each, "mass", "g") for each in (weighed, now))
-    found = refreshed_dough(before, after, recipe_of(given), shop_of(given))
+    found = refreshed(before, after, named_in(given))
     worse = [] if found.worse is None else [(say("web-time-worse"), found.worse)]
     origin = found.refresh.rest.provenance
     told = told_of(say("web-time-refresh"), origin, worse, note=say("web-time-refresh-note"))
@@ -122,7 +122,7 @@ def cooled_told(given: Given, *, form: str, thick: str, mass: str, room: str) ->
     from lumped.texts import say
 
     found = cooled(
-        kneading_of(given), form, room=_read(room, "temperature", "°C"),  # type: ignore[arg-type]
+        named_in(given), form, room=_read(room, "temperature", "°C"),  # type: ignore[arg-type]
         thickness=_read(thick, "length", "mm") if thick.strip() and form != "pot" else None,
         mass=_read(mass, "mass", "g") if mass.strip() and form == "pot" else None,
     )  # fmt: skip
@@ -158,8 +158,7 @@ def kept_told(given: Given, where: str) -> dict[str, Any]:
     from lumped.quantities import Provenance
     from lumped.texts import say
 
-    done = kneading_of(given)
-    found = kept(done, fridge=where == "fridge")
+    found = kept(named_in(given), fridge=where == "fridge")
     needs = [each.group.activity for each in found.keeping.growths]
     figures = {
         "activity": (found.activity, found.activity.provenance, "web-source-chain"),

@@ -1,18 +1,16 @@
 """How long a cooked dough stays too hot for hands, and how it is laid out to be cool in time."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.errors import InputError
 
 if TYPE_CHECKING:
-    from lumped.dough.kneading import Kneading
+    from lumped.app.named import Named
     from lumped.dough.lasting.handing import Form, HandClock
     from lumped.quantities import Value
 
-__all__ = ["Cooled", "InTime", "cool", "cooled", "in_time"]
+__all__ = ["Cooled", "InTime", "cooled", "in_time"]
 
 _DAY = 1440.0  # minutes
 _DENSITY = 1250.0  # kg/m³, for areas and sizes that people shape by hand
@@ -40,8 +38,8 @@ class Cooled:
         return {"title": self.title, "clock": clock, "words": list(self.words)}
 
 
-def cool(
-    path: Path,
+def cooled(
+    dough: "Named",
     form: "Form" = "pot",
     *,
     mass: float | None = None,
@@ -49,55 +47,13 @@ def cool(
     across: float = 0.18,
     room: float = 294.15,
     beginning: float | None = None,
-    labels: Sequence[Path] = (),
 ) -> Cooled:
     """Tell how long a recipe's dough stays too hot for hands.
 
     Parameters
     ----------
-    path : Path
-        A recipe file.
-    form : {"pot", "slab", "ball"}
-        How it lies there.
-    mass, thickness : float, optional
-        How much it is, how thick it lies; the whole recipe if both are left out, a slab of 2 cm. [kg, m]
-    across : float
-        Width of the pot. [m]
-    room, beginning : float
-        Temperature of the room and of the hot dough; the latter by its way of cooking if left out. [K]
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
-
-    Raises
-    ------
-    RecipeError, InputError
-        If the recipe can't be read, or there is no such piece or room.
-    """
-    from lumped.app.uses import shop_with
-    from lumped.dough import read_recipe
-    from lumped.dough.kneading import kneading
-
-    shop = shop_with(labels)
-    return cooled(kneading(read_recipe(path, shop), shop), form, mass=mass, thickness=thickness, across=across,
-                  room=room, beginning=beginning)  # fmt: skip
-
-
-def cooled(
-    done: "Kneading",
-    form: "Form" = "pot",
-    *,
-    mass: float | None = None,
-    thickness: float | None = None,
-    across: float = 0.18,
-    room: float = 294.15,
-    beginning: float | None = None,
-) -> Cooled:
-    """Tell how long a dough stays too hot for hands; as `cool`, of a recipe that was followed through.
-
-    Parameters
-    ----------
-    done : Kneading
-        The recipe, followed through.
+    dough : Named
+        The recipe, with what its batches taught.
     form : {"pot", "slab", "ball"}
         How it lies there.
     mass, thickness : float, optional
@@ -117,6 +73,7 @@ def cooled(
     from lumped.dough.lasting.handing import hand_clock, hot_dough
     from lumped.texts import say
 
+    done = dough.kneading()
     hot, title, whole = hot_dough(done, beginning=beginning), done.recipe.title, float(np.median(done.chain.mass))
     if hot is None:
         return Cooled(title=title, clock=None, words=(say("cool-never-hot"),))
@@ -176,20 +133,14 @@ class InTime:
 
 
 def in_time(
-    path: Path,
-    minutes: float,
-    form: "Form" = "slab",
-    *,
-    across: float = 0.18,
-    room: float = 294.15,
-    labels: Sequence[Path] = (),
+    dough: "Named", minutes: float, form: "Form" = "slab", *, across: float = 0.18, room: float = 294.15
 ) -> InTime:
     """Tell how a recipe's dough is laid out to be cool enough in time, weighing and cooking included.
 
     Parameters
     ----------
-    path : Path
-        A recipe file.
+    dough : Named
+        The recipe, with what its batches taught.
     minutes : float
         From the first gram on the scale to the first hand on the dough. [min]
     form : {"pot", "slab", "ball"}
@@ -198,25 +149,19 @@ def in_time(
         Width of the pot. [m]
     room : float
         Temperature of the room. [K]
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
 
     Raises
     ------
-    RecipeError, InputError
-        If the recipe can't be read, or there is no such time, form or room.
+    InputError
+        If there is no such time, form or room.
     """
-    from lumped.app.uses import shop_with
-    from lumped.dough import read_recipe
-    from lumped.dough.kneading import kneading
     from lumped.dough.lasting.handing import hot_dough, thickest_within
     from lumped.texts import say
     from lumped.workshop.hands import work_of
 
     if not 0 < minutes < _DAY:
         raise InputError("cool-no-time", within=f"{minutes:g}")
-    shop = shop_with(labels)
-    done = kneading(read_recipe(path, shop), shop)
+    done = dough.kneading()
     hot, title = hot_dough(done), done.recipe.title
     if hot is None:
         return InTime(title=title, form=form, thickness=None, possible=True, words=(say("cool-never-hot"),))

@@ -1,16 +1,14 @@
 """Who can grow in a dough, and how long it is kept by habit."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from lumped.dough.kneading import Kneading
+    from lumped.app.named import Named
     from lumped.dough.lasting.keeping import Keeping
     from lumped.quantities import Value
 
-__all__ = ["Kept", "growth_columns", "growth_rows", "keep", "kept"]
+__all__ = ["Kept", "growth_columns", "growth_rows", "kept"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,38 +47,13 @@ class Kept:
         }  # fmt: skip
 
 
-def keep(path: Path, *, fridge: bool = False, labels: Sequence[Path] = ()) -> Kept:
+def kept(dough: "Named", *, fridge: bool = False) -> Kept:
     """Tell what can grow in a recipe's dough, and how long it is kept by habit.
 
     Parameters
     ----------
-    path : Path
-        A recipe file.
-    fridge : bool
-        Whether it lies in the fridge.
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
-
-    Raises
-    ------
-    RecipeError, InputError
-        If a file can't be read.
-    """
-    from lumped.app.uses import shop_with
-    from lumped.dough import read_recipe
-    from lumped.dough.kneading import kneading
-
-    shop = shop_with(labels)
-    return kept(kneading(read_recipe(path, shop), shop), fridge=fridge)
-
-
-def kept(done: "Kneading", *, fridge: bool = False) -> Kept:
-    """Tell what can grow in a dough; as `keep`, of a recipe that was followed through.
-
-    Parameters
-    ----------
-    done : Kneading
-        The recipe, followed through.
+    dough : Named
+        The recipe, with what its batches taught.
     fridge : bool
         Whether it lies in the fridge.
     """
@@ -89,6 +62,7 @@ def kept(done: "Kneading", *, fridge: bool = False) -> Kept:
     from lumped.reference import handbook
     from lumped.texts import say
 
+    done = dough.kneading()
     chain, mass = done.chain, float(done.chain.mass.mean())
     activity, ph = done.value(chain.water_activity.clip(0.0, 1.0), ""), done.value(chain.ph, "")
     preserved = {name: float(chain.of(key).mean()) / mass for name, key in

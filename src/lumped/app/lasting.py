@@ -1,6 +1,6 @@
 """How long a dough lasts, as pages and commands show it: drying and refreshing."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -8,17 +8,16 @@ from typing import TYPE_CHECKING, Any
 from lumped.errors import InputError
 
 if TYPE_CHECKING:
-    from lumped.dough import Recipe
+    from lumped.app.named import Named
     from lumped.dough.lasting.layers import Piece
     from lumped.dough.lasting.outlook import Outlook, Surroundings
     from lumped.dough.lasting.refreshing import Refresh
-    from lumped.pantry import Pantry
     from lumped.picture.theme import ThemeName
     from lumped.quantities import Value
 
 __all__ = [
-    "SHAPES", "Dried", "Refreshed", "draw_drying", "dried", "dry", "drying_columns", "drying_rows", "refresh",
-    "refreshed_dough", "surroundings",
+    "SHAPES", "Dried", "Refreshed", "draw_drying", "dried", "drying_columns", "drying_rows", "refreshed",
+    "surroundings",
 ]  # fmt: skip
 
 SHAPES = ("roll", "slab", "rack", "ball")
@@ -61,8 +60,8 @@ class Dried:
         return {**self.outlook.as_dict(self.times), "words": [*self.words, *self.rest]}
 
 
-def dry(
-    path: Path,
+def dried(
+    dough: "Named",
     where: "Surroundings",
     *,
     shape: str = "roll",
@@ -70,59 +69,15 @@ def dry(
     length: float = 0.1,
     width: float = 0.1,
     hours: float = 24.0,
-    labels: Sequence[Path] = (),
 ) -> Dried:
     """Follow a piece of a recipe's dough through its hours.
 
     Parameters
     ----------
-    path : Path
-        A recipe file.
+    dough : Named
+        The recipe, with what its batches taught.
     where : Surroundings
         Room, draught, cover.
-    shape : str
-        One of `SHAPES`.
-    thickness, length, width : float
-        Its thickness or diameter; the length of a roll or slab; the width of a slab. [m]
-    hours : float
-        How long. [h]
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
-
-    Raises
-    ------
-    RecipeError, InputError
-        If the recipe can't be read, or there is no such piece, room or time.
-    """
-    from lumped.app.uses import shop_with
-    from lumped.dough import read_recipe
-
-    shop = shop_with(labels)
-    sizes = {"thickness": thickness, "length": length, "width": width}
-    return dried(read_recipe(path, shop), where, shop, shape=shape, hours=hours, **sizes)
-
-
-def dried(
-    recipe: "Recipe",
-    where: "Surroundings",
-    shop: "Pantry",
-    *,
-    shape: str = "roll",
-    thickness: float = 0.012,
-    length: float = 0.1,
-    width: float = 0.1,
-    hours: float = 24.0,
-) -> Dried:
-    """Follow a piece of a recipe's dough through its hours; as `dry`, of a recipe that was read.
-
-    Parameters
-    ----------
-    recipe : Recipe
-        What goes in.
-    where : Surroundings
-        Room, draught, cover.
-    shop : Pantry
-        What the ingredients are.
     shape : str
         One of `SHAPES`.
     thickness, length, width : float
@@ -132,15 +87,15 @@ def dried(
 
     Raises
     ------
-    InputError
-        If there is no such piece or time.
+    InputError, SolverError
+        If there is no such piece or time, or it can't be followed so long.
     """
     from lumped.dough.lasting.outlook import outlook
     from lumped.dough.lasting.telling import MOMENTS, moment_words, rest_words
 
     piece = _piece(shape, thickness, length, width)
     duration = 3600.0 * hours if hours <= 0 else max(3600.0 * hours, _MEMORABLE)
-    found = outlook(recipe, piece, where, duration=duration, shop=shop)
+    found = outlook(dough.recipe, piece, where, duration=duration, shop=dough.shop, calibration=dough.calibration)
     return Dried(outlook=found, hours=hours, rest=rest_words(found),
                  words=tuple(moment_words(found, moment) for moment in MOMENTS))  # fmt: skip
 
@@ -263,57 +218,30 @@ class Refreshed:
         }  # fmt: skip
 
 
-def refresh(before: float, now: float, *, path: Path | None = None, labels: Sequence[Path] = ()) -> Refreshed:
+def refreshed(before: float, now: float, dough: "Named | None" = None) -> Refreshed:
     """Tell what to knead into a dough that dried.
 
     Parameters
     ----------
     before, now : float
         Its weight when fresh and today, with the bag both times or without it both times. [kg]
-    path : Path, optional
-        Its recipe file: tells how much water it held.
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
-
-    Raises
-    ------
-    RecipeError, InputError
-        If the recipe can't be read, or the weights can't be.
-    """
-    from lumped.app.uses import shop_with
-    from lumped.dough import read_recipe
-    from lumped.dough.lasting.refreshing import refresh as refreshed
-
-    if path is None:
-        found = refreshed(before, now)
-        return Refreshed(refresh=found, worse=None, words=found.words)
-    shop = shop_with(labels)
-    return refreshed_dough(before, now, read_recipe(path, shop), shop)
-
-
-def refreshed_dough(before: float, now: float, recipe: "Recipe", shop: "Pantry") -> Refreshed:
-    """Tell what to knead into a dough whose recipe is known.
-
-    Parameters
-    ----------
-    before, now : float
-        Its weight when fresh and today, with the bag both times or without it both times. [kg]
-    recipe : Recipe
-        What went in.
-    shop : Pantry
-        What the ingredients are.
+    dough : Named, optional
+        Its recipe, with what its batches taught: tells how much water it held.
 
     Raises
     ------
     InputError
         If the weights can't be.
     """
-    from lumped.dough.lasting.refreshing import refresh as refreshed
+    from lumped.dough.lasting.refreshing import refresh
     from lumped.dough.lasting.wording import short
     from lumped.texts import say
 
-    share, law = _water_of(recipe, shop)
-    found = refreshed(before, now, water=share * before)
+    if dough is None:
+        plain = refresh(before, now)
+        return Refreshed(refresh=plain, worse=None, words=plain.words)
+    share, law = _water_of(dough)
+    found = refresh(before, now, water=share * before)
     words = list(found.words)
     worse = law(found.of_its_water or 0.0)
     if found.water > 0:
@@ -324,7 +252,7 @@ def refreshed_dough(before: float, now: float, recipe: "Recipe", shop: "Pantry")
     return Refreshed(refresh=found, worse=worse, words=tuple(words))
 
 
-def _water_of(recipe: "Recipe", shop: "Pantry") -> "tuple[float, Callable[[float], Value]]":
+def _water_of(named: "Named") -> "tuple[float, Callable[[float], Value]]":
     """Give a dough's share of water, and the law of its resistivity over that of the fresh dough."""
     import numpy as np
 
@@ -333,7 +261,8 @@ def _water_of(recipe: "Recipe", shop: "Pantry") -> "tuple[float, Callable[[float
     from lumped.dough.lasting.outlook import COUNT
     from lumped.quantities import Provenance, Status, believed
 
-    dough = moist_from(recipe, shop, draws(recipe, shop)[0].first(COUNT))
+    given = draws(named.recipe, named.shop, named.calibration)[0].first(COUNT)
+    dough = moist_from(named.recipe, named.shop, given)
     content, law = np.asarray(dough.content)[:, None], dough.resistivity
     if law is None:
         raise ValueError("a dough of a recipe has a resistivity")

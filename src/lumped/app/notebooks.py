@@ -363,12 +363,12 @@ def with_batches(notebook: Notebook, given: Given, recipe: str) -> Given:
 
 
 def gathered(
-    notebook: Notebook, place: str, *, batches: Sequence[str] = (), labels: Sequence[Path] = (), kept_batches: bool
-) -> Given:
-    """Gather a recipe with what it refers to; the arguments are those of `uses.dough_in_notebook`."""
-    recipe, document = _gathered_recipe(notebook, place)
+    notebook: Notebook, place: str, *, batches: Sequence[str] = (), labels: Sequence[Path] = ()
+) -> Given:  # fmt: skip
+    """Gather a recipe with what it refers to, and one of the notebook with its batches; arguments of `named.named`."""
+    recipe = _recipe_at(notebook, place)
+    found = () if names_file(place) else batches_of(notebook, notebook.find(place).document)
     theirs = {str(_body_of(text)["title"]): text for each in labels for text in _label_texts(each)}
-    found = batches_of(notebook, document) if kept_batches and document else ()
     named = [
         given_of(Path(each)) if names_file(each) else given_from(notebook, notebook.find(each)) for each in batches
     ]
@@ -379,17 +379,14 @@ def gathered(
     )  # fmt: skip
 
 
-def _gathered_recipe(notebook: Notebook, place: str) -> tuple[Given, str | None]:
-    """Give a recipe and the id of its document: the one that says just this, else the one of its title."""
-    if not names_file(place):
-        revision = notebook.find(place)
-        if revision.kind != "recipe":
-            raise InputError("document-other-kind", file=place, kind="recipe", found=revision.kind)
-        return given_from(notebook, revision), revision.document
-    read_document(Path(place), "recipe")
-    given = given_of(Path(place))
-    there = notebook.holding("recipe", _body_of(given.text))
-    return given, there.document if there else _titled(notebook, "recipe", _body_of(given.text))
+def _recipe_at(notebook: Notebook, place: str) -> Given:
+    if names_file(place):
+        read_document(Path(place), "recipe")
+        return given_of(Path(place))
+    revision = notebook.find(place)
+    if revision.kind != "recipe":
+        raise InputError("document-other-kind", file=place, kind="recipe", found=revision.kind)
+    return given_from(notebook, revision)
 
 
 def _label_texts(path: Path) -> tuple[str, ...]:

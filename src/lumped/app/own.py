@@ -20,8 +20,8 @@ if TYPE_CHECKING:
     from lumped.pantry import Pantry
 
 __all__ = [
-    "Taught", "batch_of", "document_of", "foreign_words", "kneading_of", "label_texts", "label_trouble", "recipe_of",
-    "shop_of", "sound_labels", "taught",
+    "Taught", "batch_of", "document_of", "foreign_words", "kneading_of", "label_texts", "label_trouble", "learnt_words",
+    "recipe_of", "shop_of", "sound_labels", "taught",
 ]  # fmt: skip
 
 Texts = tuple[tuple[str, str], ...]
@@ -246,7 +246,7 @@ def _taught(batches: tuple[tuple[str, str, Texts, Texts], ...], labels: Texts, k
         return Taught(lessons=Lessons(), words=tuple(words))
     asked = replace(read[0].recipe, kind=kind, temperature=temperature)
     lessons = _learnt(read, asked, shop, words)
-    return Taught(lessons=lessons, words=(*_words(read, lessons), *words))
+    return Taught(lessons=lessons, words=(*learnt_words(read, lessons), *words))
 
 
 def _learnt(read: "list[Batch]", asked: "Recipe", shop: "Pantry", words: list[str]) -> "Lessons":
@@ -263,7 +263,8 @@ def _learnt(read: "list[Batch]", asked: "Recipe", shop: "Pantry", words: list[st
             read[:] = [each for each in read if each.title != problem.data["batch"]]
 
 
-def _words(read: "Sequence[Batch]", lessons: "Lessons") -> tuple[str, ...]:
+def learnt_words(read: "Sequence[Batch]", lessons: "Lessons") -> tuple[str, ...]:
+    """Say how many of some batches narrow what, and which teach nothing; nothing if there are none."""
     from lumped.texts import say
 
     teaching = [each for each in read if each.title not in lessons.passed_over]

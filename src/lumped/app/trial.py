@@ -177,16 +177,10 @@ def trial(
     RecipeError, InputError, HandbookError
         If a file can't be read, there is no such thing, or the screws don't fit.
     """
-    from lumped.app.uses import shop_with
-    from lumped.dough import read_recipe
-    from lumped.dough.batch import read_batch
-    from lumped.dough.kneading import kneading
-    from lumped.dough.learning import learnt
+    from lumped.app.named import named_by_files
 
-    shop = shop_with(labels)
-    recipe = read_recipe(path, shop)
-    done = kneading(recipe, shop, learnt([read_batch(each, shop) for each in batches], recipe, shop).calibration)
-    return tried(done, shop, mould=mould, lamp=lamp, pack=pack, screws=screws)
+    dough = named_by_files(path, batches=batches, labels=labels)
+    return tried(dough.kneading(), dough.shop, mould=mould, lamp=lamp, pack=pack, screws=screws)
 
 
 def tried(

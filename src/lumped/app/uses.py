@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, Literal
 from lumped.errors import InputError
 
 if TYPE_CHECKING:
-    from lumped.app.settings import Settings
+    from lumped.app.named import Named
     from lumped.dough import Dough
     from lumped.dough.what_if import Change
     from lumped.pantry import Pantry
@@ -18,7 +18,6 @@ if TYPE_CHECKING:
 __all__ = [
     "check",
     "dough",
-    "dough_in_notebook",
     "draw",
     "parts",
     "ports",
@@ -27,6 +26,7 @@ __all__ = [
     "sheet",
     "shop_with",
     "wall",
+    "wall_of",
     "what_if",
     "write_whole",
 ]
@@ -90,58 +90,9 @@ def dough(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
     RecipeError, InputError
         If a file can't be read, the recipe can't exist, or a batch contradicts its recipe.
     """
-    from lumped.dough import knead, read_recipe
-    from lumped.dough.batch import read_batch
-    from lumped.dough.learning import learnt
+    from lumped.app.named import dough_of, named_by_files
 
-    shop = shop_with(labels)
-    recipe = read_recipe(path, shop)
-    lessons = learnt([read_batch(each, shop) for each in batches], recipe, shop)
-    return knead(recipe, shop, lessons.calibration, lessons.fit)
-
-
-def dough_in_notebook(
-    place: str,
-    *,
-    batches: Sequence[str] = (),
-    labels: Sequence[Path] = (),
-    kept_batches: bool = False,
-    settings: "Settings | None" = None,
-) -> "tuple[Dough, tuple[str, ...]]":
-    """Work out a dough with what the notebook knows: its recipe, own ingredients, batches.
-
-    Parameters
-    ----------
-    place : str
-        A recipe file, or a title or id in the notebook with or without @ and a number.
-    batches : sequence of str
-        Batches that the prediction learns from, in the order in which they were made: files, or in the notebook.
-    labels : sequence of Path
-        Ingredient files, for what neither the handbook nor the notebook has.
-    kept_batches : bool
-        Whether to learn from all batches of this recipe in the notebook.
-    settings : Settings, optional
-        They say which notebook.
-
-    Returns
-    -------
-    (Dough, tuple of str)
-        The dough; what the batches taught, and which taught nothing, in words.
-
-    Raises
-    ------
-    RecipeError, InputError, NotebookError
-        If something can't be found or read.
-    """
-    from lumped.app.notebooks import gathered, open_notebook
-    from lumped.app.own import recipe_of, shop_of, taught
-    from lumped.dough import knead
-
-    with open_notebook(settings=settings, begin=False) as notebook:
-        given = gathered(notebook, place, batches=batches, labels=labels, kept_batches=kept_batches)
-    recipe = recipe_of(given)
-    own = taught(given, recipe)
-    return knead(recipe, shop_of(given), own.lessons.calibration, own.lessons.fit), own.words
+    return dough_of(named_by_files(path, batches=batches, labels=labels))
 
 
 def shop_with(labels: Sequence[Path], shop: "Pantry | None" = None) -> "Pantry":
@@ -214,18 +165,24 @@ def wall(
     HandbookError
         If there is no such lamp.
     """
+    from lumped.app.named import named_by_files
+
+    dough = named_by_files(path, batches=batches, labels=labels)
+    return wall_of(dough, thickness=thickness, area=area, lamp=lamp, beside=beside)
+
+
+def wall_of(
+    dough: "Named", *, thickness: float, area: float, lamp: str = "lamp-red", beside: Path | None = None
+) -> "WallVerdict":
+    """Judge a wall of a recipe that was read; the arguments are those of `wall`."""
     from lumped.dough import read_recipe
-    from lumped.dough.batch import read_batch
     from lumped.dough.kneading import kneading
     from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
-    from lumped.dough.learning import learnt
     from lumped.verdict.walls import DRIER, Wall, judge_wall, lasts
 
     if not (0 < thickness <= 1 and 0 < area <= 1):
         raise InputError("wall-size", thickness=f"{1e3 * thickness:g}", area=f"{1e4 * area:g}")
-    shop = shop_with(labels)
-    recipe, made = read_recipe(path, shop), Wall(thickness=thickness, area=area)
-    done = kneading(recipe, shop, learnt([read_batch(each, shop) for each in batches], recipe, shop).calibration)
+    shop, done, made = dough.shop, dough.kneading(), Wall(thickness=thickness, area=area)
     salty = kneading(usual_neighbour() if beside is None else read_recipe(beside, shop), shop)
     lasting = lasts(made, salt_creep(done, salty, shop=shop), salt_creep(done, salty, water=DRIER, shop=shop), lamp)
     return judge_wall(made, done.value(done.chain.resistivity, "Ω·m"), lamp, lasting)

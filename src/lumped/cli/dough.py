@@ -5,14 +5,12 @@ A recipe of the notebook comes with its own ingredients, and learns from the bat
 
 import argparse
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
+from lumped.cli.recipe import add_recipe, print_taught, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.errors import InputError
 from lumped.texts import say
-
-if TYPE_CHECKING:
-    from lumped.dough import Dough
 
 __all__ = ["add_to"]
 
@@ -20,11 +18,8 @@ __all__ = ["add_to"]
 def add_to(verbs: Any) -> None:
     """Add the verb to the command line."""
     verb = verbs.add_parser("dough", help=say("cli-dough"), description=say("cli-dough"))
-    verb.add_argument("recipe", metavar="RECIPE", help=say("cli-dough-recipe"))
-    verb.add_argument("--batch", action="append", default=[], metavar="BATCH", help=say("cli-dough-batch"))
-    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
+    add_recipe(verb)
     verb.add_argument("--sources", action="store_true", help=say("cli-dough-sources"))
-    verb.add_argument("--notebook", metavar="PLACE", help=say("cli-notebook-place"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 
@@ -33,12 +28,14 @@ def run(said: argparse.Namespace) -> int:
     """Work out a recipe and print it."""
     if said.sources:
         return _print_sources(said)
+    from lumped.app.named import dough_of
     from lumped.dough.notes import first_words, narrowing_words
     from lumped.dough.safety import caution
 
-    dough, taught = _worked_out(said)
+    named = recipe_named(said)
+    dough = dough_of(named)
     if said.json:
-        print_json(dough.as_dict() | ({"taught": list(taught)} if taught else {}))
+        print_json(dough.as_dict() | named.as_dict())
         return 0
     print_title(dough.name)
     line = "dough-carries" if dough.conducts else "dough-blocks"
@@ -46,24 +43,11 @@ def run(said: argparse.Namespace) -> int:
     for words in (*first_words(dough), ""):
         print_line(words)
     print_table([say("column-step"), say("column-figure")], [(step.words, step.value.text()) for step in dough.reasons])
-    print_notes(say("heading-batches"), taught)
+    print_taught(named)
     print_notes(say("heading-findings"), dough.notes)
     print_notes(say("heading-narrower"), narrowing_words(dough))
     print_notes(say("heading-cautions"), (*dough.cautions, caution("rules").brief))
     return 0
-
-
-def _worked_out(said: argparse.Namespace) -> "tuple[Dough, tuple[str, ...]]":
-    """Work a recipe out; the notebook is opened only if something of it is named."""
-    from lumped import app
-    from lumped.app.given import names_file
-
-    if all(map(names_file, (said.recipe, *said.batch))):
-        return app.dough(Path(said.recipe), batches=[Path(each) for each in said.batch], labels=said.label), ()
-    return app.dough_in_notebook(
-        said.recipe, batches=said.batch, labels=said.label, kept_batches=not names_file(said.recipe),
-        settings=app.load_settings({"notebook": said.notebook}),
-    )  # fmt: skip
 
 
 def _print_sources(said: argparse.Namespace) -> int:

@@ -1,14 +1,17 @@
 """`lumped dry`, `cool`, `refresh` and `keep`: how long a dough lasts."""
 
 import argparse
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from lumped.cli.recipe import add_recipe, print_taught, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.app.lasting import Dried
+    from lumped.app.named import Named
 
 __all__ = ["add_to"]
 
@@ -16,7 +19,7 @@ __all__ = ["add_to"]
 def add_to(verbs: Any) -> None:
     """Add the verbs to the command line."""
     dry = verbs.add_parser("dry", help=say("cli-dry"), description=say("cli-dry"))
-    dry.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(dry)
     dry.add_argument("--shape", default="roll", metavar="SHAPE", help=say("cli-dry-shape"))
     dry.add_argument("--thick", default="12 mm", metavar="LENGTH", help=say("cli-dry-thick"))
     dry.add_argument("--long", default="10 cm", metavar="LENGTH", help=say("cli-dry-long"))
@@ -30,7 +33,7 @@ def add_to(verbs: Any) -> None:
     dry.add_argument("--theme", choices=("light", "dark", "print"), default="light", help=say("cli-theme"))
     dry.set_defaults(run=run_dry)
     cool = verbs.add_parser("cool", help=say("cli-cool"), description=say("cli-cool"))
-    cool.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(cool)
     cool.add_argument("--as", dest="form", metavar="WAY", help=say("cli-cool-as"))
     cool.add_argument("--thick", metavar="LENGTH", help=say("cli-cool-thick"))
     cool.add_argument("--mass", metavar="MASS", help=say("cli-cool-mass"))
@@ -40,16 +43,15 @@ def add_to(verbs: Any) -> None:
     cool.add_argument("--within", metavar="TIME", help=say("cli-cool-within"))
     cool.set_defaults(run=run_cool)
     again = verbs.add_parser("refresh", help=say("cli-refresh"), description=say("cli-refresh"))
-    again.add_argument("recipe", type=Path, nargs="?", metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(again, needed=False)
     again.add_argument("--weighed", required=True, metavar="MASS", help=say("cli-refresh-weighed"))
     again.add_argument("--now", required=True, metavar="MASS", help=say("cli-refresh-now"))
     again.set_defaults(run=run_refresh)
     keep = verbs.add_parser("keep", help=say("cli-keep"), description=say("cli-keep"))
-    keep.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(keep)
     keep.add_argument("--fridge", action="store_true", help=say("cli-keep-fridge"))
     keep.set_defaults(run=run_keep)
     for verb in (dry, cool, again, keep):
-        verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
         verb.add_argument("--json", action="store_true", help=say("cli-json"))
 
 
@@ -63,13 +65,15 @@ def run_dry(said: argparse.Namespace) -> int:
     where = lasting.surroundings(room=said.room, humidity=said.humidity, draught=said.draught, cover=said.cover)
     sizes = {name: parse_quantity(getattr(said, key), "length")
              for name, key in (("thickness", "thick"), ("length", "long"), ("width", "wide"))}  # fmt: skip
-    found = lasting.dry(said.recipe, where, shape=said.shape, hours=said.hours, labels=said.label, **sizes)
+    dough = recipe_named(said)
+    found = lasting.dried(dough, where, shape=said.shape, hours=said.hours, **sizes)
     if said.picture is not None:
         lasting.draw_drying(found, said.picture, theme=said.theme)
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | dough.as_dict())
         return 0
     _print_dried(found)
+    print_taught(dough)
     if said.picture is not None:
         print_line(say("cli-written", file=str(said.picture)))
     return 0
@@ -87,55 +91,65 @@ def _print_dried(found: "Dried") -> None:
 
 def run_cool(said: argparse.Namespace) -> int:
     """Tell how long a dough cools, or how to lay it out to be cool in time."""
-    from lumped.app.cooling import cool, in_time
+    from lumped.app.cooling import cooled, in_time
     from lumped.quantities import parse_quantity
 
     def read(text: str | None, kind: str) -> float | None:
         return None if text is None else parse_quantity(text, kind)
 
+    dough = recipe_named(said)
     where = {"across": parse_quantity(said.across, "length"), "room": parse_quantity(said.room, "temperature")}
     if said.within is not None:
         minutes = parse_quantity(said.within, "time") / 60
-        found: Any = in_time(said.recipe, minutes, said.form or "slab", labels=said.label, **where)
+        found: Any = in_time(dough, minutes, said.form or "slab", **where)
     else:
-        found = cool(
-            said.recipe, said.form or "pot", mass=read(said.mass, "mass"), thickness=read(said.thick, "length"),
-            beginning=read(said.beginning, "temperature"), labels=said.label, **where,
+        found = cooled(
+            dough, said.form or "pot", mass=read(said.mass, "mass"), thickness=read(said.thick, "length"),
+            beginning=read(said.beginning, "temperature"), **where,
         )  # fmt: skip
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | dough.as_dict())
         return 0
     print_title(found.title)
-    for words in found.words:
-        print_line(words)
+    _print_told(found.words, dough)
     return 0
+
+
+def _print_told(told: "Sequence[str]", dough: "Named | None") -> None:
+    """Print sentences, and what the batches of a recipe taught."""
+    more = ("",) if dough is not None and dough.words else ()
+    for words in (*told, *more):
+        print_line(words)
+    print_taught(dough)
 
 
 def run_refresh(said: argparse.Namespace) -> int:
     """Tell what to knead into a dough that dried."""
-    from lumped.app.lasting import refresh
+    from lumped.app.lasting import refreshed
     from lumped.quantities import parse_quantity
 
     before, now = (parse_quantity(text, "mass") for text in (said.weighed, said.now))
-    found = refresh(before, now, path=said.recipe, labels=said.label)
+    dough = recipe_named(said) if said.recipe is not None else None
+    found = refreshed(before, now, dough)
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | (dough.as_dict() if dough else {}))
         return 0
-    for words in found.words:
-        print_line(words)
+    _print_told(found.words, dough)
     return 0
 
 
 def run_keep(said: argparse.Namespace) -> int:
     """Tell what can grow in a dough."""
-    from lumped.app.keeping import growth_columns, growth_rows, keep
+    from lumped.app.keeping import growth_columns, growth_rows, kept
 
-    found = keep(said.recipe, fridge=said.fridge, labels=said.label)
+    dough = recipe_named(said)
+    found = kept(dough, fridge=said.fridge)
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | dough.as_dict())
         return 0
     print_title(found.title)
     for words in (*found.words, ""):
         print_line(words)
     print_table(growth_columns(), growth_rows(found), numbers=(1,))
+    print_taught(dough)
     return 0

@@ -4,6 +4,7 @@ import argparse
 from pathlib import Path
 from typing import Any
 
+from lumped.cli.recipe import add_recipe, print_taught, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -13,18 +14,17 @@ __all__ = ["add_to"]
 def add_to(verbs: Any) -> None:
     """Add the verbs to the command line."""
     wall = verbs.add_parser("wall", help=say("cli-wall"), description=say("cli-wall"))
-    wall.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(wall)
     wall.add_argument("--thick", default="3 mm", metavar="LENGTH", help=say("cli-wall-thick"))
     wall.add_argument("--touch-cm2", type=float, default=4.0, metavar="AREA", help=say("cli-wall-touch"))
     wall.add_argument("--lamp", default="lamp-red", metavar="LAMP", help=say("cli-wall-lamp"))
     wall.add_argument("--beside", type=Path, metavar="RECIPE", help=say("cli-wall-beside"))
-    wall.add_argument("--batch", type=Path, action="append", default=[], metavar="FILE", help=say("cli-batch"))
     wall.set_defaults(run=run_wall)
     change = verbs.add_parser("what-if", help=say("cli-what-if"), description=say("cli-what-if"))
     change.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
     change.set_defaults(run=run_what_if)
+    change.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     for verb in (wall, change):
-        verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
         verb.add_argument("--json", action="store_true", help=say("cli-json"))
 
 
@@ -34,17 +34,18 @@ def run_wall(said: argparse.Namespace) -> int:
     from lumped.quantities import parse_quantity
 
     thickness = parse_quantity(said.thick, "length")
-    found = app.wall(
-        said.recipe, thickness=thickness, area=said.touch_cm2 * 1e-4, lamp=said.lamp, batches=said.batch,
-        beside=said.beside, labels=said.label,
+    dough = recipe_named(said)
+    found = app.wall_of(
+        dough, thickness=thickness, area=said.touch_cm2 * 1e-4, lamp=said.lamp, beside=said.beside
     )  # fmt: skip
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | dough.as_dict())
         return 0
     print_line(found.words)
     print_line("")
     if found.lasting is not None:
         print_notes(say("heading-wall-lasts"), found.lasting.words)
+    print_taught(dough)
     print_notes(say("heading-findings"), [say("wall-scene")])
     return 0
 

@@ -11,7 +11,8 @@ from typing import Any, Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.dough.beliefs import beliefs, draws
+from lumped.dough.beliefs import Draws, beliefs, draws
+from lumped.dough.calibrating import Calibration
 from lumped.dough.lasting.air import OPEN, AirSide, Cover, Room, air_over, bag
 from lumped.dough.lasting.dried import Drying
 from lumped.dough.lasting.drying import dry
@@ -186,6 +187,7 @@ def outlook(
     *,
     duration: float,
     shop: Pantry | None = None,
+    calibration: Calibration | None = None,
     count: int = COUNT,
 ) -> Outlook:
     """Follow a piece of a recipe's dough through its hours.
@@ -202,6 +204,8 @@ def outlook(
         How long; up to 30 days. [s]
     shop : Pantry, optional
         What the ingredients are; the handbook's.
+    calibration : Calibration, optional
+        What measured batches taught: it narrows the resistivity.
     count : int
         How many draws.
 
@@ -237,11 +241,12 @@ def outlook(
     values["transfer"] = Value(mean=1.0, low=1 - width, high=1 + width, unit="")
     values["air_speed"] = where.air_speed
     found = {name: each[:count] for name, each in drawn(values).items()}
-    dough = _dough(recipe, shop, found, count)
+    dough = _dough(recipe, shop, found, draws(recipe, shop, calibration)[0].first(count))
     room = Room(temperature=where.temperature, humidity=where.humidity, air_speed=found["air_speed"])
     side = air_over(piece, room, times=np.maximum(found["transfer"], 0.2))
     done = _followed(dough, piece, room, duration=duration, cover=_cover(piece, where, found), side=side)
-    origin = Provenance.of([each.provenance for each in (*values.values(), *beliefs(recipe, shop).values())])
+    parts = [each.provenance for each in (*values.values(), *beliefs(recipe, shop).values())]
+    origin = Provenance.of([*parts, *([] if calibration is None else [calibration.provenance])])
     return _told(recipe.title, piece, where, dough, done=done, origin=origin)
 
 
@@ -258,8 +263,7 @@ def _followed(
                       hours=f"{duration / HOUR:g}")  # fmt: skip
 
 
-def _dough(recipe: Recipe, shop: Pantry, found: Mapping[str, Array], count: int) -> MoistDough:
-    given = draws(recipe, shop)[0].first(count)
+def _dough(recipe: Recipe, shop: Pantry, found: Mapping[str, Array], given: Draws) -> MoistDough:
     flour = flour_uptake(found["layer"], np.maximum(found["first"], 2.0), np.clip(found["further"], 0.5, 0.95))
     return moist_from(
         recipe, shop, given, flour=flour, shrinks=np.clip(found["shrinks"], 0.0, 1.0),

@@ -1,0 +1,35 @@
+"""A recipe at the command line: a file, or a title of the notebook, whose batches teach."""
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from lumped.cli.show import print_notes
+from lumped.texts import say
+
+if TYPE_CHECKING:
+    from lumped.app.named import Named
+
+__all__ = ["add_recipe", "print_taught", "recipe_named"]
+
+
+def add_recipe(verb: argparse.ArgumentParser, *, needed: bool = True) -> None:
+    """Let a verb take a recipe, with batches and ingredients from files or the notebook."""
+    verb.add_argument("recipe", nargs=None if needed else "?", metavar="RECIPE", help=say("cli-dough-recipe"))
+    verb.add_argument("--batch", action="append", default=[], metavar="BATCH", help=say("cli-dough-batch"))
+    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
+    verb.add_argument("--notebook", metavar="PLACE", help=say("cli-notebook-place"))
+
+
+def recipe_named(said: argparse.Namespace) -> "Named":
+    """Read the recipe that was said, with what its batches taught."""
+    from lumped import app
+    from lumped.app.named import named
+
+    settings = app.load_settings({"notebook": said.notebook})
+    return named(said.recipe, batches=said.batch, labels=said.label, settings=settings)
+
+
+def print_taught(dough: "Named | None") -> None:
+    """Print what a recipe's batches taught; nothing if there is nothing to say."""
+    print_notes(say("heading-batches"), () if dough is None else dough.words)
