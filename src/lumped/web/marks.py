@@ -27,7 +27,7 @@ def mark(kind: str, key: str, state: str) -> str:
 
     Examples
     --------
-    >>> mark("lamp", "lamp-red", "bright").count("<line")
+    >>> mark("lamp", "lamp-red", "dim").count('class="ray"')  # each in ink, and in its colour on top
     12
     """
     drawn = {"lamp": _lamp, "motor": _motor, "pack": _pack, "switch": _switch}.get(kind, _resistor)
@@ -36,17 +36,20 @@ def mark(kind: str, key: str, state: str) -> str:
 
 
 def _lamp(key: str, state: str) -> str:
-    """The lens from above, round with one flat edge; rays by how bright it is."""
+    """The lens from above, round with one flat edge; rays by how bright it is; ink behind both, for pale lamps."""
     colour, count = lamp_colour(key.removeprefix("lamp-")), _RAYS.get(state, 0)
     length = 6 if state == "dim" else 9
     rays = "".join(
-        f'<line x1="0" y1="-17" x2="0" y2="{-17 - length + 3 * (k % 2)}" transform="rotate({360 * k / count:g})" '
-        f'stroke="{colour}" stroke-width="2.4"/>'
+        f'<path class="ray" d="M0 -17 V{-17 - length + 3 * (k % 2)}" transform="rotate({360 * k / count:g})"/>'
         for k in range(count)
     )
     lens = "M9 -8.5 A12.4 12.4 0 1 0 9 8.5 Z"
-    body = f'<path d="{lens}" fill="{colour}" fill-opacity="{_FILL.get(state, 0.1)}" stroke="{colour}"'
-    return f'{rays}{body} stroke-width="2"/>' + (_CROSS if state == "too-hot" else "")
+    edge = f'<path d="{lens}" stroke-width="{{width}}"/>{rays}'
+    body = f'<path d="{lens}" fill="{colour}" fill-opacity="{_FILL.get(state, 0.1)}"/>'
+    return (
+        f'<g stroke="currentColor" stroke-opacity="0.6" stroke-width="4">{edge.format(width=4)}</g>{body}'
+        f'<g stroke="{colour}" stroke-width="2.4">{edge.format(width=2)}</g>{_CROSS if state == "too-hot" else ""}'
+    )
 
 
 _CROSS = '<path d="M-7 -7 L7 7 M7 -7 L-7 7" stroke="#3a1208" stroke-width="3"/>'

@@ -22,7 +22,7 @@ def trial_drawing(line: dict[str, str], go: str) -> str:
     --------
     >>> straw = {"mould": "straw", "kind": "tube", "lamp": "lamp-red", "resistor": "yes"}
     >>> trial_drawing(straw, "bright").count('class="ray"'), trial_drawing(straw, "dark").count('class="ray"')
-    (7, 0)
+    (14, 0)
     """
     tube = line["kind"] == "tube"
     wires = _wires((32.0, 52.0) if tube else (52.0, 43.0), (88.0, 52.0) if tube else (72.0, 43.0))
@@ -78,15 +78,18 @@ def _hollow() -> str:
 
 
 def _lamp(key: str, go: str) -> str:
+    """The lamp from the side, rays over it where it shines; ink behind both, for pale lamps."""
     colour = lamp_colour(key.removeprefix("lamp-"))
+    turned = range(-90, 91, 30) if go == "bright" else ()
     rays = "".join(
-        f'<path class="ray" d="M27 6.5 V2.5" transform="rotate({angle} 27 13)" stroke="{colour}" stroke-width="1.2"/>'
-        for angle in range(-90, 91, 30)
-        if go == "bright"
-    )
-    glow = 1.0 if go == "bright" else 0.25
+        f'<path class="ray" d="M27 6.5 V2.5" transform="rotate({angle} 27 13)" stroke="{stroke}" '
+        f'stroke-opacity="{share}" stroke-width="{width}"/>'
+        for stroke, share, width in (("currentColor", 0.6, 1.8), (colour, 1.0, 1.2)) for angle in turned
+    )  # fmt: skip
+    lens, glow = "M22 20 V13 A5 5 0 0 1 32 13 V20 Z", 1.0 if go == "bright" else 0.25
     return (
-        f'{rays}<path d="M22 20 V13 A5 5 0 0 1 32 13 V20 Z" fill="{colour}" fill-opacity="{glow:g}" stroke="{colour}"/>'
+        f'{rays}<path d="{lens}" stroke="currentColor" stroke-opacity="0.6" stroke-width="1.4"/>'
+        f'<path d="{lens}" fill="{colour}" fill-opacity="{glow:g}" stroke="{colour}"/>'
         '<rect x="21" y="19" width="12" height="2" rx="0.6" fill="currentColor" fill-opacity="0.55"/>'
     )
 
