@@ -37,6 +37,11 @@ def test_steam_is_what_went_in_less_what_came_out():
     assert any("0.190 Ω·m (0.173 to 0.209)" in each for each in words)  # ± 10 %, the way's own half-width
 
 
+def test_grams_are_written_out_for_a_large_class_too():
+    large = Given(name="large.toml", text=SALT.text.replace("1/4 cup", "12345 g"))
+    assert {key: amount for key, _, amount in goes_in(large)}["table-salt"] == "12,300 g"
+
+
 @pytest.mark.parametrize(
     ("wrong", "field", "words"),
     [

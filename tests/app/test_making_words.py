@@ -1,12 +1,13 @@
 """What a making is told in: the same words for a terminal and a page."""
 
+import re
 from pathlib import Path
 
 import pytest
 
 from lumped.app.making import make, shopping
-from lumped.app.making_words import batch_rows, blocks_words, cost_words, in_time_words, making_title
-from lumped.app.shopping_words import places, shop_headings, shop_rows, tap_words
+from lumped.app.making_words import batch_rows, blocks_words, cost_words, in_time_words, making_title, pot_words
+from lumped.app.shopping_words import places, shop_headings, shop_rows, sum_words, tap_words
 
 RECIPES = Path(__file__).parents[2] / "demo" / "recipes"
 SALT, SUGAR = RECIPES / "ropewalk-salt.toml", RECIPES / "ropewalk-sugar.toml"
@@ -56,3 +57,15 @@ def test_a_list_names_each_thing_once_and_leaves_the_tap_out_of_the_shops():
     assert len({row[0] for row in rows}) == len(rows) == len(found.lines) - 1
     assert {len(row) for row in rows} == {len(shop_headings(found))}
     assert "tap water" in tap_words(found)
+
+
+def test_batches_of_more_than_a_kilogram_are_told_in_kilograms():
+    assert re.search(r"batches of about 1\.\d+ kg of dough each", next(pot_words(make(SALT, mass="6 kg", pot="3 L"))))
+    assert re.search(r"about \d{3} g of dough", next(pot_words(make(SALT, mass="0.4 kg"))))
+
+
+def test_money_is_told_in_coins():
+    words = [*cost_words(make(SALT, mass="0.4 kg", region="europe")), sum_words(shopping([SALT], "europe"))]
+    assert all(re.search(r"\b\d+\.\d\d EUR\b", each) for each in words)
+    assert not any(re.search(r"\d\.\d(\d\d+)?\b(?=[^.]* EUR| to |\))", each) for each in words)
+    assert not re.search(r"\d\.\d+ JPY", next(cost_words(make(SALT, region="japan"))))

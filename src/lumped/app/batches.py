@@ -81,8 +81,12 @@ def goes_in(given: Given) -> tuple[tuple[str, str, str], ...]:
     >>> goes_in(Given(name="salt.toml", text=example_recipe("ropewalk-salt.toml")))[2]
     ('table-salt', 'table salt', '73 g')
     """
+    from lumped.quantities import short_text
+
     recipe, shop = recipe_of(given), shop_of(given)
-    return tuple((key, shop[key].name, f"{_GRAMS * recipe.mass_of(key):.3g} g") for key in recipe.ingredients)
+    return tuple(
+        (key, shop[key].name, f"{short_text(_GRAMS * recipe.mass_of(key), 3)} g") for key in recipe.ingredients
+    )
 
 
 def batch_filled(said: Mapping[str, str], recipe: Given) -> Filled:
@@ -198,10 +202,10 @@ def _taken(batch: "Batch") -> Iterator[str]:
 
     recipe = batch.recipe
     went_in = sum(recipe.masses.values())
-    yield say("web-batch-went-in", mass=f"{_GRAMS * went_in:.0f}")
+    yield say("web-batch-went-in", mass=f"{_GRAMS * went_in:,.0f}")
     if recipe.weighed_after is not None:
         lost = went_in - recipe.weighed_after
-        yield say("web-batch-steam", after=f"{_GRAMS * recipe.weighed_after:.0f}", lost=f"{_GRAMS * lost:.0f}",
+        yield say("web-batch-steam", after=f"{_GRAMS * recipe.weighed_after:,.0f}", lost=f"{_GRAMS * lost:,.0f}",
                   share=f"{100 * lost / went_in:.1f}")  # fmt: skip
     if batch.measured is not None:
         yield say("web-batch-measured", figure=batch.measured.text(), way=batch.measured.provenance.note,
@@ -228,6 +232,8 @@ def batch_told(question: Question, report: Callable[[float], None]) -> dict[str,
         `taken` in words; `weighed` (name, in the recipe, really); `learnt`: of each property its key, words and the
         figure from the recipe alone, with this batch and with all; `taught` in words; `notes`; `sources`.
     """
+    from lumped.quantities import short_text
+
     given = question.given
     document, batch = document_of(given.text, given.name), batch_of(given)
     recipe = Given(name=document["recipe"], text=along(given, document["recipe"]) or "", labels=given.labels)
@@ -244,7 +250,7 @@ def batch_told(question: Question, report: Callable[[float], None]) -> dict[str,
     weighed = [(shop.find(each["ingredient"]), each["amount_g"]) for each in document.get("weighed", ())]
     return {
         "taken": list(_taken(batch)), "stages": list(stages),
-        "weighed": [(each.name, by_recipe.get(each.key, "–"), f"{grams:g} g") for each, grams in weighed],
+        "weighed": [(each.name, by_recipe.get(each.key, "–"), f"{short_text(grams, 6)} g") for each, grams in weighed],
         "learnt": [
             (key, say(f"web-reading-{key}"), [(f"{key}-{stage}", it[key].text()) for stage, it in columns.items()])
             for key in ("resistivity", "feel")

@@ -184,6 +184,9 @@ def shared_notes(found: "Comparison") -> list[str]:
 def _grams(amount: "Value | None") -> str:
     if amount is None:
         return say("beside-none")
+    from lumped.quantities import short_text
+
+    mean = f"{short_text(1e3 * amount.mean, 4)} g"
     if amount.is_exact:
-        return f"{1e3 * amount.mean:.4g} g"
-    return f"{1e3 * amount.mean:.4g} g ({1e3 * amount.low:.3g} to {1e3 * amount.high:.3g})"
+        return mean
+    return f"{mean} ({short_text(1e3 * amount.low, 3)} to {short_text(1e3 * amount.high, 3)})"

@@ -146,14 +146,14 @@ def careful(facts: Facts) -> Iterator[str]:
 
 
 def _eaten(facts: Facts) -> str:
+    from lumped.quantities import short_text
+
     child, dog = facts.doses["salt-child", "lethal_per_kg"], facts.doses["salt-dog", "signs_per_kg"]
     figures = {
         "share": 100 * facts.salt, "child": 1e3 * child.dough.low, "child_mass": child.eater_mass,
         "dog": 1e3 * dog.dough.low, "dog_mass": dog.eater_mass,
     }  # fmt: skip
-    from lumped.dough.safety.contents import plain
-
-    return say("card-careful-eaten", **{name: local(plain(figure)) for name, figure in figures.items()})
+    return say("card-careful-eaten", **{name: local(short_text(figure)) for name, figure in figures.items()})
 
 
 def foot(facts: Facts) -> Iterator[str]:

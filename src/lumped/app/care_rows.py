@@ -102,14 +102,14 @@ def dose_rows(dough: "Care") -> list[DoseRow]:
 
 
 def _helping(each: "Helping") -> DoseRow:
-    from lumped.dough.safety.contents import plain
+    from lumped.quantities import short_text
 
     return DoseRow(
         key=f"helping-{each.key}", words=say(f"care-helping-{each.key}"), provenance=each.provenance,
-        amount=say("care-grams", grams=plain(_GRAMS * each.salt)),
+        amount=say("care-grams", grams=short_text(_GRAMS * each.salt)),
         held=say(
-            "care-helping-held", day=plain(_PER_CENT * each.of_a_day), lethal=plain(_PER_CENT * each.of_lethal),
-            dog=plain(_PER_CENT * each.of_illness),
+            "care-helping-held", day=short_text(_PER_CENT * each.of_a_day),
+            lethal=short_text(_PER_CENT * each.of_lethal), dog=short_text(_PER_CENT * each.of_illness),
         ), source=say("care-helping-source", day=_short("sacn-2003"), child=_short("rcpch-2009")),
         note=each.words,
     )  # fmt: skip
@@ -141,9 +141,9 @@ def _short(source: str) -> str:
 
 
 def _from_to(mass: "Value") -> str:
-    from lumped.dough.safety.contents import plain
+    from lumped.quantities import short_text
 
-    low, high = plain(_GRAMS * mass.low), plain(_GRAMS * mass.high)
+    low, high = short_text(_GRAMS * mass.low), short_text(_GRAMS * mass.high)
     return low if low == high else say("care-from-to", start=low, end=high)
 
 

@@ -129,9 +129,8 @@ def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
 
 
 def _amount_of(entry: Mapping[str, Any]) -> str:
-    return (
-        f"{entry['amount_g']:g} g" if isinstance(entry.get("amount_g"), int | float) else str(entry.get("amount", ""))
-    )
+    grams = entry.get("amount_g")
+    return f"{grams:.12g} g" if isinstance(grams, int | float) else str(entry.get("amount", ""))
 
 
 def _plain(number: str) -> float | int:

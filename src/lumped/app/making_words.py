@@ -47,10 +47,10 @@ def mass_words(made: "Making") -> str:
 
 def pot_words(made: "Making") -> Iterator[str]:
     """Say in how many batches it is made, and in which pot."""
-    from lumped.quantities import rounded_text as short
+    from lumped.quantities import weight_text
 
     batches = made.batches
-    yield say("making-first", count=batches.count, mass=short(1e3 * batches.each.mean), pot=f"{1e3 * batches.pot:g}",
+    yield say("making-first", count=batches.count, mass=weight_text(batches.each.mean), pot=f"{1e3 * batches.pot:g}",
               full=f"{100 * batches.full:.0f}", way=_way(made.recipe.cooked))  # fmt: skip
     if batches.count > _MANY:
         yield say("making-many")

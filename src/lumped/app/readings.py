@@ -217,9 +217,10 @@ def _ph(done: "Kneading", region: str, given: Given) -> _Told:
 
 
 def _told(value: "Value", says: str) -> _Told:
-    from lumped.quantities import rounded_text
+    from lumped.quantities import figure_text
 
-    return _Told(value=value, figure=value.text(), short=f"{rounded_text(value.mean)} {value.unit}".strip(), says=says)
+    short = f"{figure_text(value.mean, value.unit)} {value.unit}".strip()
+    return _Told(value=value, figure=value.text(), short=short, says=says)
 
 
 _TOLD: Mapping[str, Callable[["Kneading", str, Given], _Told]] = {

@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     from lumped.workshop.shopping import Bought, Shopping
 
 __all__ = ["dough_words", "places", "shop_headings", "shop_rows", "shopping_title", "sum_words", "tap_words",
-           "used_words", "weight_text"]  # fmt: skip
+           "used_words"]  # fmt: skip
 
 
 def shopping_title(found: "Shopping") -> str:
@@ -41,6 +41,8 @@ def shop_headings(found: "Shopping") -> list[str]:
 
 def shop_rows(lines: "Sequence[Bought]") -> list[tuple[str, ...]]:
     """Give a row for each thing that is bought."""
+    from lumped.quantities import weight_text
+
     return [
         (each.name, say(f"shopping-shelf-{each.shelf}"), weight_text(each.need), _packets(each),
          "" if each.over is None else weight_text(each.over), _paid(each))
@@ -50,17 +52,18 @@ def shop_rows(lines: "Sequence[Bought]") -> list[tuple[str, ...]]:
 
 def tap_words(found: "Shopping") -> str:
     """Say what comes from the tap; "" if nothing does."""
+    from lumped.quantities import weight_text
+
     tapped = [f"{weight_text(each.need)} {each.name}" for each in found.lines if each.sold.place == "tap"]
     return say("shopping-tap", what=", ".join(tapped)) if tapped else ""
 
 
 def sum_words(found: "Shopping") -> str:
     """Say what all packets cost together."""
-    from lumped.quantities import rounded_text as short
+    from lumped.quantities import figure_text
 
-    total = found.total
-    return say("shopping-total", total=short(total.mean), low=short(total.low), high=short(total.high),
-               money=found.money)  # fmt: skip
+    total, low, high = (figure_text(getattr(found.total, end), found.money) for end in ("mean", "low", "high"))
+    return say("shopping-total", total=total, low=low, high=high, money=found.money)
 
 
 def used_words(found: "Shopping", *, little_over: bool) -> list[str]:
@@ -70,6 +73,8 @@ def used_words(found: "Shopping", *, little_over: bool) -> list[str]:
 
 
 def _packets(each: "Bought") -> str:
+    from lumped.quantities import weight_text
+
     if not each.packets:
         return say("shopping-have") if each.need <= each.have else ""
     text = ""
@@ -80,22 +85,6 @@ def _packets(each: "Bought") -> str:
 
 
 def _paid(each: "Bought") -> str:
-    from lumped.quantities import rounded_text as short
+    from lumped.quantities import figure_text
 
-    return short(each.cost.mean) if each.cost else ""
-
-
-def weight_text(mass: float) -> str:
-    """Write what a packet holds or a recipe takes. [kg]
-
-    Examples
-    --------
-    >>> weight_text(1.5), weight_text(0.25), weight_text(0.0045)
-    ('1.5 kg', '250 g', '4.50 g')
-    """
-    from lumped.quantities import rounded_text as short
-    from lumped.quantities.rounding import significant
-
-    if mass >= 1:
-        return f"{significant(mass, 3):g} kg"
-    return f"{1e3 * mass:.0f} g" if mass >= 0.01 else f"{short(1e3 * mass)} g"
+    return figure_text(each.cost.mean, each.cost.unit) if each.cost else ""

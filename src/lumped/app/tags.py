@@ -145,8 +145,9 @@ def _tare(text: str) -> float:
 
 def _localised(mass: float) -> str:
     from lumped.app.card_words import local
+    from lumped.quantities import short_text
 
-    return local(f"{1e3 * mass:.4g}")
+    return local(short_text(1e3 * mass, 4))
 
 
 def _recipe_hash(path: Path) -> str:

@@ -183,7 +183,7 @@ def measured_value(file: BatchFile) -> Value | None:
 def _weighed_portion(key: str, mass: float) -> Portion:
     half = max(_EXACTLY * mass, 0.5e-3 if mass > 5e-3 else 0.05 * mass)
     value = Value(mean=mass, low=mass - half, high=mass + half, unit="kg")
-    return Portion(ingredient=key, written=f"{1e3 * mass:g} g", mass=value)
+    return Portion(ingredient=key, written=f"{1e3 * mass:.12g} g", mass=value)
 
 
 def batch_schema() -> dict[str, Any]:

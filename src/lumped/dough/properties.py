@@ -13,7 +13,7 @@ from lumped.chemistry.compounds import compounds, molar_mass_of
 from lumped.chemistry.solubility import is_limited, solubility
 from lumped.dough.chain import Chain
 from lumped.errors import InputError
-from lumped.quantities import Value, drawn, rounded_text
+from lumped.quantities import Value, drawn, figure_text
 from lumped.texts import say
 
 __all__ = [
@@ -65,7 +65,7 @@ class Property:
         """Write a figure of it as people read it, with its interval if it has one."""
         unit = self.shown.replace("money", money)
         if not isinstance(value, Value):
-            return f"{rounded_text(self.factor * value)} {unit}".strip()
+            return f"{figure_text(self.factor * value, unit)} {unit}".strip()
         ends = {end: self.factor * getattr(value, end) for end in ("mean", "low", "high")}
         return replace(value, unit=unit, **ends).text()
 

@@ -117,7 +117,7 @@ def _portion(entry: IngredientEntry, number: int, file: RecipeFile, name: str, s
     ingredient = shop.find(entry.ingredient, f"{name}: ingredients › no. {number}")
     needed = entry.as_needed_g and (entry.as_needed_g[0] * KILOGRAMS, entry.as_needed_g[1] * KILOGRAMS)
     if entry.amount_g is not None:
-        written, mass = f"{entry.amount_g:g} g", weighed(entry.amount_g * KILOGRAMS)
+        written, mass = f"{entry.amount_g:.12g} g", weighed(entry.amount_g * KILOGRAMS)
     elif entry.amount is not None:
         try:
             written, mass = entry.amount, mass_of(entry.amount, ingredient, file.measures)

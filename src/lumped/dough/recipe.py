@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from lumped.dough.material import Kind
-from lumped.quantities import Value
+from lumped.quantities import Value, significant
 
 __all__ = ["Portion", "Recipe"]
 
@@ -34,9 +34,8 @@ class Portion:
         """Give `factor` times as much, as exactly as before."""
         mass = replace(self.mass, **{end: factor * getattr(self.mass, end) for end in ("mean", "low", "high")})
         needed = self.as_needed and (factor * self.as_needed[0], factor * self.as_needed[1])
-        return replace(
-            self, written=f"{1e3 * mass.mean:.4g} g" if mass.mean else self.written, mass=mass, as_needed=needed
-        )
+        written = f"{significant(1e3 * mass.mean, 4):.12g} g" if mass.mean else self.written
+        return replace(self, written=written, mass=mass, as_needed=needed)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,7 +92,7 @@ class Recipe:
 
     def with_added(self, ingredient: str, mass: float) -> "Recipe":
         """Give the recipe with more of an ingredient, known or new. [kg]"""
-        more = Portion(ingredient=ingredient, written=f"{1e3 * mass:g} g", mass=Value.exact(mass, "kg"))
+        more = Portion(ingredient=ingredient, written=f"{1e3 * mass:.12g} g", mass=Value.exact(mass, "kg"))
         return replace(self, portions=(*self.portions, more), weighed_after=None)
 
     def with_instead(self, ingredient: str, other: str) -> "Recipe":

@@ -6,11 +6,12 @@ from memory or invented, and combining keeps the weakest.
 """
 
 from lumped.quantities.provenance import Provenance, Status
-from lumped.quantities.rounding import rounded_text, significant
+from lumped.quantities.rounding import COINS, figure_text, rounded_text, short_text, significant, weight_text
 from lumped.quantities.units import SUFFIXES, in_unit, parse_quantity, suffix_of
 from lumped.quantities.value import Value, believed, combined, drawn, draws_of, draws_order
 
 __all__ = [
+    "COINS",
     "SUFFIXES",
     "Provenance",
     "Status",
@@ -20,9 +21,12 @@ __all__ = [
     "drawn",
     "draws_of",
     "draws_order",
+    "figure_text",
     "in_unit",
     "parse_quantity",
     "rounded_text",
+    "short_text",
     "significant",
     "suffix_of",
+    "weight_text",
 ]

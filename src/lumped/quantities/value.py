@@ -16,6 +16,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.quantities.provenance import Provenance, Status
+from lumped.quantities.rounding import figure_text
 
 __all__ = ["Value", "believed", "combined", "drawn", "draws_of", "draws_order"]
 
@@ -103,13 +104,10 @@ class Value:
         return self.mean + abs(share) * (end - self.mean)
 
     def text(self, unit_shown: bool = True) -> str:
-        """Write the value as people read it: two or three digits, then the interval."""
-        from lumped.quantities.rounding import rounded_text
-
+        """Write the value as people read it: two or three digits (money in coins), then the interval."""
+        mean, low, high = (figure_text(each, self.unit) for each in (self.mean, self.low, self.high))
         unit = f" {self.unit}" if unit_shown and self.unit else ""
-        if self.is_exact:
-            return f"{rounded_text(self.mean)}{unit}"
-        return f"{rounded_text(self.mean)}{unit} ({rounded_text(self.low)} to {rounded_text(self.high)})"
+        return f"{mean}{unit}" if self.is_exact else f"{mean}{unit} ({low} to {high})"
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""

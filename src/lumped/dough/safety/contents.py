@@ -8,9 +8,9 @@ from numpy.typing import ArrayLike, NDArray
 from lumped.chemistry.compounds import Compound, compound, molar_mass_of
 from lumped.errors import InputError
 from lumped.pantry import Pantry
-from lumped.quantities import Provenance, Status, significant
+from lumped.quantities import Provenance, Status
 
-__all__ = ["bringers", "element_share", "moles", "origin_of", "plain", "used", "whole"]
+__all__ = ["bringers", "element_share", "moles", "origin_of", "used", "whole"]
 
 
 def used(masses: Mapping[str, ArrayLike]) -> tuple[str, ...]:
@@ -119,17 +119,6 @@ def whole(dough_mass: ArrayLike) -> NDArray[np.float64]:
     if not np.all(mass > 0):
         raise InputError("safety-no-dough", mass=f"{1e3 * float(np.min(mass)):g}")
     return mass
-
-
-def plain(number: float) -> str:
-    """Write a figure as a caution does: two digits, no more.
-
-    Examples
-    --------
-    >>> plain(94.6), plain(0.0378), plain(1163.0), plain(10.0)
-    ('95', '0.038', '1,200', '10')
-    """
-    return f"{significant(number, 2):,.12g}"
 
 
 def origin_of(keys: tuple[str, ...], pantry: Pantry, *more: Provenance) -> Provenance:

@@ -12,10 +12,10 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.compounds import atoms_of, molar_mass_of
-from lumped.dough.safety.contents import bringers, element_share, moles, origin_of, plain, whole
+from lumped.dough.safety.contents import bringers, element_share, moles, origin_of, whole
 from lumped.dough.safety.weights import child_mass, dog_mass, salt_of_a_day
 from lumped.pantry import Pantry
-from lumped.quantities import Provenance, Value
+from lumped.quantities import Provenance, Value, short_text
 from lumped.reference import Entry, handbook
 from lumped.texts import say
 
@@ -69,9 +69,9 @@ class Dose:
     def words(self) -> str:
         """The same in a sentence, read at the careful end."""
         return say(
-            f"safety-dose-{self.key}-{self.figure}", dough=plain(1e3 * self.dough.low), lumps=plain(self.lumps),
-            amount=plain(1e3 * self.amount.low), milligrams=plain(1e6 * self.amount.low),
-            mass=plain(self.eater_mass), age=f"{self.age:g}",
+            f"safety-dose-{self.key}-{self.figure}", dough=short_text(1e3 * self.dough.low),
+            lumps=short_text(self.lumps), amount=short_text(1e3 * self.amount.low),
+            milligrams=short_text(1e6 * self.amount.low), mass=short_text(self.eater_mass), age=f"{self.age:g}",
         )  # fmt: skip
 
     def as_dict(self) -> dict[str, Any]:
@@ -205,8 +205,8 @@ def _helping(key: str, share: float, age: float, dog: float, origin: Provenance)
     dough, lethal = book.value("limits", "helpings", key), book.value("limits", "salt-child", "lethal_per_kg")
     illness, salt = book.value("limits", "salt-dog", "signs_per_kg"), share * dough.mean
     words = say(
-        f"safety-helping-{key}", dough=plain(1e3 * dough.mean), salt=plain(1e3 * salt), age=f"{age:g}",
-        day=plain(1e3 * day.mean), share=plain(100 * salt / day.mean),
+        f"safety-helping-{key}", dough=short_text(1e3 * dough.mean), salt=short_text(1e3 * salt), age=f"{age:g}",
+        day=short_text(1e3 * day.mean), share=short_text(100 * salt / day.mean),
     )  # fmt: skip
     return Helping(
         key=key, dough=dough.mean, sodium=salt * molar_mass_of("Na") / molar_mass_of(_SALT_PER_SODIUM), salt=salt,

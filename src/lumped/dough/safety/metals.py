@@ -11,10 +11,10 @@ from functools import cache
 from typing import Any, Literal
 
 from lumped.chemistry.compounds import atoms_of, molar_mass_of
-from lumped.dough.safety.contents import bringers, element_share, origin_of, plain
+from lumped.dough.safety.contents import bringers, element_share, origin_of
 from lumped.errors import InputError
 from lumped.pantry import Pantry
-from lumped.quantities import Provenance, Value
+from lumped.quantities import Provenance, Value, short_text
 from lumped.reference import Entry, handbook
 from lumped.texts import say
 
@@ -235,7 +235,7 @@ def _words(element: str, share: float, dry: float, entry: Entry, ingredients: st
     pliable, sticky = entry.rows["category_1"], entry.rows["category_2"]
     held = say(
         "safety-migration-held", element=say(ELEMENTS[element]), ingredients=ingredients,
-        share=plain(1e6 * share), dry=plain(1e6 * dry), pliable=f"{pliable.printed:,.0f}",
+        share=short_text(1e6 * share), dry=short_text(1e6 * dry), pliable=f"{pliable.printed:,.0f}",
         sticky=f"{sticky.printed:,.0f}", start=entry.facts["valid_from"].isoformat(),
     )  # fmt: skip
     over, over_dry = (_passed(each, pliable.value, sticky.value) for each in (share, dry))

@@ -4,11 +4,10 @@ from collections.abc import Iterator
 
 from lumped.dough.safety.bowl import Bowl
 from lumped.dough.safety.caution import Caution
-from lumped.dough.safety.contents import plain
 from lumped.dough.safety.doses import Dose, near_doses
 from lumped.dough.safety.known import caution
 from lumped.pantry import Pantry
-from lumped.quantities import Provenance, Status
+from lumped.quantities import Provenance, Status, short_text
 from lumped.reference import handbook
 from lumped.texts import say
 
@@ -47,10 +46,10 @@ def _salt(bowl: Bowl) -> Caution:
     child, dog = bowl.doses["salt-child", "lethal_per_kg"], bowl.doses["salt-dog", "signs_per_kg"]
     lethal = bowl.doses["salt-dog", "lethal_per_kg"]
     return caution(
-        "eaten", ingredients=child.ingredients, share=plain(100 * bowl.salt), age=f"{bowl.age:g}",
-        child=plain(1e3 * child.dough.low), child_mass=plain(child.eater_mass), dough=bowl.name,
-        dog=plain(1e3 * dog.dough.low), dog_mass=plain(dog.eater_mass), pinch=bowl.helpings[0].words,
-        dog_lethal=plain(1e3 * lethal.dough.low),
+        "eaten", ingredients=child.ingredients, share=short_text(100 * bowl.salt), age=f"{bowl.age:g}",
+        child=short_text(1e3 * child.dough.low), child_mass=short_text(child.eater_mass), dough=bowl.name,
+        dog=short_text(1e3 * dog.dough.low), dog_mass=short_text(dog.eater_mass), pinch=bowl.helpings[0].words,
+        dog_lethal=short_text(1e3 * lethal.dough.low),
         provenance=Provenance.of([child.provenance, dog.provenance, bowl.helpings[0].provenance]),
     )  # fmt: skip
 

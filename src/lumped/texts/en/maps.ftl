@@ -82,6 +82,6 @@ beside-ratio = resistivity against the first
 beside-allergens = allergens
 beside-none = –
 beside-itself = the first
-beside-shared = What nobody measured of either is the same for all, and counts once in the ratio: it is known better than the resistivities are.
+beside-shared = What Lumped does not know exactly is off in the same way for all of these doughs, so most of it cancels in the ratio: how much better one conducts than another is surer than any resistivity by itself.
 column-goes-in = what goes in
 column-comes-out = what comes out

@@ -86,8 +86,8 @@ making-for-one = { $count ->
    *[other] { $count } people
 }
 making-first = { $count ->
-    [one] One batch of about { $mass }{" "}g dough, { $way }, in a pot or bowl of { $pot }{" "}L, which it fills to { $full }{" "}% at most.
-   *[other] { $count } batches of about { $mass }{" "}g dough each, { $way }, in a pot or bowl of { $pot }{" "}L, which each fills to { $full }{" "}% at most.
+    [one] One batch of about { $mass } of dough, { $way }, in a pot or bowl of { $pot }{" "}L, which it fills to { $full }{" "}% at most.
+   *[other] { $count } batches of about { $mass } of dough each, { $way }, in a pot or bowl of { $pot }{" "}L, which each fills to { $full }{" "}% at most.
 }
 making-wants = Hands want about { $wants }{" "}kg of it ({ $low } to { $high }); with { $reserve }{" "}% in reserve { $made }{" "}kg are made.
 making-yields = That makes { $made }{" "}kg of dough ({ $low } to { $high }), by how much steam leaves.
