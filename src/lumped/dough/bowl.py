@@ -152,7 +152,10 @@ class Bowl:
         found: Array = (self.dry + self.minerals) @ parched
         found[_WATER] += (water * masses).sum(axis=0)
         for row, factor in minerals.items():
-            more = parched[row] * (factor - 1)
-            found += self.minerals[:, row, None] * more
-            found[self.giving[row]] -= self.minerals[:, row].sum() * more
+            salts, giving = self.minerals[:, row], self.giving[row]
+            gives = (water * masses)[row] if giving == _WATER else self.dry[giving, row] * parched[row]
+            most = gives / max(salts.sum(), 1e-12)  # all that gives way to them
+            more = np.minimum(parched[row] * (factor - 1), most)
+            found += salts[:, None] * more
+            found[giving] -= salts.sum() * more
         return np.maximum(found, 0.0, out=found)
