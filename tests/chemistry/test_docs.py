@@ -9,6 +9,7 @@ from tests.outside import test_conductivity_of_mixtures as mixtures
 from tests.outside import test_demal_standards as demal
 from tests.outside.test_brine import CRC_20, SATURATED
 from tests.outside.test_solubility import SALT
+from tests.outside.test_thin_liquids import CELSIUS, LIMITS, THIN
 from tests.outside.test_vapour import PRESSURE
 from tests.outside.test_water_activity import FREE, MOLAL, PYEQL, over
 from tests.outside.test_weak_acids import ACETIC, CITRIC, SHARES
@@ -67,6 +68,12 @@ def thin(key, cation):
     return off(ours, mixtures.DILUTE[key])
 
 
+def thinnest(cation):
+    """From 0 to 55 °C, in so much water that ions don't brake each other."""
+    ours = [float(mixture_conductivity({cation: THIN, "chloride": THIN}, t + T0)) / THIN for t in CELSIUS]
+    return off(ours, 1e-4 * (np.array(LIMITS[cation]) + np.array(LIMITS["chloride"])))
+
+
 def sea():
     mole = {"sodium": 0.46906, "magnesium": 0.10564, "calcium": 0.02056, "potassium": 0.01021, "chloride": 0.54674,
             "sulphate": 0.05648}  # fmt: skip
@@ -94,6 +101,8 @@ SEEN = {
     ),
     "thin salt water at 25 °C": lambda: thin("sodium-chloride", "sodium"),
     "thin potassium chloride at 25 °C": lambda: thin("potassium-chloride", "potassium"),
+    "thinnest salt water and potassium chloride, 0 to 55 °C": lambda: max(map(thinnest, ("sodium", "potassium"))),
+    "thinnest hydrogen chloride, 0 to 55 °C": lambda: thinnest("hydrogen"),
     "sea water, six ions, 0 to 35 °C": sea,
     "acetic acid, 1 to 50 %": lambda: off(10 * sour_conductivity("acetic", SHARES), ACETIC),
     "citric acid, 1 to 25 %": lambda: off(10 * sour_conductivity("citric", SHARES[:7]), CITRIC),

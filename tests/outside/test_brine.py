@@ -173,6 +173,20 @@ def test_beyond_the_tables_the_interval_widens_and_says_so():
     assert beyond.provenance.status is Status.FROM_MEMORY
 
 
+def test_below_ten_degrees_it_says_that_it_leaves_the_table():
+    cold, begins = brine_conductivity(0.2, 278.15), brine_conductivity(0.2, 283.15)
+    assert "extrapolated" in cold.provenance.note
+    assert cold.provenance.status is Status.FROM_MEMORY
+    assert begins.provenance.note == ""
+
+
+@pytest.mark.parametrize(("celsius", "percent"), [(20, 2.0), (10, 3.0), (35, 3.5), (0, 6.0), (60, 16.0)])
+def test_the_interval_is_as_wide_as_the_page_says(celsius, percent):
+    """2 %, 0.1 % a kelvin; 0.2 % more for each below 10 °C, 0.4 % for each above 35 °C."""
+    found = brine_conductivity(0.2, celsius + 273.15)
+    assert 100 * (found.high - found.low) / 2 / found.mean == pytest.approx(percent, rel=1e-6)
+
+
 def test_more_salt_than_dissolves_is_refused():
     with pytest.raises(InputError, match=r"30\.0 % salt can't exist"):
         brine_conductivity(0.30, T20)

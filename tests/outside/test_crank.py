@@ -51,6 +51,9 @@ def test_the_same_slab_takes_four_times_as_long_on_a_table():
     assert gone(left("slab-both-sides", 2 * HALF, half_gone)) == pytest.approx(0.5, rel=2e-3)
     assert gone(left("slab", 2 * HALF, half_gone)) == pytest.approx(2 * np.sqrt(half_gone / 4 / np.pi), rel=2e-3)
     assert gone(left("slab", 2 * HALF, 4 * half_gone)) == pytest.approx(0.5, rel=2e-3)
+    nine_tenths = 0.8480854  # 0.2120214 with the full thickness
+    assert gone(left("slab-both-sides", 2 * HALF, nine_tenths)) == pytest.approx(0.9, rel=2e-3)
+    assert gone(left("slab", 2 * HALF, 4 * nine_tenths)) == pytest.approx(0.9, rel=2e-3)
 
 
 @pytest.mark.parametrize(("fourier", "share"), MIDDLE.items())

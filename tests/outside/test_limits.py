@@ -31,6 +31,39 @@ def test_the_limits_of_a_day_are_the_law_s(element, date, pliable, sticky):
     assert limits_on(element, date).facts["valid_to"] < datetime.date(2030, 8, 1)
 
 
+@pytest.mark.parametrize(
+    ("entry", "pliable"),
+    [("copper", 622.5), ("nickel", 75), ("zinc", 3750), ("tin", 15000), ("lead", 2.0), ("chromium-vi", 0.02),
+     ("cadmium", 1.3), ("boron", 1200)],
+)  # fmt: skip
+def test_other_metals_of_a_pliable_toy_have_the_limits_of_annex_ii(entry, pliable):
+    held = handbook().entry("limits", f"migration-{entry}")
+    assert (held.rows["category_1"].printed, held.rows["category_1"].unit) == (pliable, "mg/kg")
+    assert held.facts["valid_from"] < NOW < held.facts["valid_to"] < datetime.date(2030, 8, 1)
+
+
+@pytest.mark.parametrize(
+    ("entry", "quantity", "printed", "unit"),
+    [
+        ("toy-voltage", "highest", 24, "V"),  # 2009/48/EC, Annex II part IV 1
+        ("low-voltage", "highest_dc", 120, "V"), ("low-voltage", "highest_ac", 50, "V"),  # IEC 61558-1, 3.7.16
+        ("warm-to-touch", "metal", 25, "K"), ("warm-to-touch", "glass", 30, "K"), ("warm-to-touch", "plastic", 35, "K"),
+        ("warm-to-touch", "other_metal", 45, "K"),  # IEC 62115, clause 9, edition of 2003
+        ("chlorine", "ceiling", 3.0, "mg/m³"), ("chlorine", "quarter_hour", 1.45, "mg/m³"),  # OSHA Z-1, NIOSH
+    ],
+)  # fmt: skip
+def test_the_handbook_keeps_other_limits_as_they_are_printed(entry, quantity, printed, unit):
+    row = handbook().row("limits", entry, quantity)
+    assert (row.printed, row.unit) == (printed, unit)
+
+
+def test_both_limits_on_chlorine_are_the_same_in_parts_and_in_milligrams():
+    """1 and 0.5 ppm at 25 °C and one atmosphere: 24.465 L/mol, 70.906 g/mol."""
+    for quantity, parts in (("ceiling", 1.0), ("quarter_hour", 0.5)):
+        printed = handbook().row("limits", "chlorine", quantity).printed
+        assert printed == pytest.approx(parts * 70.906 / 24.465404, rel=0.04)  # printed with one and three digits
+
+
 def test_from_august_2030_the_new_regulation_is_named_and_marked_as_not_seen():
     row = limits_on("Al", datetime.date(2030, 8, 1)).rows["category_1"]
     assert row.value.provenance.sources == ("toy-regulation",)

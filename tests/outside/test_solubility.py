@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 
 from lumped.chemistry.solubility import parted, solubility, solubility_value, sugar_solubility
+from lumped.reference import handbook
 
 SALT = {0.1: 26.31, 4.44: 26.33, 10: 26.36, 15.56: 26.395, 21.11: 26.45, 26.67: 26.52, 37.78: 26.68, 51.67: 26.92,
         65.56: 27.21, 79.44: 27.62, 93.33: 27.91, 100: 28.12}  # fmt: skip
@@ -23,6 +24,19 @@ def test_brine_saturates_at_the_points_of_the_table(celsius, percent):
 @pytest.mark.parametrize(("celsius", "molality"), MOLALITY.items())
 def test_a_kilogram_of_water_holds_these_moles_of_salt(celsius, molality):
     assert solubility("sodium-chloride", celsius + 273.15) / 0.058443 == pytest.approx(molality, abs=0.005)
+
+
+def test_the_interval_of_brine_is_that_of_the_printed_share():
+    """The table prints per cent of the brine; its tolerance counts there, not in grams to a hundred grams of water."""
+    found, curve = solubility_value("sodium-chloride", 293.15), handbook().curve("nacl-solubility")
+    low, mean, high = (each / (1 + each) for each in (found.low, found.mean, found.high))
+    assert (high - low) / 2 / mean == pytest.approx(curve.tolerances["salt"], rel=1e-3)
+
+
+@pytest.mark.parametrize(("celsius", "molality"), [(20, 6.112), (25, 6.129), (40, 6.211), (60, 6.362)])
+def test_brine_in_balance_with_rock_salt_by_another_program(celsius, molality):
+    # PHREEQC with pitzer.dat, by phreeqpython 1.6.2: halite equilibrium, an equation of state against a table
+    assert solubility("sodium-chloride", celsius + 273.15) / 0.058443 == pytest.approx(molality, rel=0.01)
 
 
 def test_cream_of_tartar_dissolves_as_merck_says():

@@ -6,8 +6,10 @@ digits); Penniston 2008 (citric acid); Regulation (EU) 1169/2011 Annex II and FA
 
 import pytest
 
-from lumped.chemistry.compounds import compound
+from lumped.chemistry.compounds import compound, molar_mass_of
+from lumped.dough.safety import element_share
 from lumped.pantry import pantry
+from lumped.pantry.amounts import mass_of
 from lumped.reference import handbook
 
 PANTRY, BOOK = pantry(), handbook()
@@ -30,11 +32,52 @@ def weight(ingredient, measure):
         ("vegetable-oil", "tsp", 4.5), ("vegetable-oil", "tbsp", 13.6), ("vegetable-oil", "cup", 218),
         ("lemon-juice", "cup", 244), ("white-vinegar", "tsp", 5), ("white-vinegar", "tbsp", 14.9),
         ("white-vinegar", "cup", 238), ("baking-soda", "tsp", 4.6), ("cream-of-tartar", "tsp", 3),
-        ("tap-water", "cup", 237),
+        ("tap-water", "cup", 237), ("icing-sugar", "tbsp", 8),
     ],
 )  # fmt: skip
 def test_a_measure_weighs_what_the_usda_table_says(ingredient, measure, grams):
     assert weight(ingredient, measure) == pytest.approx(grams, rel=1e-9)
+
+
+def test_sifted_icing_sugar_and_ounces_of_liquids_weigh_what_the_usda_table_says():
+    assert 1e3 * PANTRY["icing-sugar"].weights["cup"]["sifted"].mean == pytest.approx(100)
+    for ingredient, grams in (("lemon-juice", 30.5), ("tap-water", 29.6)):
+        assert 1e3 * mass_of("1 fl oz", PANTRY[ingredient], "us").mean == pytest.approx(grams, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("ingredient", "sodium", "potassium"),
+    [("plain-flour", 2, None), ("cornstarch", 9, None), ("potato-flour", None, 1001), ("lemon-juice", None, 103)],
+)
+def test_the_metals_of_an_ingredient_are_those_of_the_usda_table(ingredient, sodium, potassium):
+    """mg in 100 g, counted from the atoms of the salts that stand for them."""
+    for element, printed in (("Na", sodium), ("K", potassium)):
+        if printed is not None:
+            found = 1e6 * element_share({ingredient: 1.0}, 1.0, PANTRY, element) / 10
+            assert found == pytest.approx(printed, rel=2e-3)
+
+
+@pytest.mark.parametrize(("ingredient", "ash"), [
+    ("plain-flour", 0.47), ("bread-flour", 0.47), ("cake-flour", 0.39), ("rice-flour", 0.61), ("cornstarch", 0.09),
+    ("wholemeal-flour", 1.58), ("potato-flour", 3.14), ("tapioca-pearls", 0.11),
+])  # fmt: skip
+def test_minerals_burn_to_about_the_ash_that_the_usda_table_prints(ingredient, ash):
+    """Each phosphate loses its water and is left as metaphosphate. One phosphate for each charge is the most there can
+    be; in phytate six sit in a molecule and meet more of them: up to half again as much ash was seen."""
+    left = 0.0
+    for key, share in PANTRY[ingredient].composition.items():
+        if key.endswith("dihydrogen-phosphate"):
+            each = compound(key)
+            left += share * (1 - each.atoms["H"] / 2 * molar_mass_of("H2O") / each.molar_mass)
+    assert 0.6 < 100 * left / ash < 1.55
+
+
+def test_household_vinegar_holds_five_per_cent_of_acid_and_more_than_the_least_that_is_sold():
+    """At least 4 g in 100 mL (US FDA, CPG 525.825, from memory); 5 % by volume are 0.833 mol/L."""
+    vinegar = PANTRY["white-vinegar"]
+    grams = 0.1 * vinegar.composition["acetic-acid"] * vinegar.density.mean  # in 100 mL
+    assert grams > 4
+    assert 10 * grams / (1e3 * compound("acetic-acid").molar_mass) == pytest.approx(0.833, rel=0.06)
 
 
 @pytest.mark.parametrize(

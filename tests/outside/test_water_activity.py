@@ -140,9 +140,20 @@ def test_half_salt_half_potash_meets_the_mixed_brine():
     assert low < np.exp(-0.0180153 * 8 * coefficient) < high
 
 
+@pytest.mark.parametrize(("compound", "molar_mass", "celsius", "percent"), [
+    ("sodium-chloride", 0.058443, 20, 75.47), ("sodium-chloride", 0.058443, 25, 75.29),
+    ("potassium-chloride", 0.074551, 25, 84.34), ("magnesium-chloride", 0.095211, 25, 32.78),
+])  # fmt: skip
+def test_saturated_salts_meet_greenspan(compound, molar_mass, celsius, percent):
+    found = over(compound, molar_mass, celsius + 273.15)
+    within = 0.01 if compound == "magnesium-chloride" else 0.003  # beyond the end of its fit
+    assert found == pytest.approx(percent / 100, abs=within)  # his figures from memory, ±0.1 to 0.3 %
+
+
 def test_a_food_table_s_hooks():
-    # Beuchat 1981 and after: 0.95 for 7 % NaCl, 0.91 for 12 %, 0.91 for 55 % sugar; such tables are rounded: ±0.03
-    for percent, free in ((7, 0.95), (12, 0.91)):
+    # Beuchat 1981 and after: NaCl 0.95 for 7 %, 0.91 for 12, 0.87 for 15; sugar 0.91 for 55 %, 0.87 for 65; ±0.03
+    assert water_activity({"sucrose": 65 / 35 / 0.342296}, T25) == pytest.approx(0.87, abs=0.03)
+    for percent, free in ((7, 0.95), (12, 0.91), (15, 0.87)):
         assert water_activity({"sodium-chloride": percent / (100 - percent) / 0.058443}, T25) == pytest.approx(
             free, abs=0.03
         )
