@@ -285,7 +285,9 @@ def _cautions(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, 
 
 def _percent(value: "Value") -> str:
     """Write a share with as many digits as tables print."""
-    mean, low, high = (f"{_PERCENT * each:.3g}" for each in (value.mean, value.low, value.high))
+    from lumped.quantities import short_text
+
+    mean, low, high = (short_text(_PERCENT * each, 3) for each in (value.mean, value.low, value.high))
     return f"{mean} %" if low == high else f"{mean} % ({low} to {high})"
 
 

@@ -274,11 +274,12 @@ def _figures(each: "Ingredient") -> Iterator[dict[str, str]]:
 
 
 def _parts(each: "Ingredient") -> Iterator[str]:
+    from lumped.quantities import short_text
     from lumped.reference import handbook
 
     for key, share in sorted(each.composition.items(), key=lambda item: -item[1]):
         if share > 0:
-            yield say("larder-part", name=handbook().name("compounds", key), share=f"{100 * share:.3g}")
+            yield say("larder-part", name=handbook().name("compounds", key), share=short_text(100 * share, 3))
 
 
 def _offer(key: str, where: str) -> dict[str, Any]:

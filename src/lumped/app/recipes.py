@@ -29,6 +29,7 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
     from lumped.dough import knead
     from lumped.dough.safety import caution
     from lumped.dough.what_if import what_if
+    from lumped.quantities import short_text
     from lumped.texts import say
 
     recipe, shop = recipe_of(given), shop_of(given)
@@ -44,7 +45,7 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
         "steps": [(each.key, each.words, each.value.text()) for each in (*dough.reasons, *dough.facts)],
         "narrower": [
             (each.measurement, each.words,
-             say("web-narrower", share=f"{100 * each.share:.0f}", factor=f"{each.factor_left:.2g}"))
+             say("web-narrower", share=f"{100 * each.share:.0f}", factor=short_text(each.factor_left)))
             for each in dough.influences
         ],
         "what_if": [

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from lumped.circuit.lamp import lamp
 from lumped.dough.lasting.salt_creep import SaltCreep
 from lumped.dough.lasting.wording import NEVER, millimetres_text, time_text
-from lumped.quantities import Value, believed, drawn
+from lumped.quantities import Value, believed, drawn, short_text
 from lumped.reference import handbook
 from lumped.texts import say
 
@@ -254,7 +254,7 @@ def _point(lamp_key: str, conductance: Array) -> tuple[Array, Array]:
 
 
 def _milliamperes(current: float) -> str:
-    return f"{1e3 * current:.2g}" if current >= 5e-6 else "0"
+    return short_text(1e3 * current) if current >= 5e-6 else "0"
 
 
 def _state(lamp_key: str, current: float) -> str:

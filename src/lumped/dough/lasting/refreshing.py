@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.errors import InputError
-from lumped.quantities import Value, combined
+from lumped.quantities import Value, combined, short_text
 from lumped.reference import handbook
 from lumped.texts import say
 
@@ -151,7 +151,7 @@ def resting_time(layer: ArrayLike, diffusivity: ArrayLike, left: ArrayLike = EVE
 
 
 def _grams(mass: float) -> str:
-    return f"{1e3 * float(mass):.3g}"
+    return short_text(1e3 * float(mass), 3)
 
 
 def _minutes(rest: Value) -> str:

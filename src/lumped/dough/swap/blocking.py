@@ -13,6 +13,7 @@ from lumped.dough.swap.results import Blocker
 from lumped.dough.swap.search import KEPT, Found, Search, searched
 from lumped.dough.swap.wants import Wish
 from lumped.errors import RecipeError
+from lumped.quantities import short_text
 from lumped.texts import say
 
 __all__ = ["blockers_of"]
@@ -80,9 +81,9 @@ def _slots(search: Search, new: Figures) -> dict[str, str]:
     """Figures that a sentence on a blocker may show."""
     old = search.standard.old
     return {
-        "resistivity": f"{new.resistivity[0]:.3g}", "before": f"{old.resistivity[0]:.3g}", "ph": f"{new.ph[0]:.1f}",
-        "ph_before": f"{old.ph[0]:.1f}", "activity": f"{new.water_activity[0]:.2f}",
+        "resistivity": short_text(new.resistivity[0], 3), "before": short_text(old.resistivity[0], 3),
+        "ph": f"{new.ph[0]:.1f}", "ph_before": f"{old.ph[0]:.1f}", "activity": f"{new.water_activity[0]:.2f}",
         "activity_before": f"{old.water_activity[0]:.2f}",
         "cost": "–" if new.cost is None or old.cost is None else f"{new.cost[0] / old.cost[0]:.1f}",
-        "potassium": f"{1e2 * new.elements[1, 0]:.2g}", "sodium": f"{1e2 * new.elements[0, 0]:.2g}",
+        "potassium": short_text(1e2 * new.elements[1, 0]), "sodium": short_text(1e2 * new.elements[0, 0]),
     }  # fmt: skip

@@ -20,7 +20,7 @@ from lumped.dough.safety import suits
 from lumped.dough.swap.figures import body_of
 from lumped.dough.swap.wants import Wish
 from lumped.pantry import Pantry, sold
-from lumped.quantities import rounded_text
+from lumped.quantities import short_text, rounded_text
 from lumped.reference import handbook
 from lumped.texts import say
 
@@ -128,7 +128,11 @@ def _ions(before: Chain, after: Chain, *, more: bool) -> str:
     least = _TOLD * sum(_charge(before, name) for name in before.charges)
     largest = sorted(names, key=lambda name: (-sign * change[name], name))[:2]
     told = [
-        say("swap-ion-more" if more else "swap-ion-less", ion=_ion_name(name), change=f"{abs(change[name]) / 1e3:.2g}")
+        say(
+            "swap-ion-more" if more else "swap-ion-less",
+            ion=_ion_name(name),
+            change=short_text(abs(change[name]) / 1e3),
+        )
         for name in largest
         if sign * change[name] > least
     ]
@@ -172,7 +176,7 @@ def _solute(before: Chain, after: Chain, *, more: bool) -> str:
 
 
 def _moles(key: str, change: float) -> str:
-    return say("swap-solute", name=handbook().name("compounds", key), change=f"{abs(change):.2g}",
+    return say("swap-solute", name=handbook().name("compounds", key), change=short_text(abs(change)),
                way="more" if change > 0 else "less")  # fmt: skip
 
 
@@ -223,7 +227,7 @@ def _notes_on_one(key: str, after: Recipe, shop: Pantry) -> Iterator[str]:
             mass = compounds()[INDEX[acid]].molar_mass or 1.0
             moles = after.mass_of(key) * share(acid, 0.0) / mass * groups
             yield say("swap-note-acid", ingredient=shop[key].name, acid=handbook().name("compounds", acid),
-                      groups=groups, moles=f"{1e3 * moles:.2g}")  # fmt: skip
+                      groups=groups, moles=short_text(1e3 * moles))  # fmt: skip
     if 0.1 < share("water", 0.0) < 0.99 and "body" not in shop[key].roles:
         yield say("swap-note-water", ingredient=shop[key].name, water=f"{grams * share('water', 0.0):.0f}")
     for caution in shop[key].cautions:
