@@ -7,7 +7,7 @@ from lumped.dough import safety
 from lumped.dough.material import CONDUCTS_BELOW, Dough
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Pantry
-from lumped.quantities import Value, short_text, rounded_text
+from lumped.quantities import Value, rounded_text, short_text
 from lumped.texts import say
 
 __all__ = ["cautions_on", "first_words", "narrowing_words", "notes_on"]
@@ -115,8 +115,6 @@ def narrowing_words(dough: Dough) -> tuple[str, ...]:
     tuple of str
     """
     return tuple(
-        say(
-            "dough-influence", share=f"{100 * each.share:.0f}", words=each.words, factor=short_text(each.factor_left)
-        )
+        say("dough-influence", share=f"{100 * each.share:.0f}", words=each.words, factor=short_text(each.factor_left))
         for each in dough.influences
     )

@@ -20,7 +20,7 @@ from lumped.dough.safety import suits
 from lumped.dough.swap.figures import body_of
 from lumped.dough.swap.wants import Wish
 from lumped.pantry import Pantry, sold
-from lumped.quantities import short_text, rounded_text
+from lumped.quantities import rounded_text, short_text
 from lumped.reference import handbook
 from lumped.texts import say
 
