@@ -1,12 +1,18 @@
 """Own ingredients and batches go into the notebook with what they refer to, come back, and teach."""
 
 import tomllib
+from dataclasses import replace
 
 import pytest
+from tests.app.older import older_notebook
 
 from lumped.app import notebooks
+from lumped.app.beside import beside
 from lumped.app.given import Given
+from lumped.app.named import dough_of, named, named_in
 from lumped.app.own import batch_of, foreign_words, recipe_of, shop_of, taught
+from lumped.app.settings import Settings
+from lumped.app.shelf import Shelf
 from lumped.errors import InputError, RecipeError
 from lumped.notebook import open_notebook as open_plain
 
@@ -176,6 +182,76 @@ def test_a_table_of_packets_becomes_ingredients_all_or_none(notebook):
     with pytest.raises(InputError, match="stardust"):
         notebooks.save_labels(notebook, table.replace("table-salt,99,", "stardust,99,"), "a.csv")
     assert len(notebook.entries(kind="ingredient")) == 2
+
+
+SAND = {"title": "Old sand", "like": "plain-flour", "allergens": []}
+
+
+@pytest.fixture
+def with_sand(notebook, files, tmp_path):
+    """The notebook with an ingredient that it can't read, and a recipe and a batch that an older Lumped made of it."""
+    saved_all(notebook, files)
+    with older_notebook(tmp_path / "lab.sqlite") as older:
+        sand = older.save("ingredient", SAND)
+        recipe = body_of(RECIPE) | {"title": "Sand dough"}
+        recipe["ingredients"][0]["ingredient"] = "old sand"
+        used = older.save("recipe", recipe, links={"Old sand": sand.reference})
+        batch = body_of(BATCH) | {"title": "Sandy", "made_on": "2026-05-09", "weighed": [recipe["ingredients"][0]]}
+        older.save("batch", batch, links={"slipway.toml": older.find("Slipway dough").reference,
+                                          "Old sand": sand.reference})  # fmt: skip
+    return used
+
+
+def body_of(text):
+    return {key: each for key, each in tomllib.loads(text).items() if key not in ("kind", "schema")}
+
+
+def test_an_ingredient_that_can_no_longer_be_read_stops_only_what_names_it(notebook, with_sand, tmp_path):
+    settings = Settings(notebook=str(tmp_path / "lab.sqlite"))
+    found = named("slipway dough", settings=settings)
+    [words] = found.left_out
+    assert words.startswith("Old sand: The label of “Old sand” gives no figure")
+    assert "{" not in words
+    assert dough_of(found).conducts
+    with pytest.raises(InputError, match="The label of “Old sand” gives no figure"):
+        named("sand dough", settings=settings)
+
+
+def test_a_batch_of_such_an_ingredient_teaches_nothing_and_is_told(notebook, with_sand, tmp_path):
+    found = named("slipway dough", settings=Settings(notebook=str(tmp_path / "lab.sqlite")))
+    assert found.calibration.batches == named_in(given_with(notebook, "Friday")).calibration.batches
+    assert any("Old sand" in each for each in found.words)
+
+
+def given_with(notebook, batch):
+    """The recipe with one of its batches."""
+    recipe = notebooks.given_from(notebook, notebook.find("slipway dough"))
+    return replace(recipe, batches=(notebooks.given_from(notebook, notebook.find(batch)),))
+
+
+def test_a_recipe_file_that_names_it_is_told_why(notebook, with_sand, files, tmp_path):
+    settings = Settings(notebook=str(tmp_path / "lab.sqlite"))
+    (files / "mine.toml").write_text(RECIPE.replace("corner-flour", "old-sand"), "utf-8")
+    with pytest.raises(InputError, match="The label of “Old sand” gives no figure"):
+        named(str(files / "mine.toml"), batches=["Friday"], settings=settings)
+    assert named(str(files / "slipway.toml"), batches=["Friday"], settings=settings).left_out
+
+
+def test_recipes_side_by_side_stand_without_it(notebook, with_sand, tmp_path):
+    settings = Settings(notebook=str(tmp_path / "lab.sqlite"))
+    found = beside(["slipway dough", "slipway dough@1"], settings=settings)
+    assert len(found.sides) == 2
+    assert "Old sand" in found.left_out[0]
+    with pytest.raises(InputError, match="The label of “Old sand” gives no figure"):
+        beside(["slipway dough", "sand dough"], settings=settings)
+
+
+def test_a_shelf_gives_it_only_to_what_names_it(notebook, with_sand, tmp_path):
+    shelf = Shelf(Settings(notebook=str(tmp_path / "lab.sqlite")))
+    names = [list(shelf.with_own(Given(name="a.toml", text=text)).labels)
+             for text in (RECIPE, RECIPE.replace("corner-flour", "old sand"), "no toml")]  # fmt: skip
+    assert names == [["Corner flour"], ["Corner flour", "Old sand"], ["Corner flour"]]
+    shelf.close()
 
 
 def test_words_of_the_handbook_are_nobodys_own():

@@ -3,6 +3,7 @@
 import json
 
 import pytest
+from tests.app.older import older_notebook
 
 from lumped.cli.main import main
 
@@ -135,6 +136,19 @@ def test_a_measured_batch_narrows_the_resistivity_of_its_hours(lumped):
 
 def test_another_notebook_is_asked_if_it_is_named(lumped, tmp_path):
     assert "no notebook at" in lumped("keep", "slipway dough", "--notebook", str(tmp_path / "other"), ends=1)
+
+
+def test_an_ingredient_that_can_not_be_read_is_named_below_what_does_not_name_it(lumped, tmp_path):
+    _saved(lumped)
+    with older_notebook(tmp_path / "notebook.sqlite") as older:
+        older.save("ingredient", {"title": "Old sand", "like": "plain-flour"})
+    heading = (
+        "Ingredients of the notebook that can’t be read and are left out • Old sand: The label of “Old sand” gives"
+    )
+    for words in (("dough", "slipway dough"), ("cool", "slipway dough"), ("beside", "slipway dough", "slipway dough")):
+        assert heading in lumped(*words)
+        assert "Old sand" in json.loads(lumped(*words, "--json"))["left_out"][0]
+    assert "Old sand" not in lumped("dough", "slipway.toml", "--label", "salts.csv")
 
 
 def test_sources_of_a_title_say_what_to_do(lumped):

@@ -3,7 +3,7 @@
 from pathlib import Path
 
 import pytest
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from lumped.documents import Length, checked, read_document
 from lumped.errors import InputError, SculptureError
@@ -73,3 +73,28 @@ def test_text_with_a_unit_is_a_length(write):
 
 def test_a_file_with_a_byte_order_mark_is_read(write):
     assert read_document(write(b"\xef\xbb\xbfkind = 'tray'"), "tray") == {"kind": "tray"}
+
+
+class Box(BaseModel):
+    tray: Tray | None = None
+
+    @model_validator(mode="after")
+    def _full(self) -> "Box":
+        if self.tray is None:
+            raise InputError("label-empty", where="the box")
+        return self
+
+
+class Shelf(BaseModel):
+    box: Box
+
+
+@pytest.mark.parametrize(
+    ("model", "document", "begins"),
+    [(Box, {}, "a.toml: The label of “the box”"), (Shelf, {"box": {}}, "a.toml, box: The label of “the box”")],
+)
+def test_a_rule_of_a_whole_table_is_told_without_the_table(model, document, begins):
+    with pytest.raises(InputError) as caught:
+        checked(model, document, Path("a.toml"), failure=InputError)
+    assert str(caught.value).startswith(begins)
+    assert "{" not in str(caught.value)

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 import pytest
 from nicegui import ElementFilter
+from tests.app.older import older_notebook
 from tests.app.test_packets import FLOUR
 from tests.web.people import a_person, bring, texts, there, wait_for
 
@@ -145,6 +146,21 @@ async def test_one_that_can_no_longer_be_read_keeps_no_dough_from_its_page(kitch
         await wait_for(lambda: there(user, "amount-0"))
         await user.open(paths.PANTRY)
         await wait_for(lambda: there(user, "pantry-trouble"))
+
+
+async def test_a_recipe_of_one_that_can_no_longer_be_read_says_why_and_its_page_still_stands(kitchen):
+    recipe = tomllib.loads(example_recipe("ropewalk-salt.toml"))
+    body = {key: each for key, each in recipe.items() if key not in ("kind", "schema")} | {"title": "Sand dough"}
+    body["ingredients"][0]["ingredient"] = "old sand"
+    with older_notebook(kitchen.settings.notebook) as older:
+        sand = older.save("ingredient", {"title": "Old sand", "like": "plain-flour"})
+        used = older.save("recipe", body, links={"Old sand": sand.reference})
+        batch = older.save("batch", {"title": "Sandy", "recipe": "a.toml"}, links={"a.toml": used.reference})
+    async with a_person(kitchen) as user:
+        for page in (paths.kept(used.document), paths.kept(batch.document),
+                     paths.ask("time", paths.kept(used.document), {})):  # fmt: skip
+            await user.open(page)
+            await wait_for(lambda: any("The label of “Old sand” gives no figure" in each for each in texts(user)))
 
 
 async def test_files_of_ingredients_go_into_the_notebook_all_or_none(kitchen):

@@ -1,13 +1,13 @@
 """Recipes, or revisions of one, side by side: what goes in and what comes out of each."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.asking import Question
 from lumped.app.given import Given, names_file
-from lumped.app.own import recipe_of, shop_of
+from lumped.app.own import left_out_words, recipe_of, shop_of, sound_labels
 from lumped.app.pricing import known_prices
 from lumped.app.sources import told_of
 from lumped.app.uses import shop_with
@@ -75,9 +75,9 @@ def beside(
     from lumped.dough.comparing import compared
 
     kept = [place for place in places if not names_file(place)]
-    found = _from_notebook(kept, settings) if kept else {}
-    own = {title: text for given in found.values() for title, text in given.labels.items()}
-    shop = shop_with(labels, shop_of(Given(name="", text="", labels=own)))
+    found, own = _from_notebook(kept, settings) if kept else ({}, {})
+    taken = {title: text for given in found.values() for title, text in given.labels.items()}
+    shop = shop_with(labels, shop_of(Given(name="", text="", labels=taken)))
     recipes = [
         recipe_of(found[place], shop) if place in found else read_recipe(Path(place), shop) for place in places
     ]  # fmt: skip
@@ -85,12 +85,16 @@ def beside(
              for place, recipe in zip(places, recipes, strict=True)]  # fmt: skip
     prices, money = known_prices(recipes, region)
     one_each = len(set(names)) == len(names)
-    return compared(recipes, shop, names=names if one_each else None, prices=prices, money=money)
+    sides = compared(recipes, shop, names=names if one_each else None, prices=prices, money=money)
+    return replace(sides, left_out=left_out_words(own, taken))
 
 
-def _from_notebook(places: Sequence[str], settings: "Settings | None") -> dict[str, Given]:
-    """Give revisions by what they are called, with the notebook's own ingredients."""
-    from lumped.app.notebooks import file_text, open_notebook, own_labels
+def _from_notebook(places: Sequence[str], settings: "Settings | None") -> tuple[dict[str, Given], dict[str, str]]:
+    """Give revisions by what they are called, with the notebook's own ingredients; and the texts of all of these.
+
+    The newest of an ingredient goes before the one that a recipe was saved with, if it can be read.
+    """
+    from lumped.app.notebooks import given_from, open_notebook, own_labels
 
     found = {}
     with open_notebook(settings=settings, begin=False) as notebook:
@@ -98,8 +102,9 @@ def _from_notebook(places: Sequence[str], settings: "Settings | None") -> dict[s
         for place in places:
             revision = notebook.find(place)
             name = say("beside-revision", title=revision.title, number=revision.number)
-            found[place] = Given(name=name, text=file_text(notebook, revision), labels=own)
-    return found
+            given = given_from(notebook, revision)
+            found[place] = replace(given, name=name, labels={**given.labels, **sound_labels(own)})
+    return found, own
 
 
 def besides(question: Question, report: Report) -> dict[str, Any]:

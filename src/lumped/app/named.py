@@ -5,7 +5,7 @@ ingredients, and all batches that are kept of it.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -37,12 +37,15 @@ class Named:
         What its batches taught.
     words : tuple of str
         The same in sentences: which batches narrow what, and which teach nothing and why.
+    left_out : tuple of str
+        Which ingredients of the notebook can't be read, and why; the recipe names none of them.
     """
 
     recipe: "Recipe"
     shop: "Pantry"
     lessons: "Lessons"
     words: tuple[str, ...] = ()
+    left_out: tuple[str, ...] = ()
 
     @property
     def calibration(self) -> "Calibration | None":
@@ -56,8 +59,8 @@ class Named:
         return kneading(self.recipe, self.shop, self.calibration)
 
     def as_dict(self) -> dict[str, Any]:
-        """Give what its batches taught as JSON shows it; nothing if there is nothing to say."""
-        return {"taught": list(self.words)} if self.words else {}
+        """Give what its batches taught, and what was left out, as JSON shows it; nothing if there is nothing to say."""
+        return {key: list(each) for key, each in (("taught", self.words), ("left_out", self.left_out)) if each}
 
 
 def named(
@@ -87,8 +90,8 @@ def named(
     from lumped.app.notebooks import gathered, open_notebook
 
     with open_notebook(settings=settings, begin=False) as notebook:
-        given = gathered(notebook, place, batches=batches, labels=labels)
-    return named_in(given)
+        given, left_out = gathered(notebook, place, batches=batches, labels=labels)
+    return replace(named_in(given), left_out=left_out)
 
 
 def named_by_files(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = ()) -> Named:

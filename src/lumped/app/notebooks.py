@@ -16,7 +16,7 @@ from typing import Any
 import tomli_w
 
 from lumped.app.given import Given, along, names_file, plain_name, references
-from lumped.app.own import batch_of, foreign_words, recipe_of
+from lumped.app.own import batch_of, foreign_words, left_out_words, recipe_of, sound_labels, usable_labels
 from lumped.app.settings import Settings, load_settings
 from lumped.documents import read_document, text_of
 from lumped.errors import InputError
@@ -357,15 +357,21 @@ def own_labels(notebook: Notebook) -> dict[str, str]:
 
 
 def with_batches(notebook: Notebook, given: Given, recipe: str) -> Given:
-    """Give a recipe with all batches that were made of it, by its id, and all own ingredients of the notebook."""
-    labels = {**own_labels(notebook), **given.labels}
+    """Give a recipe with all batches that were made of it, by its id, and the own ingredients that can be read."""
+    labels = {**sound_labels(own_labels(notebook)), **given.labels}
     return replace(given, labels=labels, batches=batches_of(notebook, recipe))
 
 
 def gathered(
     notebook: Notebook, place: str, *, batches: Sequence[str] = (), labels: Sequence[Path] = ()
-) -> Given:  # fmt: skip
-    """Gather a recipe with what it refers to, and one of the notebook with its batches; arguments of `named.named`."""
+) -> tuple[Given, tuple[str, ...]]:
+    """Gather a recipe with what it refers to, and one of the notebook with its batches; arguments of `named.named`.
+
+    Returns
+    -------
+    (Given, tuple of str)
+        The recipe; which ingredients of the notebook can't be read, and are left out, in words.
+    """
     recipe = _recipe_at(notebook, place)
     found = () if names_file(place) else batches_of(notebook, notebook.find(place).document)
     theirs = {str(_body_of(text)["title"]): text for each in labels for text in _label_texts(each)}
@@ -373,10 +379,10 @@ def gathered(
         given_of(Path(each)) if names_file(each) else given_from(notebook, notebook.find(each)) for each in batches
     ]
     known = {*(each.key for each in found)}
-    return replace(
-        recipe, labels={**own_labels(notebook), **recipe.labels, **theirs},
-        batches=(*found, *(each for each in named if each.key not in known)),
-    )  # fmt: skip
+    own = own_labels(notebook)
+    taken = {**usable_labels(own, recipe.text), **recipe.labels, **theirs}
+    teaching = (*found, *(each for each in named if each.key not in known))
+    return replace(recipe, labels=taken, batches=teaching), left_out_words(own, taken)
 
 
 def _recipe_at(notebook: Notebook, place: str) -> Given:

@@ -2,6 +2,7 @@
 
 import tomllib
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
@@ -11,6 +12,7 @@ import tomli_w
 
 from lumped.app.given import Given, along
 from lumped.errors import InputError, LumpedError, RecipeError
+from lumped.texts.folding import plain_word
 
 if TYPE_CHECKING:
     from lumped.dough import Recipe
@@ -21,7 +23,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "Taught", "batch_of", "document_of", "foreign_words", "kneading_of", "label_texts", "label_trouble", "learnt_words",
-    "recipe_of", "shop_of", "sound_labels", "taught",
+    "left_out_words", "recipe_of", "shop_of", "sound_labels", "taught", "usable_labels",
 ]  # fmt: skip
 
 Texts = tuple[tuple[str, str], ...]
@@ -102,6 +104,42 @@ def sound_labels(labels: Mapping[str, str]) -> dict[str, str]:
     {}
     """
     return {title: text for title, text in labels.items() if not label_trouble(text, title)}
+
+
+def usable_labels(labels: Mapping[str, str], *recipes: str) -> dict[str, str]:
+    """Give the ingredient files that can be read, and those that some recipe names: why it can't be is told of them.
+
+    Parameters
+    ----------
+    labels : mapping of str to str
+        Texts of ingredient files by their titles.
+    *recipes : str
+        Texts of recipes.
+
+    Examples
+    --------
+    >>> sand = {"sand": "kind = 'ingredient'"}
+    >>> usable_labels(sand), list(usable_labels(sand, "ingredients = [{ingredient = 'Sand'}]"))
+    ({}, ['sand'])
+    """
+    words = set()
+    for text in recipes:
+        with suppress(LumpedError):
+            words |= {plain_word(each) for each in foreign_words(text)}
+    return {
+        title: text for title, text in labels.items() if plain_word(title) in words or not label_trouble(text, title)
+    }
+
+
+def left_out_words(labels: Mapping[str, str], taken: Mapping[str, str]) -> tuple[str, ...]:
+    """Say which ingredient files can't be read, of those whose titles were not taken.
+
+    Examples
+    --------
+    >>> "sand" in left_out_words({"sand": "kind = 'ingredient'"}, {})[0]
+    True
+    """
+    return tuple(filter(None, (label_trouble(text, title) for title, text in labels.items() if title not in taken)))
 
 
 @lru_cache(KEPT)
@@ -236,9 +274,11 @@ def _taught(batches: tuple[tuple[str, str, Texts, Texts], ...], labels: Texts, k
 
     read: list[Batch] = []
     words: list[str] = []
-    shop = _shop(tuple(sorted({**dict(each for batch in batches for each in batch[3]), **dict(labels)}.items())))
-    for name, text, recipes, _ in batches:
+    sound = sound_labels(dict(each for batch in batches for each in batch[3]))
+    shop = _shop(tuple(sorted({**sound, **dict(labels)}.items())))
+    for name, text, recipes, theirs in batches:
         try:
+            shop_of(Given(name=name, text="", labels=dict(theirs)))  # those that it was saved with
             read.append(_batch(Given(name=name, text=text, recipes=dict(recipes)), shop))
         except LumpedError as problem:
             words.append(str(problem))

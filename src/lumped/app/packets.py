@@ -150,7 +150,7 @@ def _field(problem: LumpedError, document: Mapping[str, Any]) -> str:
 
 
 def _words(problem: LumpedError) -> str:
-    return str(problem.data["remedy"]) if problem.code == "document-key" else str(problem)
+    return str(problem.data.get("remedy", problem))
 
 
 def filled_in(text: str) -> dict[str, str]:

@@ -25,7 +25,7 @@ from lumped.app.notebooks import (
     with_batches,
 )
 from lumped.app.outcomes import Outcome, note_outcome, outcomes_of
-from lumped.app.own import batch_of, sound_labels
+from lumped.app.own import batch_of, sound_labels, usable_labels
 from lumped.app.settings import Settings
 from lumped.errors import LumpedError, NotebookError
 from lumped.notebook import DERIVED, Entry, Notebook, Reference, Revision
@@ -301,8 +301,11 @@ class Shelf:
         return tuple(self.keep_titled(each) for each in (*named, *(replace(each, labels=there) for each in batches)))
 
     def with_own(self, given: Given) -> Given:
-        """Give a recipe with the ingredients of the notebook that can be read; those that came along go before them."""
-        return replace(given, labels={**sound_labels(self.own_labels()), **given.labels})
+        """Give a recipe with the ingredients of the notebook; those that came along go before them.
+
+        One that can't be read comes along only where it is named, and says there why.
+        """
+        return replace(given, labels={**usable_labels(self.own_labels(), given.text), **given.labels})
 
     def own_labels(self) -> dict[str, str]:
         """Give the texts of all ingredients in the notebook by their titles; of those with one title the newest."""
@@ -377,8 +380,7 @@ def _given(notebook: Notebook, revision: Revision) -> Given | None:
     given = given_from(notebook, revision)
     if revision.kind != "recipe":
         return given
-    found = with_batches(notebook, given, revision.document)
-    return replace(found, labels={**sound_labels(found.labels), **given.labels})
+    return with_batches(notebook, given, revision.document)
 
 
 def _of(document: str, target: Reference | None) -> bool:

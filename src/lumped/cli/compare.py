@@ -43,3 +43,4 @@ def _print_comparison(found: "Comparison") -> None:
     for heading, rows in (("column-goes-in", amount_rows(found)), ("column-comes-out", outcome_rows(found))):
         print_table([say(heading), *side_names(found)], [(row.words, *row.cells) for row in rows])
     print_notes(say("heading-findings"), shared_notes(found))
+    print_notes(say("heading-left-out"), found.left_out)

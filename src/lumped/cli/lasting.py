@@ -117,7 +117,7 @@ def run_cool(said: argparse.Namespace) -> int:
 
 def _print_told(told: "Sequence[str]", dough: "Named | None") -> None:
     """Print sentences, and what the batches of a recipe taught."""
-    more = ("",) if dough is not None and dough.words else ()
+    more = ("",) if dough is not None and (dough.words or dough.left_out) else ()
     for words in (*told, *more):
         print_line(words)
     print_taught(dough)

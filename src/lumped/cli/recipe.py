@@ -31,5 +31,7 @@ def recipe_named(said: argparse.Namespace) -> "Named":
 
 
 def print_taught(dough: "Named | None") -> None:
-    """Print what a recipe's batches taught; nothing if there is nothing to say."""
-    print_notes(say("heading-batches"), () if dough is None else dough.words)
+    """Print what a recipe's batches taught, and which own ingredients were left out; nothing if that is nothing."""
+    if dough is not None:
+        print_notes(say("heading-batches"), dough.words)
+        print_notes(say("heading-left-out"), dough.left_out)

@@ -42,13 +42,19 @@ def checked(model: type[Model], document: dict[str, Any], path: Path, *, failure
         return model.model_validate(document)
     except ValidationError as error:
         first = min(error.errors(), key=_urgency)
-        raise failure(
-            "document-key",
-            file=str(path),
-            key=_key_text(first["loc"], document),
-            value=_value_text(first),
-            remedy=_remedy(first, model),
-        ) from None
+        said = {"file": str(path), "remedy": _remedy(first, model)}
+        if not first["loc"]:
+            raise failure("document-whole", **said) from None
+        key = _key_text(first["loc"], document)
+        if isinstance(first["input"], (dict, list)) and _own_sentence(first):
+            raise failure("document-part", key=key, **said) from None
+        raise failure("document-key", key=key, value=_value_text(first), **said) from None
+
+
+def _own_sentence(problem: Any) -> str:
+    """The sentence of a rule of ours; nothing if another rule is broken."""
+    error = (problem.get("ctx") or {}).get("error")
+    return str(error) if isinstance(error, InputError) else ""
 
 
 def _urgency(problem: Any) -> int:
@@ -68,7 +74,7 @@ def _key_text(location: tuple[str | int, ...], document: dict[str, Any]) -> str:
             node = node.get(step, {})
             words.append(str(step))
         # else: the name of a union's branch, which is no key of the file
-    return " › ".join(words) or "(the whole file)"
+    return " › ".join(words)
 
 
 def _value_text(problem: Any) -> str:
@@ -82,8 +88,8 @@ def _value_text(problem: Any) -> str:
 def _remedy(problem: Any, model: type[BaseModel]) -> str:  # noqa: PLR0911 - one line for each kind of trouble
     context, kind = problem.get("ctx") or {}, problem["type"]
     key = str(problem["loc"][-1]) if problem["loc"] else ""
-    if isinstance(context.get("error"), InputError):
-        return str(context["error"])
+    if own := _own_sentence(problem):
+        return own
     if kind == "extra_forbidden":
         near = get_close_matches(key, sorted(_keys_of(model)), n=1)
         return say("document-remedy-near", near=near[0]) if near else say("document-remedy-extra")

@@ -79,11 +79,14 @@ class Comparison:
         Every ingredient of any of them, in order, and its name.
     money : str
         In what prices are given; "" without prices.
+    left_out : tuple of str
+        Ingredients that none of them names and that can't be read, in words.
     """
 
     sides: tuple[Side, ...]
     ingredients: Mapping[str, str]
     money: str = ""
+    left_out: tuple[str, ...] = ()
 
     @property
     def properties(self) -> tuple[Property, ...]:
@@ -93,7 +96,8 @@ class Comparison:
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
         return {"kind": "comparison", "schema": 1, "money": self.money or None,
-                "sides": [side.as_dict() for side in self.sides]}  # fmt: skip
+                "sides": [side.as_dict() for side in self.sides],
+                **({"left_out": list(self.left_out)} if self.left_out else {})}  # fmt: skip
 
     def frame(self) -> "pd.DataFrame":
         """Give a pandas frame: a row for each figure of each recipe (name, group, key, unit, mean, low, high)."""

@@ -10,6 +10,8 @@ document-number-too-long = a number has too many digits
 document-too-deep = “{ $file }” nests more than { $limit } levels deep, more than Lumped reads. Is it the right file?
 document-other-kind = “{ $file }” should say kind = "{ $kind }" at its top, but says { $found }. Is it the right file?
 document-key = { $file }: { $key } is { $value }. { $remedy }
+document-whole = { $file }: { $remedy }
+document-part = { $file }, { $key }: { $remedy }
 document-value-none = missing
 document-remedy-missing = Add the key “{ $key }”.
 document-remedy-near = There is no such key; did you mean “{ $near }”?

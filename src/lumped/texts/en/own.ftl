@@ -9,6 +9,7 @@ own-table-saved =
 own-table-heading = Ingredients
 own-table-line = “{ $title }”, revision { $number }
 heading-batches = What its batches taught
+heading-left-out = Ingredients of the notebook that can’t be read and are left out
 cli-dough-recipe = a recipe file (TOML), or the title of a recipe in the notebook: then it learns from the batches that are kept there
 cli-dough-batch = a batch to learn from: a file, or a title in the notebook; name several in the order in which they were made
 own-sources-file = The sources of “{ $title }” are listed for a recipe file: lumped notebook show { $quoted } > recipe.toml, then lumped dough recipe.toml --sources

@@ -36,7 +36,7 @@ pantry-place-unknown = nobody told Lumped where
 ## From a packet's label
 
 label-negative = { $where }: { $row } is { $value }. A label prints no such figure; write a number from zero up.
-label-empty = { $where }: the label gives no figure of what is in it. Give at least one of fat, carbohydrate, protein and salt.
+label-empty = The label of “{ $where }” gives no figure of what is in it. Give at least one of fat, carbohydrate, protein and salt.
 label-sum = { $where }: what the label prints sums to { $total } g in 100 g. Look whether the table is for 100 g, 100 mL or a serving, and whether g and mg were mixed up.
 label-part = { $where }: more { $part } than { $whole }, of which they are a part. Look at the label again.
 label-salt-sodium = { $where }: salt { $salt } g in 100 g, but the sodium stands for { $wanted } g: labels count salt as two and a half times sodium. Give one of the two.
