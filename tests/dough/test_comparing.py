@@ -1,13 +1,20 @@
 """Recipes side by side: what both leave open counts once."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 from tests.till import PRICES
 
+from lumped.dough import Portion
 from lumped.dough.comparing import compared
 from lumped.dough.kneading import knead, kneading
+from lumped.dough.naming import told_apart
 from lumped.errors import RecipeError
+from lumped.quantities import Provenance, Status, Value
 
 SALTED, LESS = (recipe_of({**CONDUCTING, "table-salt": grams}) for grams in (73, 36))
 SWEET = recipe_of(INSULATING, "insulating", "not cooked")
@@ -45,6 +52,22 @@ def test_allergens_stand_beside_each_other(three):
 
 def test_recipes_of_one_title_are_told_apart(three):
     assert [side.name for side in three.sides] == ["dough (1)", "dough (2)", "dough (3)"]
+
+
+@given(st.lists(st.sampled_from(["a", "b", "a (1)", "a (2)", "a (2) (2)"]), max_size=6))
+def test_no_two_names_are_the_same_whatever_they_were(names):
+    told = told_apart(names)
+    assert len(set(told)) == len(names)
+    assert all(each.startswith(name) for each, name in zip(told, names, strict=True))
+    assert all(name in told for name in names if names.count(name) == 1)
+
+
+def test_an_amount_is_as_sure_as_its_weakest_portion():
+    measured, guessed = (Provenance(status=each) for each in (Status.MEASURED, Status.FROM_MEMORY))
+    portions = [Portion(ingredient="table-salt", written="", mass=Value.exact(0.03, "kg", each))
+                for each in (measured, guessed)]  # fmt: skip
+    twice = replace(SALTED, portions=(*SALTED.without("table-salt").portions, *portions))
+    assert compared([twice, LESS]).sides[0].amounts["table-salt"].provenance.status is Status.FROM_MEMORY
 
 
 def test_cost_needs_all_prices():

@@ -1,6 +1,5 @@
 """Who may touch doughs, who must not eat them, and what to mind, as pages and commands show it."""
 
-from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -183,10 +182,11 @@ def care_at_table(
     """
     from lumped.app.uses import shop_with
     from lumped.dough import read_recipe
+    from lumped.dough.naming import told_apart
 
     shop = shop_with(labels)
     recipes = [read_recipe(path, shop) for path in paths]
-    names = _told_apart([each.title for each in recipes])
+    names = told_apart([each.title for each in recipes])
     places = [str(path) for path in paths]
     return tended(recipes, places, shop, names=names, needs=needs, on=on, age=age, dog=dog)
 
@@ -210,12 +210,6 @@ def tended(
         doughs=tuple(_care(recipe, shop, name=name, place=place, on=on, age=age, dog=dog)
                      for recipe, name, place in zip(recipes, names, places, strict=True)),
     )  # fmt: skip
-
-
-def _told_apart(titles: Sequence[str]) -> list[str]:
-    """Name doughs of one title by their number too."""
-    often = Counter(titles)
-    return [title if often[title] == 1 else f"{title} ({number})" for number, title in enumerate(titles, 1)]
 
 
 def _care(

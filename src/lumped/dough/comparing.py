@@ -13,13 +13,14 @@ from numpy.typing import NDArray
 
 from lumped.dough.beliefs import sorted_out
 from lumped.dough.kneading import Kneading, kneading
+from lumped.dough.naming import told_apart
 from lumped.dough.properties import PROPERTIES, Property, drawn_prices, spent
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import allergens_of
 from lumped.dough.what_if import ratio
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
-from lumped.quantities import Value
+from lumped.quantities import Provenance, Value
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -160,7 +161,7 @@ def compared(
     if len(recipes) < 2:
         raise RecipeError("beside-two", count=len(recipes))
     shop = shop or pantry()
-    called = list(names) if names is not None else _told_apart([each.title for each in recipes])
+    called = list(names) if names is not None else told_apart([each.title for each in recipes])
     done = [kneading(each, shop) for each in recipes]
     paid = drawn_prices(prices)
     sides = tuple(_side(name, each, done[0], shop, paid) for name, each in zip(called, done, strict=True))
@@ -188,15 +189,5 @@ def _amount(recipe: Recipe, key: str) -> Value:
     return Value(
         mean=recipe.mass_of(key), low=sum(each.mass.low + ends[0] for each, ends in zip(portions, needed, strict=True)),
         high=sum(each.mass.high + ends[1] for each, ends in zip(portions, needed, strict=True)), unit="kg",
-        provenance=portions[0].mass.provenance,
+        provenance=Provenance.of([each.mass.provenance for each in portions]),
     )  # fmt: skip
-
-
-def _told_apart(titles: Sequence[str]) -> list[str]:
-    """Number titles that are the same."""
-    counts = dict.fromkeys(titles, 0)
-    found = []
-    for title in titles:
-        counts[title] += 1
-        found.append(title if titles.count(title) == 1 else f"{title} ({counts[title]})")
-    return found

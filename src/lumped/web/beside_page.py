@@ -1,6 +1,5 @@
 """Side by side: a dough against others, or against what it was."""
 
-import asyncio
 from collections.abc import Mapping, Sequence
 from functools import partial
 from typing import Any
@@ -13,12 +12,12 @@ from lumped.app.beside import besides
 from lumped.app.given import Given
 from lumped.texts import say
 from lumped.web import paths
-from lumped.web.asked import Asked
+from lumped.web.asked import Asked, with_own
 from lumped.web.choosing import put_region, tick
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
 from lumped.web.looks import lead_to, sorry
-from lumped.web.others import RECENT, offered, recipes_at, told_apart
+from lumped.web.others import RECENT, offered, recipes_at, side_names
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
 from lumped.web.tally import Cell, tally
@@ -85,13 +84,16 @@ class _BesidePage:
             with self._found:
                 Words("p", say("web-beside-begin", most=_MOST), "soft")
             return
-        others = await recipes_at(self._kitchen, self._chosen)
-        if len(others) < len(self._chosen):
+        chosen = list(self._chosen)
+        others = await recipes_at(self._kitchen, chosen)
+        given = [await with_own(self._kitchen, each.given) for each in (self._asked, *others)]
+        if chosen != self._chosen:
+            return  # somebody ticked meanwhile, and that is asked
+        if len(others) < len(chosen):
             with self._trouble:
                 sorry(say("web-no-dough"))
             return
-        names = told_apart([self._asked, *others])
-        given = [await asyncio.to_thread(self._kitchen.shelf.with_own, each.given) for each in (self._asked, *others)]
+        names = side_names([self._asked, *others])
         self._later.ask(_question(given, names, self._region))
 
     def _show(self, found: Mapping[str, Any]) -> None:

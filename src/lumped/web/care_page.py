@@ -1,6 +1,5 @@
 """Who may touch a dough, who must not eat it, what to mind, and which doughs may stand on a table for its children."""
 
-import asyncio
 from collections.abc import Mapping, Sequence
 from datetime import date
 from functools import partial
@@ -14,13 +13,13 @@ from lumped.app.asking_care import cared
 from lumped.dough.safety import known_needs, need_named
 from lumped.errors import InputError
 from lumped.texts import say
-from lumped.web.asked import Asked
+from lumped.web.asked import Asked, with_own
 from lumped.web.choosing import tick
 from lumped.web.fields import field
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
 from lumped.web.looks import lead_to
-from lumped.web.others import offered, recipes_at, told_apart
+from lumped.web.others import offered, recipes_at, side_names
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
 from lumped.web.tally import tally
@@ -93,9 +92,13 @@ class _CarePage:
 
     async def _ask(self) -> None:
         tell_address("care", self._asked, child=",".join(self._needs), others=",".join(self._chosen), **self._written)
-        self._sides = [self._asked, *await recipes_at(self._kitchen, self._chosen)]
-        given = [await asyncio.to_thread(self._kitchen.shelf.with_own, each.given) for each in self._sides]
-        said = {"on": date.today().isoformat(), "needs": self._needs, "names": told_apart(self._sides), **self._written}
+        chosen = list(self._chosen)
+        sides = [self._asked, *await recipes_at(self._kitchen, chosen)]
+        given = [await with_own(self._kitchen, each.given) for each in sides]
+        if chosen != self._chosen:
+            return  # somebody ticked meanwhile, and that is asked
+        self._sides = sides
+        said = {"on": date.today().isoformat(), "needs": self._needs, "names": side_names(self._sides), **self._written}
         self._later.ask(Question(given=given[0], others=tuple(given[1:]), said=said))
 
     def _show(self, found: Mapping[str, Any]) -> None:

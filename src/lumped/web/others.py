@@ -6,13 +6,14 @@ from collections.abc import Iterable, Sequence
 from lumped.app.examples import example_recipe, example_recipes
 from lumped.app.given import Given
 from lumped.app.shelf import title_in
+from lumped.dough.naming import told_apart
 from lumped.errors import LumpedError
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.asked import Asked, asked_recipe
 from lumped.web.kitchen import Kitchen
 
-__all__ = ["RECENT", "offered", "recipes_at", "told_apart"]
+__all__ = ["RECENT", "offered", "recipes_at", "side_names"]
 
 RECENT = 12  # documents of the notebook, and revisions of one
 
@@ -40,12 +41,13 @@ def _examples() -> dict[str, str]:
     return {paths.dough(name): title_in(Given(name=name, text=text)) for name, text in there.items() if text}
 
 
-def told_apart(sides: Sequence[Asked]) -> list[str]:
+def side_names(sides: Sequence[Asked]) -> list[str]:
     """Name the sides: by title, with the revision of one that has gone on, and with changes said."""
-    names = []
-    for each in sides:
-        old = each.kept is not None and each.kept.old
-        name = say("beside-revision", title=each.title, number=each.kept.revision.number) if old and each.kept else ""
-        name = name or each.title
-        names.append(say("web-beside-changed", title=name) if each.changes and "title" not in each.changes else name)
-    return [name if names.count(name) == 1 else f"{name} ({number})" for number, name in enumerate(names, 1)]
+    return told_apart([_name(each) for each in sides])
+
+
+def _name(side: Asked) -> str:
+    name = side.title
+    if side.kept is not None and side.kept.old:
+        name = say("beside-revision", title=name, number=side.kept.revision.number)
+    return say("web-beside-changed", title=name) if side.changes and "title" not in side.changes else name
