@@ -10,7 +10,6 @@ from lumped.app.care_rows import dose_rows, metal_rows, packets_to_read, standin
 from lumped.app.given import Given
 from lumped.app.own import recipe_of, shop_of
 from lumped.app.sources import told_of
-from lumped.errors import InputError
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -39,12 +38,12 @@ def cared(question: Question, report: Report) -> dict[str, Any]:
         `cautions`, `remarks`, and each figure's and caution's source.
     """
     said, givens = question.said, (question.given, *question.others)
+    age, dog = _figure(said["age"]), _figure(said["dog"])
     own = {title: text for given in givens for title, text in given.labels.items()}
     shop = shop_of(Given(name="", text="", labels=own))
     found = tended(
         [recipe_of(given, shop) for given in givens], [given.name for given in givens], shop, names=said["names"],
-        needs=said["needs"], on=date.fromisoformat(said["on"]), age=_number(said["age"]) or _AGE,
-        dog=_number(said["dog"]),
+        needs=said["needs"], on=date.fromisoformat(said["on"]), age=_AGE if age is None else age, dog=dog,
     )  # fmt: skip
     report(1.0)
     return _of_table(found) | _of_dough(found.doughs[0], found)
@@ -83,20 +82,11 @@ def _of_dough(dough: "Care", found: "CareTable") -> dict[str, Any]:
     }  # fmt: skip
 
 
-def _number(text: str) -> float | None:
-    """Read a figure as a person writes it; nothing where nothing is said.
+def _figure(text: str) -> float | None:
+    """Read a figure as a person writes it; nothing where nothing is said."""
+    from lumped.quantities import read_number
 
-    Raises
-    ------
-    InputError
-        If it is none.
-    """
-    if not text.strip():
-        return None
-    try:
-        return float(text.replace(",", "."))
-    except ValueError:
-        raise InputError("web-no-number", text=text) from None
+    return read_number(text) if text.strip() else None
 
 
 def _named(there: Mapping[str, Iterable[str]], names: Mapping[str, str]) -> list[str]:

@@ -3,7 +3,6 @@
 Each answer takes a recipe and what somebody wrote; figures come as text, such as "12 mm" or a bare "12".
 """
 
-import re
 from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, Any
 
@@ -15,9 +14,7 @@ if TYPE_CHECKING:
     from lumped.app.lasting import Dried
     from lumped.quantities import Provenance, Value
 
-__all__ = ["cooled_told", "dried_told", "kept_told", "refreshed_told", "with_unit"]
-
-_BARE = re.compile(r"\s*[-+]?\d+(?:[.,]\d*)?(?:[eE][-+]?\d+)?\s*")
+__all__ = ["cooled_told", "dried_told", "kept_told", "refreshed_told"]
 
 
 def dried_told(
@@ -46,6 +43,7 @@ def dried_told(
     """
     from lumped.app.lasting import dried, drying_columns, drying_rows, surroundings
     from lumped.picture.drying_picture import drying_svg
+    from lumped.quantities import with_unit
 
     where = surroundings(room=with_unit(room, "°C"), humidity=humidity, draught=draught, cover=cover)
     found = dried(named_in(given), where, shape=shape, thickness=_read(thick, "length", "mm"),
@@ -185,17 +183,6 @@ def _told_figures(
 
 
 def _read(text: str, kind: str, unit: str) -> float:
-    from lumped.quantities import parse_quantity
+    from lumped.quantities import parse_quantity, with_unit
 
     return parse_quantity(with_unit(text, unit), kind)
-
-
-def with_unit(text: str, unit: str) -> str:
-    """Put a unit behind a bare number.
-
-    Examples
-    --------
-    >>> with_unit("12", "mm"), with_unit("2 cm", "mm"), with_unit("twelve", "mm")
-    ('12 mm', '2 cm', 'twelve')
-    """
-    return f"{text.strip()} {unit}" if _BARE.fullmatch(text) else text

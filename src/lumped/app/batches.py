@@ -175,13 +175,15 @@ def _measured(said: Mapping[str, str], slips: dict[str, str]) -> dict[str, Any]:
 
 
 def _number(said: Mapping[str, str], key: str, slips: dict[str, str]) -> float | None:
+    from lumped.quantities import read_number
+
     text = said.get(key, "").strip()
     if not text:
         return None
     try:
-        return float(text.replace(",", "."))
-    except ValueError:
-        slips[key] = say("web-no-number", text=text[:40])
+        return read_number(text)
+    except InputError as problem:
+        slips[key] = str(problem)
         return None
 
 

@@ -14,6 +14,7 @@ import tomli_w
 
 from lumped.app.given import Given
 from lumped.app.own import shop_of
+from lumped.errors import InputError
 
 __all__ = ["amounts_in", "changed", "changes_to", "names_in", "names_of_keys"]
 
@@ -116,16 +117,27 @@ def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
     if parted:
         found.pop("as_needed_g", None)
         if ends := _BY_FEEL.fullmatch(feel):
-            found["as_needed_g"] = [_plain(ends[1]), _plain(ends[2])]
+            found["as_needed_g"] = [_plain(float(end)) for end in ends.groups()]
     if amount == _amount_of(entry):
         return found
     found.pop("amount", None)
     found.pop("amount_g", None)
-    if grams := _GRAMS.fullmatch(amount):
-        found["amount_g"] = _plain(grams[1])
+    if (grams := _grams_in(amount)) is not None:
+        found["amount_g"] = grams
     elif amount:
         found["amount"] = amount
     return found
+
+
+def _grams_in(amount: str) -> float | int | None:
+    """Give the number of an amount in grams; None for any other, which the recipe's reader then takes or refuses."""
+    from lumped.quantities import read_number
+
+    grams = _GRAMS.fullmatch(amount)
+    try:
+        return None if grams is None else _plain(read_number(grams[1]))
+    except InputError:
+        return None
 
 
 def _amount_of(entry: Mapping[str, Any]) -> str:
@@ -133,9 +145,8 @@ def _amount_of(entry: Mapping[str, Any]) -> str:
     return f"{grams:.12g} g" if isinstance(grams, int | float) else str(entry.get("amount", ""))
 
 
-def _plain(number: str) -> float | int:
-    found = float(number.replace(",", "."))
-    return int(found) if found.is_integer() else found
+def _plain(number: float) -> float | int:
+    return int(number) if number.is_integer() else number
 
 
 def changes_to(given: Given, portions: Sequence[tuple[str, str, tuple[float, float] | None]]) -> dict[str, str]:

@@ -4,7 +4,6 @@ Everything is told by `app.making_words` and `app.shopping_words`, so that the c
 gets its source.
 """
 
-import re
 from collections.abc import Callable, Iterator, Mapping
 from typing import TYPE_CHECKING, Any
 
@@ -24,7 +23,6 @@ Report = Callable[[float], None]
 Sources = dict[str, dict[str, Any]]
 GROUPS = {"one": 1, "two": 2, "three": 3, "four": 4}
 """How many share a sculpture, by name."""
-_BARE = re.compile(r"\s*[-−+]?[\d.,]+\s*")
 _GRAMS = 1e3
 
 
@@ -54,10 +52,10 @@ def classed(question: Question, report: Report) -> dict[str, Any]:
 
     said, labels = question.said, labels_laid_out(question.given)
     people = [_party(said)] if said["by"] == "people" else []
-    mass = _with_unit(said["mass"], "kg") if said["by"] == "mass" else None
+    mass = _said(said["mass"], "kg") if said["by"] == "mass" else None
     with laid_out(question.given) as path:
-        made = make(path, people=people, mass=mass, pot=_with_unit(said["pot"], "L"), region=said["region"],
-                    within=_with_unit(said["minutes"], "min"), labels=labels)  # fmt: skip
+        made = make(path, people=people, mass=mass, pot=_said(said["pot"], "L"), region=said["region"],
+                    within=_said(said["minutes"], "min"), labels=labels)  # fmt: skip
         report(0.8)
         bought = shopping([path], said["region"], people=people, masses=[mass] if mass else (),
                           little_over=said["little_over"], labels=labels)  # fmt: skip
@@ -76,11 +74,11 @@ def _party(said: Mapping[str, str]) -> str:
     return who if size == 1 else f"{who} in groups of {size}"
 
 
-def _with_unit(text: str, unit: str) -> str | None:
+def _said(text: str, unit: str) -> str | None:
     """What somebody wrote, a bare number with the unit that the field asks for; None for nothing."""
-    if not text.strip():
-        return None
-    return f"{text.strip()} {unit}" if _BARE.fullmatch(text) else text
+    from lumped.quantities import with_unit
+
+    return with_unit(text, unit) if text.strip() else None
 
 
 def _amount(made: "Making", bought: "Shopping", by: str, sources: Sources) -> dict[str, Any]:

@@ -96,15 +96,17 @@ def packet_of(said: Mapping[str, str]) -> Packet:
 
 def _entries(said: Mapping[str, str], slips: dict[str, str]) -> Iterator[tuple[str, Any]]:
     """What is filled in, as the ingredient file holds it."""
+    from lumped.quantities import read_number
+
     for key in PLAIN:
         if text := said.get(key, "").strip():
             yield key, text
     for key in FIGURES:
         if text := said.get(key, "").strip():
             try:
-                yield key, float(text.replace(",", "."))
-            except ValueError:
-                slips[key] = say("web-no-number", text=text[:40])
+                yield key, read_number(text)
+            except InputError as problem:
+                slips[key] = str(problem)
     if said.get("fibre_within"):
         yield "fibre_within", said["fibre_within"] == "yes"
     for key in LISTS:

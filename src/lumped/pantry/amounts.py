@@ -6,10 +6,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
-from lumped.errors import RecipeError
+from lumped.errors import InputError, RecipeError
 from lumped.pantry.ingredient import Ingredient
 from lumped.pantry.measures import FILLINGS, scaled, together, weight_of, weight_of_volume
-from lumped.quantities import Provenance, Status, Value
+from lumped.quantities import Provenance, Status, Value, read_number
 from lumped.reference import handbook
 from lumped.texts import say
 
@@ -214,9 +214,13 @@ def _numbers(words: str, text: str) -> tuple[float | None, float, str]:
 
 
 def _number(written: str, text: str) -> float:
+    parts = re.sub(r"\s*/\s*", "/", written.replace("and", " ")).split()
     try:
-        parts = re.sub(r"\s*/\s*", "/", written.replace(",", ".").replace("and", " ")).split()
-        return float(sum(Fraction(part) for part in parts))
+        return float(sum(Fraction(part) if "/" in part else Fraction(read_number(part)) for part in parts))
+    except InputError as problem:
+        if problem.code == "number-either":
+            raise RecipeError(problem.code, **problem.data) from None
+        raise RecipeError("recipe-amount", text=text, units=_SHOWN) from None
     except (ValueError, ZeroDivisionError, OverflowError):
         raise RecipeError("recipe-amount", text=text, units=_SHOWN) from None
 

@@ -5,6 +5,7 @@ Carlo with fixed draws; a `Provenance` says whether a number was published, meas
 from memory or invented, and combining keeps the weakest.
 """
 
+from lumped.quantities.numbers import read_number, with_unit
 from lumped.quantities.provenance import Provenance, Status
 from lumped.quantities.rounding import COINS, figure_text, rounded_text, short_text, significant, weight_text
 from lumped.quantities.units import SUFFIXES, in_unit, parse_quantity, suffix_of
@@ -24,9 +25,11 @@ __all__ = [
     "figure_text",
     "in_unit",
     "parse_quantity",
+    "read_number",
     "rounded_text",
     "short_text",
     "significant",
     "suffix_of",
     "weight_text",
+    "with_unit",
 ]

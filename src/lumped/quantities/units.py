@@ -6,6 +6,7 @@ Only what a dough table needs. A key in a file or in JSON ends in one of `SUFFIX
 import re
 
 from lumped.errors import InputError
+from lumped.quantities.numbers import read_number
 
 __all__ = ["SUFFIXES", "in_unit", "parse_quantity", "suffix_of"]
 
@@ -36,7 +37,8 @@ SUFFIXES: dict[str, tuple[str, str]] = {
     "_deg": ("angle", "deg"), "_percent": ("share", "%"),
 }  # fmt: skip
 
-_AMOUNT = re.compile(r"\s*([-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?)\s*(\D*?)\s*")
+_AMOUNT = re.compile(r"([-+−]?[\d.,]+(?:[eE][-+]?\d+)?)(\D*)")
+_LONGEST, _SHOWN = 80, 40  # letters of an amount, and of one that is told back
 
 
 def parse_quantity(text: str, kind: str) -> float:
@@ -45,7 +47,7 @@ def parse_quantity(text: str, kind: str) -> float:
     Parameters
     ----------
     text : str
-        A number (decimal point or comma) and a unit.
+        A number, as `numbers.read_number` takes it, and a unit.
     kind : str
         What is wanted: "length", "mass", "volume", "temperature", "time", "voltage", "current", "resistance",
         "resistivity", "conductivity", "angle" or "share".
@@ -58,7 +60,7 @@ def parse_quantity(text: str, kind: str) -> float:
     Raises
     ------
     InputError
-        If the text is no amount, or its unit belongs to another kind.
+        If the text is no amount, its number can be read in two ways, or its unit belongs to another kind.
 
     Examples
     --------
@@ -66,15 +68,16 @@ def parse_quantity(text: str, kind: str) -> float:
     (0.06, 293.15)
     """
     units = _UNITS[kind]
-    match = _AMOUNT.fullmatch(text)
-    if not match or (not match[2] and "" not in units):
-        raise InputError("quantity-unreadable", text=text, example=f"6 {next(iter(units)) or '%'}")
-    if match[2] not in units:
-        raise InputError(
-            "quantity-wrong-unit", text=text, unit=match[2], kind=kind, units=", ".join(filter(None, units))
-        )
-    factor, offset = units[match[2]]
-    return factor * float(match[1].replace(",", ".")) + offset
+    written = text.strip()
+    match = _AMOUNT.fullmatch(written) if len(written) <= _LONGEST else None
+    unit = match[2].strip() if match else ""
+    if not match or (not unit and "" not in units):
+        raise InputError("quantity-unreadable", text=written[:_SHOWN], example=f"6 {next(iter(units)) or '%'}")
+    if unit not in units:
+        known = ", ".join(filter(None, units))
+        raise InputError("quantity-wrong-unit", text=written, unit=unit, kind=kind, units=known)
+    factor, offset = units[unit]
+    return factor * read_number(match[1]) + offset
 
 
 def in_unit(si: float, kind: str, unit: str) -> float:

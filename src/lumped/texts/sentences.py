@@ -13,6 +13,7 @@ __all__ = ["Sentences"]
 
 _BEGINS = re.compile(r"^(-?[A-Za-z][\w-]*) *=", re.MULTILINE)
 _NAMES = re.compile(r"\{ *(-?[A-Za-z][\w-]*)")
+_LONGEST = 900  # letters that fill a slot; Fluent refuses more than 1000
 _PLAIN = re.compile(r"[\w-]+ *= *([^\s{}][^\n{}]*)\n(?:\s*\n|#[^\n]*(?:\n|$))*")  # one line, no slot, no other form
 
 
@@ -69,7 +70,7 @@ class Sentences:
         message = self._bundle.get_message(key) if self._bundle.has_message(key) else None
         if message is None or message.value is None:
             raise KeyError(f"no sentence {key!r}")
-        text, problems = self._bundle.format_pattern(message.value, slots)
+        text, problems = self._bundle.format_pattern(message.value, {name: _held(each) for name, each in slots.items()})
         if problems:
             raise KeyError(f"sentence {key!r}: {problems[0]}")
         return str(text)
@@ -90,3 +91,8 @@ class Sentences:
         self._unread.pop(key, None)  # only now: another thread may ask meanwhile
         for named in _NAMES.findall(text):
             self._read(named)
+
+
+def _held(slot: object) -> object:
+    """Cut short what is longer than a sentence can hold."""
+    return f"{slot[:_LONGEST]}…" if isinstance(slot, str) and len(slot) > _LONGEST else slot

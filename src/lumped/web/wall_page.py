@@ -7,6 +7,8 @@ from nicegui import PageArguments, html, ui
 from nicegui.element import Element
 
 from lumped.app.asking import LAMPS_FIRST, Question, wall_lasts, walled
+from lumped.errors import InputError
+from lumped.quantities import read_number
 from lumped.reference import handbook
 from lumped.texts import say
 from lumped.web.asked import Asked
@@ -124,6 +126,6 @@ def _number(text: str, name: str) -> float:
     """Read a slider's place; what is none, or off its ends, is taken for the nearest that is one."""
     least, most, _, first = _ENDS[name]
     try:
-        return min(max(float(text.replace(",", ".")), least), most)
-    except ValueError:
+        return min(max(read_number(text), least), most)
+    except InputError:
         return first

@@ -114,7 +114,6 @@ web-beside-in = What goes in
 
 web-no-dough = There is no dough at this address. Go back to the table, and begin with one that lies there.
 web-back-to-dough = Back to { $title }
-web-no-number = “{ $text }” is no number. Write one such as 4 or 4.5.
 web-swap-without = What is missing, or must not be in it
 web-swap-diet = Who is at the table
 web-swap-target = What it should do better
