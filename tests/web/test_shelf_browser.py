@@ -4,6 +4,8 @@ import pytest
 from tests.web.browsing import PHONE, open_pages
 from tests.web.served import served
 
+from lumped.web import paths
+
 pytestmark = pytest.mark.browser
 
 
@@ -46,7 +48,16 @@ def test_a_table_of_ten_megabytes_is_refused_in_words(table, tmp_path):
 
 def test_pages_of_the_shelf_are_no_wider_than_a_phone(table):
     page = table("/pantry", viewport=PHONE, scheme="dark")
-    for path in ("/pantry", "/pantry/plain-flour", "/packet", "/batch?of=/dough/ropewalk-salt.toml"):
+    for path in ("/pantry", "/ingredient?name=plain-flour", "/packet", "/batch?of=/dough/ropewalk-salt.toml"):
         page.goto(page.evaluate("location.origin") + path)
         page.wait_for_selector(".larder-row, .ingredient, form.fill")
         assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
+
+
+def test_names_with_blanks_and_strokes_lead_to_their_ingredient(table):
+    page = table("/dough/ropewalk-salt.toml")
+    page.locator("a.about").first.click()
+    page.wait_for_selector(".ingredient")
+    assert page.locator("h1").inner_text() == "plain wheat flour"
+    page.goto(page.evaluate("location.origin") + paths.ingredient("rice/corn"))
+    page.get_by_text("no ingredient “rice/corn”").wait_for()

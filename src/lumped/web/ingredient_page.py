@@ -2,7 +2,7 @@
 
 import asyncio
 
-from nicegui import html, ui
+from nicegui import PageArguments, html, ui
 
 from lumped.app.larder import ingredient_told
 from lumped.errors import LumpedError
@@ -18,13 +18,13 @@ from lumped.web.words import Words
 __all__ = ["ingredient_page"]
 
 
-async def ingredient_page(kitchen: Kitchen, key: str) -> None:
-    """Lay out the page of an ingredient; `key` may be any name of it."""
+async def ingredient_page(kitchen: Kitchen, asked: PageArguments) -> None:
+    """Lay out the page of an ingredient, which the address calls by its key or any name of it."""
     with html.div().style("display: contents") as place:
         pass
     shop, _, documents = await own_shop(kitchen)
     try:
-        told = await asyncio.to_thread(ingredient_told, shop, key)
+        told = await asyncio.to_thread(ingredient_told, shop, str(asked.query_parameters.get("name", "")))
     except LumpedError as error:
         with place:
             nothing_here(str(error))

@@ -16,7 +16,7 @@ EXAMPLE = "/story/{name}"
 DOUGH = "/dough/{name}"
 ASK = {each: f"/{each}" for each in ("swap", "salt", "mix", "care", "wall", "beside", "time", "trial", "make", "batch")}
 PANTRY = "/pantry"
-INGREDIENT = "/pantry/{key}"
+INGREDIENT = "/ingredient"
 PACKET = "/packet"
 BROUGHT = "/brought/{key}"
 BRING = "/bring"
@@ -84,9 +84,15 @@ def pantry(**options: str) -> str:
     return PANTRY + (f"?{urlencode(said)}" if said else "")
 
 
-def ingredient(key: str) -> str:
-    """Address of one ingredient of the pantry."""
-    return f"/pantry/{quote(key, safe='')}"
+def ingredient(name: str) -> str:
+    """Address of one ingredient of the pantry, by its key or any name: also one with a stroke, which a path would part.
+
+    Examples
+    --------
+    >>> ingredient("rice/corn mix")
+    '/ingredient?name=rice%2Fcorn+mix'
+    """
+    return f"{INGREDIENT}?{urlencode({'name': name})}"
 
 
 def packet(document: str = "") -> str:
