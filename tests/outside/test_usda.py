@@ -104,6 +104,19 @@ def test_what_an_ingredient_is_made_of_is_what_the_usda_table_prints(
     assert shares["starch"] + shares["fibre"] == pytest.approx(carbohydrate - max(phosphate - ash, 0), abs=0.06)
 
 
+def test_bread_and_cake_flour_are_weighed_in_a_dipped_cup():
+    """SR 28 says “unsifted, dipped” of cake flour (20084) and of unenriched bread flour (20129)."""
+    assert {PANTRY[key].usual_method for key in ("bread-flour", "cake-flour")} == {"scooped"}
+    assert 1e3 * PANTRY["bread-flour"].weights["cup"]["scooped"].mean == pytest.approx(137)
+
+
+def test_no_way_of_filling_is_told_twice():
+    """A second row for the usual way would silently take the place of the first."""
+    for key, ingredient in PANTRY.items():
+        usual = {f"g_per_{measure}_{ingredient.usual_method}" for measure in ("cup", "tbsp", "tsp", "dash")}
+        assert not usual & set(BOOK.entry("ingredients", key).rows), key
+
+
 def test_the_usda_weights_agree_with_each_other():
     assert weight("table-salt", "cup") / weight("table-salt", "tbsp") == pytest.approx(16, rel=0.02)
     assert 48 * weight("table-salt", "tsp") == pytest.approx(weight("table-salt", "cup"), rel=0.02)
