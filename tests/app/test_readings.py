@@ -60,5 +60,5 @@ def test_each_number_says_its_status_and_what_is_open_in_it(what):
 
 def test_a_source_is_named_with_edition_and_page():
     (usda,) = (each for each in source_of(SALT, "resistivity", "europe")["sources"] if each.startswith("USDA"))
-    assert "Standard Reference (SR)" in usda
+    assert "Standard Reference, release 28" in usda
     assert "NDB 20081" in usda  # the page of plain flour there
