@@ -34,7 +34,8 @@ def test_every_field_of_the_ingredient_file_stands_in_the_form():
 
 
 def test_a_kept_file_fills_the_form_in_as_it_was():
-    said = {**FLOUR, "contains-gluten": "yes", "fibre_within": "no", "role": "body", "allergens": "none"}
+    said = {**FLOUR, "contains-gluten": "yes", "fibre_within": "no", "role": "body, binder", "allergens": "none",
+            "energy_kJ": "1471.2345678"}  # fmt: skip
     text = packet_of(said).given.text
     assert tomllib.loads(packet_of(filled_in(text)).given.text) == tomllib.loads(text)
 

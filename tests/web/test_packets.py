@@ -203,6 +203,8 @@ async def test_a_recipe_is_brought_with_the_ingredients_it_names(kitchen):
         ({"a.toml": BATCH.replace("420", "-420")}, "must be more than 0"),
         ({"a.toml": BATCH.replace("ropewalk-salt.toml", "nowhere.toml")}, "nowhere.toml"),
         ({"a.toml": BATCH, "b.toml": "kind = 'sculpture'"}, "go to different places"),
+        ({"our salt.csv": TABLE, "our & salt.csv": TABLE, "our salt.csv ": TABLE}, "both “our salt.csv”"),
+        ({f"{number}.csv": TABLE for number in range(21)}, "more than 20"),
     ],
 )
 async def test_hostile_files_get_a_sentence_and_nothing_is_kept(kitchen, files, words):

@@ -68,7 +68,7 @@ def packet_of(said: Mapping[str, str]) -> Packet:
     ----------
     said : mapping of str to str
         What stands in its fields: the keys of the ingredient file; `contains-gluten` and the like if they are ticked;
-        lists parted by commas, "none" where the packet says that there are none.
+        lists parted by commas, "none" where the packet says that there are none; its roles, parted by ", ", as `role`.
 
     Returns
     -------
@@ -115,7 +115,7 @@ def _entries(said: Mapping[str, str], slips: dict[str, str]) -> Iterator[tuple[s
     if contains := [each for each in CONTAINS if said.get(f"contains-{each}")]:
         yield "contains", contains
     if said.get("role"):
-        yield "roles", [said["role"]]
+        yield "roles", said["role"].split(", ")
 
 
 def _wrong(key: str, value: Any) -> str:
@@ -156,23 +156,29 @@ def _words(problem: LumpedError) -> str:
 
 
 def filled_in(text: str) -> dict[str, str]:
-    r"""Give what stands in the fields of a form for an ingredient file.
+    r"""Give what stands in the fields of a form for an ingredient file; what is of no use there is left out.
+
+    Raises
+    ------
+    InputError
+        If it is no TOML.
 
     Examples
     --------
-    >>> filled_in('title = "our salt"\nsalt_g = 99.8\nallergens = []\ncontains = ["corn"]')
+    >>> filled_in('title = "our salt"\nsalt_g = 99.8\nfat_g = "?"\nallergens = []\ncontains = ["corn"]')
     {'title': 'our salt', 'salt_g': '99.8', 'allergens': 'none', 'contains-corn': 'yes'}
     """
     said: dict[str, str] = {}
     for key, value in document_of(text, "").items():
-        if key in FIGURES:
-            said[key] = f"{value:g}"
-        elif key in LISTS:
-            said[key] = ", ".join(value) or "none"
+        words = [each for each in value if isinstance(each, str)] if isinstance(value, list) else None
+        if key in FIGURES and isinstance(value, int | float):
+            said[key] = f"{value:.12g}"
+        elif key in LISTS and words is not None:
+            said[key] = ", ".join(words) or "none"
         elif key == "contains":
-            said |= {f"contains-{each}": "yes" for each in value}
-        elif key == "roles":
-            said |= {"role": value[0]} if value else {}
+            said |= {f"contains-{each}": "yes" for each in words or ()}
+        elif key == "roles" and words:
+            said["role"] = ", ".join(words)
         elif key == "fibre_within":
             said[key] = "yes" if value else "no"
         elif key in PLAIN:

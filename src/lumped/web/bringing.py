@@ -10,6 +10,7 @@ from urllib.parse import urlsplit
 from fastapi import Request
 from fastapi.responses import HTMLResponse, RedirectResponse, Response
 from starlette.datastructures import UploadFile
+from starlette.exceptions import HTTPException
 
 from lumped.app.given import SIZE_LIMIT, Given, plain_name
 from lumped.app.own import label_texts
@@ -47,11 +48,15 @@ async def _texts(request: Request) -> dict[str, str]:
     """Texts of the files by their plain names."""
     if int(request.headers.get("content-length") or 0) > 2 * SIZE_LIMIT:
         raise InputError("document-too-large", file=say("web-bring"), limit="2 MB")
-    texts = {}
-    async with request.form(max_files=FILES_LIMIT, max_fields=FILES_LIMIT) as form:
-        for file in form.getlist("files"):
-            if isinstance(file, UploadFile):
-                texts[plain_name(file.filename or "")] = await _text(file)
+    texts: dict[str, str] = {}
+    try:
+        async with request.form(max_files=FILES_LIMIT, max_fields=FILES_LIMIT) as form:
+            for file in (each for each in form.getlist("files") if isinstance(each, UploadFile)):
+                if (name := plain_name(file.filename or "")) in texts:
+                    raise InputError("web-bring-alike", file=name)
+                texts[name] = await _text(file)
+    except HTTPException:
+        raise InputError("web-bring-many", most=FILES_LIMIT) from None
     return texts
 
 

@@ -74,6 +74,8 @@ class _PacketPage:
         alike = sorted(((key, each.name) for key, each in pantry().items()), key=lambda each: each[1])
         one.choose("like", say("web-packet-like"), [("", say("web-packet-like-none")), *alike], _like(said))
         roles = [(each, role_words(each)) for each in choices()["role"]]
+        if ", " in said.get("role", ""):
+            roles.insert(0, (said["role"], said["role"]))
         one.choose("role", say("web-pantry-role"), [("", say("web-packet-role-none")), *roles], said.get("role", ""))
         Words("h2", say("web-packet-table"))
         Words("p", say("web-packet-table-hint"), "soft")

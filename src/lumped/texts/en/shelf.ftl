@@ -102,6 +102,8 @@ web-packet-traces = May contain
 web-packet-contains = What diets ask for besides
 web-own-label = What was copied from its packet
 web-own-change = Change it
+web-bring-alike = Two of the files are both “{ $file }” here. Give one another name, and bring them again.
+web-bring-many = These files could not be taken in: they are more than { $most }, or they came damaged. Bring fewer at a time, or the ingredients as one table (CSV).
 web-bring-apart = A batch and a sculpture came together, and they go to different places. Bring the sculpture alone, and the batch with its recipe.
 
 ## Batches
