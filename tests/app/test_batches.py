@@ -3,14 +3,17 @@
 import tomllib
 
 import pytest
+import tomli_w
 from hypothesis import given
 from hypothesis import strategies as st
 
 from lumped.app.asking import Question
-from lumped.app.batches import batch_filled, batch_told, goes_in, ways_to_measure
+from lumped.app.batch_form import batch_filled, batch_written, goes_in, recipe_along, ways_to_measure
+from lumped.app.batches import batch_told
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
 from lumped.app.own import batch_of
+from lumped.errors import InputError
 
 SALT = Given(name="ropewalk-salt.toml", text=example_recipe("ropewalk-salt.toml"))
 SAID = {
@@ -28,6 +31,31 @@ def test_a_form_is_the_batch_file_that_a_person_could_have_written():
     assert document["made_on"].isoformat() == "2026-05-08"
     batch = batch_of(filled.given)
     assert (batch.feel, batch.recipe.mass_of("plain-flour")) == (4, pytest.approx(0.1485))
+
+
+def test_what_is_written_stands_in_the_form_again_and_comes_out_as_it_was():
+    text = tomli_w.dumps(tomllib.loads(batch_filled(SAID, SALT).given.text) | {
+        "invented": True, "weighed": [{"ingredient": "Plain wheat flour", "amount_g": 148.5},
+                                      {"ingredient": "honey", "amount_g": 12.3456789}],
+    })  # fmt: skip
+    given = Given(name="friday.toml", text=text, recipes={SALT.name: SALT.text})
+    said = batch_written(given)
+    assert (said["weighed-plain-flour"], said["weighed-honey"], said["feel"]) == ("148.5", "12.3456789", "4")
+    again = batch_filled(said, recipe_along(given), text)
+    assert tomllib.loads(again.given.text) == tomllib.loads(text)
+    changed = tomllib.loads(batch_filled(said | {"feel": "", "weighed-honey": ""}, SALT, text).given.text)
+    assert (changed["invented"], "feel" in changed, len(changed["weighed"])) == (True, False, 1)
+
+
+def test_a_batch_without_its_recipe_has_no_form():
+    with pytest.raises(InputError, match="did not come along"):
+        recipe_along(Given(name="friday.toml", text='kind = "batch"\nrecipe = "mine.toml"'))
+
+
+def test_what_went_in_besides_has_a_line_of_its_own():
+    rows = goes_in(SALT, "plain-flour", "honey", "stardust")
+    assert [row[0] for row in rows] == [*(row[0] for row in goes_in(SALT)), "honey"]
+    assert rows[-1][2] == "not in the recipe"
 
 
 def test_steam_is_what_went_in_less_what_came_out():

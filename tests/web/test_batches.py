@@ -7,7 +7,7 @@ from nicegui import ElementFilter
 from tests.app.test_batches import SAID, SALT
 from tests.web.people import a_person, bring, texts, there, wait_for
 
-from lumped.app.batches import batch_filled
+from lumped.app.batch_form import batch_filled
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.kitchen import Kitchen
@@ -94,6 +94,58 @@ async def test_a_second_batch_of_the_same_name_is_not_taken_for_the_first(kitche
         await user.open(paths.kept(one.document))
         await wait_for(lambda: there(user, "batch-learnt"))
         assert say("web-batch-stage-all") in within(user, "batch-learnt")
+
+
+async def test_a_kept_batch_is_changed_in_the_form_and_becomes_its_next_revision(kitchen):
+    batch = kitchen.shelf.keep(batch_filled(SAID, SALT).given)
+    async with a_person(kitchen) as user:
+        await user.open(paths.kept(batch.document))
+        await wait_for(lambda: there(user, "batch-change"))
+        with user.client:
+            assert next(iter(ElementFilter(marker="batch-change"))).props["href"] == paths.batch(batch.document)
+        await filling(user, paths.batch(batch.document))
+        with user.client:
+            written = {name: next(iter(ElementFilter(marker=f"write-{name}"))).props["^value"]
+                       for name in ("title", "made_on", "weighed-plain-flour", "resistivity_ohm_m")}  # fmt: skip
+            assert next(iter(ElementFilter(marker="tag-feel-4"))).props["checked"]
+        assert written == {name: SAID[name].replace(",", ".") for name in written}
+        assert any("0.190 Ω·m" in each for each in within(user, "batch-taken"))
+        form = user.find(marker="batch-form")
+        form.trigger("submit.prevent", SAID | {"resistivity_ohm_m": "-1", "way": ""})
+        await wait_for(lambda: beside(user, "resistivity_ohm_m"))
+        assert len(kitchen.shelf.kept(batch.document).history) == 1
+        form.trigger("submit.prevent", SAID | {"resistivity_ohm_m": "0.21", "way": ""})
+        await wait_for(lambda: len(kitchen.shelf.kept(batch.document).history) == 2)
+    found = kitchen.shelf.kept(batch.document)
+    assert kitchen.shelf.changes(batch.document, 1, 2) == ("measured › resistivity: 0.19 Ω·m → 0.21 Ω·m",)
+    assert found.revision.links == batch.links
+    assert len(kept(kitchen)) == 1
+
+
+async def test_a_batch_that_somebody_changed_meanwhile_is_not_written_over(kitchen):
+    batch = kitchen.shelf.keep(batch_filled(SAID, SALT).given)
+    monday = kitchen.shelf.keep(batch_filled(SAID | {"title": "Monday"}, SALT).given)
+    async with a_person(kitchen) as user:
+        await filling(user, paths.batch(batch.document))
+        form = user.find(marker="batch-form")
+        form.trigger("submit.prevent", SAID | {"title": "Monday", "way": ""})
+        await wait_for(lambda: beside(user, "title") == say("web-batch-name-taken"))
+        kitchen.shelf.keep(batch_filled(SAID | {"feel": "2"}, SALT).given, document=batch.document)
+        form.trigger("submit.prevent", SAID | {"feel": "3", "way": ""})
+        await wait_for(lambda: there(user, "batch-trouble"))
+    assert [len(kitchen.shelf.kept(each.document).history) for each in (batch, monday)] == [2, 1]
+
+
+async def test_what_is_no_batch_has_no_form_to_change_it(kitchen):
+    recipe = kitchen.shelf.keep(SALT)
+    gone = kitchen.shelf.keep(batch_filled(SAID, SALT).given)
+    kitchen.shelf.remove(gone.document)
+    async with a_person(kitchen) as user:
+        await filling(user, paths.batch(recipe.document))  # of a recipe it is the form for a new one
+        assert not there(user, "to-batch")
+        for document in (gone.document, "nowhere"):
+            await user.open(paths.batch(document))
+            await wait_for(lambda: there(user, "nothing") or say("web-no-dough") in texts(user))
 
 
 async def test_a_batch_of_a_changed_recipe_is_of_the_recipe_as_it_was_changed(kitchen):

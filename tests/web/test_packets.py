@@ -113,6 +113,15 @@ async def test_a_kept_packet_has_a_page_and_stands_in_the_pantry(kitchen):
         assert say("web-pantry-own") in texts(user)
 
 
+@pytest.mark.parametrize("name", ["half/half flour", "half/half-flour", "70% flour, 30/70", "Rye (50%25)"])
+async def test_one_with_a_slash_in_its_name_has_a_page_in_the_pantry(kitchen, name):
+    title = name.replace("-", " ")
+    kitchen.shelf.keep(packet_of(FLOUR | {"title": title}).given)
+    async with a_person(kitchen) as user:
+        await user.open(paths.ingredient(name))
+        await wait_for(lambda: there(user, "to-kept") and title in texts(user))
+
+
 async def test_a_changed_packet_is_its_next_revision(kitchen):
     document = an_own_flour(kitchen).document
     async with a_person(kitchen) as user:

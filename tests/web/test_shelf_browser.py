@@ -61,3 +61,28 @@ def test_names_with_blanks_and_strokes_lead_to_their_ingredient(table):
     assert page.locator("h1").inner_text() == "plain wheat flour"
     page.goto(page.evaluate("location.origin") + paths.ingredient("rice/corn"))
     page.get_by_text("no ingredient “rice/corn”").wait_for()
+
+
+def test_a_kept_batch_is_opened_in_its_form_and_changed(table):
+    page = table("/batch?of=/dough/ropewalk-salt.toml", viewport=PHONE)
+    page.wait_for_selector("form.fill")
+    page.locator("[name=title]").fill("Friday's batch")
+    page.locator("[name=weighed_after_g]").fill("420")
+    page.locator("[name=notes]").fill('stirred <b>long</b>,\nleft "the side"')
+    page.locator("[name=feel][value='4']").check(force=True)
+    page.get_by_role("button", name="Write it down").click()
+    page.get_by_role("link", name="Change it").click()
+    page.get_by_role("heading", level=1, name="Change “Friday's batch”").wait_for()
+    page.wait_for_selector("form.fill")
+    assert page.locator("[name=weighed_after_g]").input_value() == "420"
+    assert page.locator("[name=notes]").input_value() == 'stirred <b>long</b>,\nleft "the side"'
+    assert page.locator("[name=feel]:checked").input_value() == "4"
+    page.locator("[name=notes]").type(" at last")
+    page.locator("[name=weighed_after_g]").fill("-1")
+    page.get_by_role("button", name="Write down what has changed").click()
+    page.wait_for_function("document.activeElement.name === 'weighed_after_g'")
+    page.locator("[name=weighed_after_g]").fill("415")
+    page.get_by_role("button", name="Write down what has changed").click()
+    page.get_by_text("415 g came out").wait_for()
+    page.get_by_text("at last").first.wait_for()
+    page.get_by_text("revision 2").first.wait_for()

@@ -11,7 +11,7 @@ from tests.web.people import a_person, drawn, texts, there, wait_for
 from tests.web.test_doughs import SALT, SUGAR, within
 
 from lumped.app.asking_time import dried_told
-from lumped.app.batches import batch_filled
+from lumped.app.batch_form import batch_filled
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
 from lumped.cli import main

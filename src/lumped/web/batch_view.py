@@ -51,6 +51,8 @@ class BatchView:
             Words("summary", say("web-batch-file"))
             Words("pre", kept.text, "as-file")
         with html.div().classes("takes"):
+            if not kept.old:
+                lead_to(say("web-own-change"), paths.batch(kept.revision.document), "batch-change", "take")
             hand_out(say("web-take-file"), kept.text, kept.given.name if kept.given else "", "take-file")
         ui.timer(0.01, self._ask, once=True)
 

@@ -55,7 +55,7 @@ class Filling:
             key = f"fill-{next(_ids)}"
             Words("label", label).props(f"for={key}")
             written = Element("textarea").props(f"id={key} rows=3 maxlength=4000 name={name}").mark(f"write-{name}")
-            written.props.update({"^value": value})
+            written.props.update({".textContent": value})  # of several lines it is what stands there at first
         self._slip(name, place, written, "")
 
     def choose(self, name: str, label: str, options: Sequence[tuple[str, str]], value: str = "") -> None:

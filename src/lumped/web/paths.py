@@ -6,8 +6,8 @@ from urllib.parse import parse_qsl, quote, unquote, urlencode
 
 __all__ = [
     "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "INGREDIENT", "KEPT", "NOTEBOOK", "OLD", "PACKET", "PANTRY", "SHAPE",
-    "TABLE", "ask", "brought", "changed", "dough", "example", "ingredient", "kept", "old", "packet", "pantry", "shape",
-    "values_in",
+    "TABLE", "ask", "batch", "brought", "changed", "dough", "example", "ingredient", "kept", "old", "packet", "pantry",
+    "shape", "values_in",
 ]  # fmt: skip
 
 TABLE = "/"
@@ -98,6 +98,17 @@ def ingredient(name: str) -> str:
 def packet(document: str = "") -> str:
     """Address of the form for a packet's label; of one in the notebook, to be written anew."""
     return PACKET + (f"?{urlencode({'of': document})}" if document else "")
+
+
+def batch(document: str) -> str:
+    """Address of the form for a batch of the notebook, to be changed.
+
+    Examples
+    --------
+    >>> batch("01a2")
+    '/batch?of=%2Fnotebook%2F01a2'
+    """
+    return ask("batch", kept(document), {})
 
 
 def brought(key: str) -> str:

@@ -110,6 +110,10 @@ web-bring-apart = A batch and a sculpture came together, and they go to differen
 
 web-way-batch = Write a batch down
 web-way-batch-lure = What the scale said, how it felt, what was measured.
+web-batch-change-title = Change “{ $title }”
+web-batch-change-lure = What was written before stays in the notebook: this becomes its next revision.
+web-batch-back = Back to { $title }
+web-batch-besides = not in the recipe
 web-batch-unnamed = this batch
 web-batch-title = { $title }, { $day }
 web-batch-name = Its name
