@@ -1,7 +1,8 @@
-"""How soon a page follows a hand: from an amount that is dragged to the changed figure, in a real browser.
+"""How soon a page follows a hand: from an amount that is dragged, or a condition that is moved, to the changed figure.
 
-The first figures are of the server's work alone (read, kneaded in 4,096 draws, told in words); the last are what a
-person waits, from the slider's input event to the changed text on the page, the wire and the drawing included.
+The first figures are of the server's work alone, page by page: what the page's own function takes, warm, for a change
+that it has not met before. The last are what a person waits in a real browser, from the slider's input event to the
+changed text on the page, the wire and the drawing included.
 
     python scripts/bench_pages.py [MOVES]
 """
@@ -10,10 +11,15 @@ import os
 import statistics
 import sys
 import time
+from collections.abc import Callable
 from pathlib import Path
 
+from lumped.app.asking import Question, walled
+from lumped.app.asking_time import cooled_told, dried_told, kept_told, refreshed_told
+from lumped.app.asking_trial import trialled
 from lumped.app.changing import changed
 from lumped.app.examples import example_recipe
+from lumped.app.for_class import classed
 from lumped.app.given import Given
 from lumped.app.readings import home_region, readings
 
@@ -24,6 +30,11 @@ from tests.web.served import FLAGS, chromium, served  # noqa: E402
 
 BUDGET = 100.0  # ms; the median that is wanted
 RECIPE, SALT = "ropewalk-salt.toml", 2  # and the row of its salt
+PIECE = {"shape": "roll", "thick": "12 mm", "cover": "open", "room": "21 °C", "humidity": "45 %", "draught": "quiet",
+         "hours": "24"}  # fmt: skip
+CLASS = {"by": "people", "people": "28", "age": "9", "group": "two", "mass": "", "pot": "3", "minutes": "",
+         "region": "europe", "little_over": False}  # fmt: skip
+LAMPS = ("lamp-red", "lamp-green", "lamp-blue", "lamp-white")
 _MOVE = """async ([row, value]) => {
   const slider = document.getElementById(`drag-${row}`);
   const figure = document.querySelector("[data-figure=resistivity]");
@@ -42,25 +53,56 @@ _MOVE = """async ([row, value]) => {
 
 def main() -> int:
     moves = int(sys.argv[1]) if len(sys.argv) > 1 else 40
-    print(f"{RECIPE}, its salt moved {moves} times; {os.cpu_count()} cores")
-    _tell("server alone", at_the_server(moves))
-    waited = in_the_browser(moves)
-    _tell("in the browser, event to changed figure", waited)
-    ratio = statistics.median(waited) / BUDGET
-    print(f"{'  of the budget of 100 ms':<44}{ratio:>12.2f}  {'reached' if ratio < 1 else 'MISSED'}")
-    return 0 if ratio < 1 else 1
+    print(f"{RECIPE}, moved {moves} times on each page; {os.cpu_count()} cores; budget {BUDGET:.0f} ms")
+    kept = [_tell(page, at_the_server(work, moves)) for page, work in pages().items()]
+    kept.append(_tell("in the browser: dough, an amount", in_the_browser(moves)))
+    return 0 if all(kept) else 1
 
 
-def at_the_server(moves: int) -> list[float]:
-    """Work a recipe out with so many amounts of salt. [ms]"""
-    text = example_recipe(RECIPE)
+def pages() -> dict[str, Callable[[int], object]]:
+    """Give what the pages do when something is moved for the k-th time, by the page and what is moved."""
+    salt, sugar = _given(RECIPE), _given("ropewalk-sugar.toml")
+    return {
+        "dough, an amount": lambda k: readings(_salted(salt, k), home_region()),
+        "time, drying: humidity": lambda k: dried_told(salt, **PIECE | {"humidity": f"{30 + k} %"}),
+        "time, drying: thickness": lambda k: dried_told(salt, **PIECE | {"thick": f"{4 + k / 2} mm"}),
+        "time, drying: a month in a bag": lambda k: dried_told(
+            salt, **PIECE | {"humidity": f"{30 + k} %", "cover": "bag", "hours": "720"}
+        ),
+        "time, pot clock": lambda k: cooled_told(salt, form="pot", thick="", mass="", room=f"{15 + k / 4} °C"),
+        "time, a slab's clock": lambda k: cooled_told(salt, form="slab", thick=f"{10 + k} mm", mass="", room="21 °C"),
+        "time, what grows": lambda k: kept_told(salt, ("room", "fridge")[k % 2]),
+        "time, kneading soft again": lambda k: refreshed_told(salt, "512 g", f"{460 + k} g"),
+        "trial": lambda k: trialled(_salted(salt, k), {"mould": ("", "ice-cube")[k % 2]}),
+        "trial, a weak one": lambda k: trialled(_salted(salt, k), {"mould": "straw", "lamp": LAMPS[k % len(LAMPS)]}),
+        "wall": lambda k: walled(sugar, 2 + k / 10, 4.0, "lamp-red"),
+        "for a class": lambda k: _class(salt, people=str(10 + k)),
+        "for a class, in 40 min": lambda k: _class(salt, people=str(10 + k), minutes="40"),
+    }
+
+
+def _given(name: str) -> Given:
+    text = example_recipe(name)
     assert text is not None
-    given = Given(name=RECIPE, text=text)
-    readings(given, home_region())
+    return Given(name=name, text=text)
+
+
+def _salted(given: Given, k: int) -> Given:
+    return changed(given, {"table-salt": f"{30 + k} g"})
+
+
+def _class(given: Given, **said: str) -> object:
+    return classed(Question(given=given, said=CLASS | said), lambda share: None)
+
+
+def at_the_server(work: Callable[[int], object], moves: int) -> list[float]:
+    """Work so many changes out. [ms]"""
+    for k in range(2):
+        work(k)
     took = []
-    for k in range(moves):
+    for k in range(2, moves + 2):
         start = time.perf_counter()
-        readings(changed(given, {"table-salt": f"{30 + k} g"}), home_region())
+        work(k)
         took.append(1e3 * (time.perf_counter() - start))
     return took
 
@@ -82,9 +124,12 @@ def in_the_browser(moves: int) -> list[float]:
     return took
 
 
-def _tell(what: str, took: list[float]) -> None:
-    slow = sorted(took)[int(0.95 * (len(took) - 1))]
-    print(f"{what:<44}{statistics.median(took):>9.1f} ms  (19 of 20 below {slow:.0f} ms)")
+def _tell(what: str, took: list[float]) -> bool:
+    """Print how long the middle one of some changes took, and whether that is within the budget."""
+    slow, middle = sorted(took)[int(0.95 * (len(took) - 1))], statistics.median(took)
+    kept = middle < BUDGET
+    print(f"{what:<44}{middle:>9.1f} ms  (19 of 20 below {slow:.0f} ms)  {'kept' if kept else 'MISSED'}", flush=True)
+    return kept
 
 
 if __name__ == "__main__":
