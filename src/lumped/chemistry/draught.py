@@ -156,13 +156,18 @@ def air_density(temperature: ArrayLike, pressure: ArrayLike = ATMOSPHERE) -> Arr
 
 def _air(kelvins: Array) -> tuple[Array, Array, float, Array]:
     """Viscosity over density, heat's diffusivity, Prandtl number and heat conductivity of air. [m²/s, m²/s, 1, SI]"""
-    warmer = (kelvins / _T20) ** 0.76
-    density = air_density(kelvins)
-    viscosity, conductivity = _of_air("viscosity") * warmer, _of_air("heat_conductivity") * warmer
-    capacity = _of_air("heat_capacity")
-    spread = conductivity / (density * capacity)
-    prandtl = _of_air("viscosity") * capacity / _of_air("heat_conductivity")
-    return viscosity / density, spread, prandtl, conductivity
+    prandtl, viscosity, conductivity = _of_cold_air()
+    ratio = kelvins / _T20
+    warmer = ratio**0.76
+    over_density = viscosity * (warmer * ratio)
+    return over_density, over_density / prandtl, prandtl, conductivity * warmer
+
+
+@cache
+def _of_cold_air() -> tuple[float, float, float]:
+    """Prandtl number, viscosity over density, and heat conductivity at 20 °C. [1, m²/s, W/(m·K)]"""
+    viscosity, conductivity = _of_air("viscosity"), _of_air("heat_conductivity")
+    return viscosity * _of_air("heat_capacity") / conductivity, viscosity / float(air_density(_T20)), conductivity
 
 
 @cache

@@ -5,6 +5,7 @@ Open air is a leak without end; a tight box has none and comes to the dough's ow
 """
 
 from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -15,7 +16,7 @@ from lumped.chemistry.vapour import saturation_pressure, vapour_diffusivity
 from lumped.dough.lasting.layers import Piece
 from lumped.reference import handbook
 
-__all__ = ["OPEN", "AirSide", "Cover", "Room", "air_over", "bag", "radiation"]
+__all__ = ["OPEN", "AirOver", "AirSide", "Cover", "Room", "air_over", "bag", "radiation"]
 
 Array = NDArray[np.float64]
 _STEFAN_BOLTZMANN = 5.670374e-8
@@ -150,11 +151,37 @@ def air_over(
     """
     warm = np.asarray(room.temperature, float)
     face = (warm + wet_bulb(warm, room.humidity)) / 2 if surface is None else np.asarray(surface, float)
-    middle = (warm + face) / 2
-    more_vapour = np.asarray(wet) * saturation_pressure(face) - np.asarray(room.humidity) * saturation_pressure(warm)
-    lighter = (face - warm) / warm + _VAPOUR_LIGHTER * more_vapour / _ATMOSPHERE
-    convection = np.asarray(times) * _convection(piece, np.asarray(room.air_speed, float), lighter, middle)
-    return AirSide(heat=convection + radiation(face, warm), vapour=vapour_transfer(convection, middle))
+    return AirOver(piece, room, wet=wet, times=times).side(face)
+
+
+class AirOver:
+    """The air over a piece, for face after face: as `air_over`, with what no face changes worked out once.
+
+    Parameters
+    ----------
+    piece, room, wet, times
+        As of `air_over`.
+    """
+
+    def __init__(self, piece: Piece, room: Room, *, wet: ArrayLike = 1.0, times: ArrayLike = 1.0) -> None:
+        self._piece, self._wet, self._times = piece, np.asarray(wet, float), np.asarray(times, float)
+        self._warm, self._speed = np.asarray(room.temperature, float), np.asarray(room.air_speed, float)
+        self._damp = np.asarray(room.humidity, float) * saturation_pressure(self._warm)
+
+    def side(self, face: Array) -> AirSide:
+        """Give the transfer coefficients over a face of a temperature. [K] -> [W/(m²·K), m/s]"""
+        convection = self._convection(face)
+        return AirSide(heat=convection + radiation(face, self._warm),
+                       vapour=vapour_transfer(convection, (self._warm + face) / 2))  # fmt: skip
+
+    def heat(self, face: Array) -> Array:
+        """Give the heat alone that passes for each kelvin. [W/(m²·K)]"""
+        return np.asarray(self._convection(face) + radiation(face, self._warm))
+
+    def _convection(self, face: Array) -> Array:
+        more_vapour = self._wet * saturation_pressure(face) - self._damp if self._wet.any() else -self._damp
+        lighter = (face - self._warm) / self._warm + _VAPOUR_LIGHTER * more_vapour / _ATMOSPHERE
+        return self._times * _convection(self._piece, self._speed, lighter, (self._warm + face) / 2)
 
 
 def _convection(piece: Piece, air_speed: Array, lighter: Array, kelvins: Array) -> Array:
@@ -183,6 +210,10 @@ def radiation(face: ArrayLike, walls: ArrayLike) -> Array:
     >>> float(radiation(293.15, 293.15).round(1))
     5.3
     """
-    emissivity = handbook().value("lasting", "room", "emissivity").mean
     a, b = np.asarray(face, float), np.asarray(walls, float)
-    return np.asarray(emissivity * _STEFAN_BOLTZMANN * (a**2 + b**2) * (a + b))
+    return np.asarray(_emissivity() * _STEFAN_BOLTZMANN * (a**2 + b**2) * (a + b))
+
+
+@cache
+def _emissivity() -> float:
+    return handbook().value("lasting", "room", "emissivity").mean

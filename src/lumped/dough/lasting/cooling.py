@@ -5,16 +5,15 @@ evaporates. A piece with h L/k far below 1 cools as one, `exp(-t/τ)` with τ = 
 middle.
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from lumped.chemistry.draught import evaporation_rate
-from lumped.chemistry.vapour import VAPOUR_CONSTANT, evaporation_heat, saturation_slope
-from lumped.dough.lasting.air import AirSide, Room, air_over
+from lumped.dough.lasting.air import AirSide, Room
+from lumped.dough.lasting.cooling_steps import March
 from lumped.dough.lasting.heat import WarmDough
-from lumped.dough.lasting.layers import Piece, layer_shares, solve_layers
+from lumped.dough.lasting.layers import Piece
 from lumped.errors import InputError
 from lumped.quantities import Value
 from lumped.reference import handbook
@@ -22,7 +21,6 @@ from lumped.reference import handbook
 __all__ = ["Cooling", "biot_number", "cool", "cool_pot", "cooling_time", "safe_warmth"]
 
 Array = NDArray[np.float64]
-_GAMMA = 1 - np.sqrt(0.5)
 _GRADING = 2.0
 
 
@@ -116,7 +114,8 @@ def cool(
 
     Notes
     -----
-    Finite volumes, two implicit stages a step. Evaporating water does not dry the face here (`dry` does that).
+    Finite volumes, two implicit stages a step, each a sum of the piece's modes. Evaporating water does not dry the face
+    here (`dry` does that).
 
     Examples
     --------
@@ -127,85 +126,11 @@ def cool(
     True
     """
     _check(dough, piece, room, beginning, duration)
-    march = _March(dough, piece, room, activity=activity, side=side, times=times, layers=layers, beginning=beginning)
+    march = March(dough, piece, room, activity=activity, side=side, times=times, layers=layers, beginning=beginning)
     ticks = duration * np.linspace(0.0, 1.0, steps + 1) ** _GRADING
-    inside, face = march.inside, march.face
-    insides, faces = [inside], [face]
-    for step in np.diff(ticks):
-        first, face = march.stage(inside, face, _GAMMA * float(step))
-        inside, face = march.stage(inside + (1 - _GAMMA) / _GAMMA * (first - inside), face, _GAMMA * float(step))
-        insides.append(inside)
-        faces.append(face)
-    warm = np.stack(insides, axis=-2)
-    middle = np.minimum(warm[..., 0] + march.ahead * (warm[..., 0] - warm[..., 1]), np.asarray(beginning)[..., None])
-    return Cooling(time=ticks, middle=middle, mean=(warm * march.shares).sum(axis=-1), face=np.stack(faces, axis=-1))
-
-
-class _March:
-    """What stays the same from step to step."""
-
-    def __init__(
-        self, dough: WarmDough, piece: Piece, room: Room, *, activity: ArrayLike | None, side: AirSide | None,
-        times: ArrayLike, layers: int, beginning: ArrayLike,
-    ) -> None:  # fmt: skip
-        self.piece, self.room, self.side, self.activity, self.times = piece, room, side, activity, times
-        self.air = np.asarray(room.temperature, float)
-        start = np.asarray(beginning, float)
-        passing = np.asarray(dough.conductivity, float)
-        store = np.asarray(dough.density, float) * np.asarray(dough.capacity, float)
-        fixed = () if side is None else (np.shape(side.heat), np.shape(side.vapour))
-        self.cases = np.broadcast_shapes(
-            start.shape, piece.volume.shape, passing.shape, store.shape, self.air.shape, np.shape(room.humidity),
-            np.shape(room.air_speed), np.shape(activity if activity is not None else 0.0), np.shape(times), *fixed,
-        )  # fmt: skip
-        self.shares = layer_shares(layers, piece.power)
-        volume = np.broadcast_to(piece.volume, self.cases)[..., None] * self.shares
-        within = np.cumsum(volume, axis=-1)
-        whole = replace(piece, thickness=np.broadcast_to(piece.thickness, self.cases),
-                        extent=np.broadcast_to(piece.extent, self.cases))  # fmt: skip
-        middles = whole.reach_of(within - volume / 2)
-        area = whole.area_of(within)
-        self.store = store[..., None] * volume
-        self.ties = passing[..., None] * area[..., :-1] / np.diff(middles, axis=-1)
-        self.area = area[..., -1]
-        self.outer = passing * self.area / (whole.reach_of(within[..., -1:])[..., 0] - middles[..., -1])
-        self.ahead = middles[..., :1] ** 2 / (middles[..., 1:2] ** 2 - middles[..., :1] ** 2)
-        self.inside = np.broadcast_to(start[..., None], (*self.cases, layers))
-        self.face = np.broadcast_to(start, self.cases)
-
-    def stage(self, base: Array, face: Array, step: float) -> tuple[Array, Array]:
-        """Solve T = base + step · f(T), the heat from the face by its tangent."""
-        for _ in range(2):
-            heat, rise = self._given(face)
-            softer = self.area * rise / (1 + self.area * rise / self.outer)
-            still = softer * (heat / rise - face)  # heat from the face if the outermost layer were at 0 K
-            diagonal = self.store / step
-            right = diagonal * base
-            diagonal = diagonal + np.zeros((*self.cases, 1))
-            diagonal[..., :-1] += self.ties
-            diagonal[..., 1:] += self.ties
-            diagonal[..., -1] += softer
-            right[..., -1] -= still
-            inside = solve_layers(-self.ties, diagonal, right)
-            face = inside[..., -1] - (still + softer * inside[..., -1]) / self.outer
-        return inside, face
-
-    def _given(self, face: Array) -> tuple[Array, Array]:
-        """Heat that a square metre of the face gives, and how much more for a kelvin. [W/m², W/(m²·K)]"""
-        wet = 0.0 if self.activity is None else self.activity
-        side = self.side or air_over(self.piece, self.room, surface=face, wet=wet, times=self.times)
-        heat = np.asarray(side.heat) * (face - self.air)
-        if self.activity is None:
-            return heat, np.asarray(side.heat) + np.zeros(self.cases)
-        away = evaporation_rate(side.vapour, surface=face, activity=wet, air=self.air, humidity=self.room.humidity)
-        latent = evaporation_heat(face)
-        more = (
-            np.asarray(side.vapour)
-            * np.asarray(wet)
-            * saturation_slope(face)
-            / (VAPOUR_CONSTANT * (face + self.air) / 2)
-        )
-        return heat + latent * away, np.asarray(side.heat) + latent * more
+    warm, faces = march.through(np.diff(ticks))
+    middle = np.minimum(warm @ march.modes.middle, np.asarray(beginning)[..., None])
+    return Cooling(time=ticks, middle=middle, mean=march.modes.mean(warm), face=faces)
 
 
 def cool_pot(
