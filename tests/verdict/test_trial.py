@@ -14,7 +14,8 @@ from lumped.pantry import pantry
 from lumped.quantities import Provenance, Status
 from lumped.reference import handbook
 from lumped.sculpt.mould import mould
-from lumped.verdict.trial import _resistor_for, as_hundred, line, mistake, seen_in, touching
+from lumped.verdict.trial import _lines, _resistor_for, as_hundred, best_line, line, mistake, seen_in, touching
+from lumped.verdict.trial_border import CURRENTS, VOLTS, passed, prices, resistivity_at
 
 RECIPES = Path(__file__).parents[2] / "demo" / "recipes"
 SALT, SUGAR = RECIPES / "ropewalk-salt.toml", RECIPES / "ropewalk-sugar.toml"
@@ -38,15 +39,14 @@ def current_through(made, resistivity, *, price=0.0, against=0.0):
 
 
 @pytest.mark.parametrize("resistivity", [0.2, 2.0, 20.0, 200.0])
-def test_the_border_for_a_current_is_the_resistivity_at_which_the_network_passes_it(resistivity, monkeypatch):
-    from lumped.verdict import trial as room
-
+def test_the_border_for_a_current_is_the_resistivity_at_which_the_network_passes_it(resistivity):
     current = current_through(MADE, resistivity)
-    monkeypatch.setattr(room, "drawn", lambda inputs: {
-        name: np.array([current if name == "trial eye" else value.mean]) for name, value in inputs.items()
-    })  # fmt: skip
+    area, cells = MADE.mould.wetted_area, pack(MADE.pack)
+    volts = np.interp(current, passed(MADE.lamp, 0.0), VOLTS)
+    price = np.interp(np.log(current), np.log(CURRENTS), prices(MADE.mould.rods, area, 0.0))
+    found = resistivity_at(current, cells.emf - volts - price, cells.resistance + MADE.ohms, MADE.mould.factor.mean)
     # the laws are tabulated: volts of the lamp every 20 mV, prices every fifth of a decade
-    assert room._resistivity_at(MADE, "bright")[0] == pytest.approx(resistivity, rel=0.02)
+    assert found == pytest.approx(resistivity, rel=0.02)
 
 
 def test_good_and_bad_batches_fall_where_the_network_puts_them():
@@ -90,6 +90,18 @@ def test_a_white_lamp_through_a_straw_is_no_test_and_a_better_one_is_named():
     assert found.better.tells
     assert any("does not tell" in words for words in found.words)
     assert any(words.startswith("Better: the barrel") for words in found.words)
+
+
+def test_the_best_line_is_the_one_that_every_line_looked_at_by_itself_would_name():
+    rng = np.random.default_rng(3)
+    good, bad = 0.5 * rng.lognormal(0, 0.5, 4096), 8.0 * rng.lognormal(0, 0.5, 4096)
+    near = line("straw", "lamp-blue", "pack-3aa-alkaline")
+    for go, first, second in (("bright", good, bad), ("dark", bad, good)):
+        found = best_line(first, second, go=go, provenance=MEMORY, near=near)
+        rods = near.mould.rods
+        gains = [seen_in(each, first, second, go=go, provenance=MEMORY).gain for each in _lines(rods)]
+        assert max(gains) - 0.02 <= found.gain <= max(gains)
+        assert found == seen_in(found.line, first, second, go=go, provenance=MEMORY)
 
 
 def test_two_cells_light_nothing_and_the_words_say_so():

@@ -15,7 +15,6 @@ from functools import cache
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.chemistry.electrodes import lump_price
 from lumped.circuit import lamp, pack
 from lumped.dough.kneading import Kneading
 from lumped.dough.kneading import kneading as followed
@@ -23,16 +22,14 @@ from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Pantry
 from lumped.pantry.measures import weight_of
-from lumped.quantities import Provenance, Value, believed, drawn
+from lumped.quantities import Provenance, Value, believed
 from lumped.reference import handbook
 from lumped.sculpt.mould import Mould, mould, moulds
+from lumped.verdict.trial_border import VOLTS, border, passed
 
 __all__ = ["Line", "Seen", "as_hundred", "best_line", "line", "look", "mistake", "seen_in", "touching"]
 
 Array = NDArray[np.float64]
-_CURRENTS = np.geomspace(1e-6, 0.3, 56)  # A; a fifth of a decade between two
-_VOLTS = np.linspace(0.0, 8.0, 401)  # V; of any lamp up to its end
-_SHARE = Value(mean=0.0, low=-1.0, high=1.0, unit="")
 _PASSES, _SLIPS = 0.9, 0.1  # a test tells if so many good batches pass and no more bad ones do: chosen
 
 
@@ -125,7 +122,7 @@ def _resistor_for(lamp_key: str, pack_key: str) -> str | None:
     """The smallest resistor with which screws may touch, wherever lamp and cells stand in their spread."""
     most = handbook().value("lamps", lamp_key, "max_current").mean
     law, cells = lamp(lamp_key, against=-1.0), pack(pack_key, against=-1.0)
-    needed = (cells.emf - float(np.interp(most, _passed(lamp_key, -1.0), _VOLTS))) / most - cells.resistance
+    needed = (cells.emf - float(np.interp(most, passed(lamp_key, -1.0), VOLTS))) / most - cells.resistance
     known = [(handbook().value("resistors", key, "resistance").low, key) for key in handbook().keys("resistors")]
     if law.current(cells.emf) <= most or needed <= 0:
         return None
@@ -135,9 +132,9 @@ def _resistor_for(lamp_key: str, pack_key: str) -> str | None:
 def touching(made: Line) -> tuple[str, float]:
     """Say what the lamp does where the screws touch, and the current. [A]"""
     book, cells = handbook(), pack(made.pack)
-    spare = cells.emf - _VOLTS - (cells.resistance + made.ohms) * _passed(made.lamp, 0.0)
-    volts = float(np.interp(0.0, -spare, _VOLTS))
-    current = float(np.interp(volts, _VOLTS, _passed(made.lamp, 0.0)))
+    spare = cells.emf - VOLTS - (cells.resistance + made.ohms) * passed(made.lamp, 0.0)
+    volts = float(np.interp(0.0, -spare, VOLTS))
+    current = float(np.interp(volts, VOLTS, passed(made.lamp, 0.0)))
     bright, barely = (book.value("lamps", made.lamp, f"{step}_current").mean for step in ("bright", "barely_lit"))
     return "bright" if current > bright else "faint" if current > barely else "dark", current
 
@@ -204,12 +201,10 @@ def seen_in(made: Line, good: Array, bad: Array, *, go: str, provenance: Provena
     Drawn beside the dough are the mould's sizes, the price at the metal, lamp and cells within their kinds, and the
     eye. A price or a part beyond its interval goes on as a straight line.
     """
-    bright, dark = (_resistivity_at(made, step) for step in ("bright", "barely_lit"))
+    bright, dark = (_border(made, step) for step in ("bright", "barely_lit"))
 
     def shares(resistivity: Array) -> dict[str, float]:
-        n = len(resistivity)
-        first = float(np.mean(resistivity < np.resize(bright, n)))
-        last = float(np.mean(resistivity > np.resize(dark, n)))
+        first, last = _passing(resistivity, bright, "bright"), _passing(resistivity, dark, "dark")
         return {"bright": first, "faint": max(0.0, 1 - first - last), "dark": last}
 
     origin = Provenance.of([provenance, made.mould.factor.provenance,
@@ -227,9 +222,26 @@ def best_line(good: Array, bad: Array, *, go: str, provenance: Provenance, near:
     def changes(each: Line) -> int:
         return sum(getattr(each, part) != getattr(near, part) for part in ("mould", "lamp", "pack"))
 
-    found = [seen_in(each, good, bad, go=go, provenance=provenance) for each in _lines(near.mould.rods)]
-    best = max(each.gain for each in found)
-    return min((each for each in found if each.gain > best - 0.02), key=lambda each: (changes(each.line), -each.gain))
+    found = [(each, _gain(each, good, bad, go)) for each in _lines(near.mould.rods)]
+    best = max(gain for _, gain in found)
+    chosen, _ = min((each for each in found if each[1] > best - 0.02), key=lambda each: (changes(each[0]), -each[1]))
+    return seen_in(chosen, good, bad, go=go, provenance=provenance)
+
+
+def _border(made: Line, step: str) -> Array:
+    return border(made.mould, made.lamp, made.pack, step, ohms=made.ohms)
+
+
+def _gain(made: Line, good: Array, bad: Array, go: str) -> float:
+    """How many more good batches pass than bad ones. [1]"""
+    where = _border(made, "bright" if go == "bright" else "barely_lit")
+    return _passing(good, where, go) - _passing(bad, where, go)
+
+
+def _passing(resistivity: Array, where: Array, go: str) -> float:
+    """Share of batches below the border of what is bright, or above that of what is dark. [1]"""
+    there = np.resize(where, len(resistivity))
+    return float(np.mean(resistivity < there if go == "bright" else resistivity > there))
 
 
 def _lines(rods: str) -> Iterator[Line]:
@@ -239,44 +251,6 @@ def _lines(rods: str) -> Iterator[Line]:
         for lamp_key in book.keys("lamps"):
             for pack_key in packs:
                 yield line(mould_key, lamp_key, pack_key, rods)
-
-
-def _resistivity_at(made: Line, step: str) -> Array:
-    """Draws of the resistivity at which the lamp passes a step of its brightness; 0 if none is small enough. [Ω·m]"""
-    shares = drawn({"trial price": _SHARE, "trial lamp": _SHARE, "trial cells": _SHARE})
-    current = drawn({"trial eye": handbook().value("lamps", made.lamp, f"{step}_current")})["trial eye"]
-    factor = drawn({"trial mould": made.mould.factor})["trial mould"]
-    ends = {share: pack(made.pack, against=share) for share in (-1.0, 0.0, 1.0)}
-    emf = _between({share: np.full_like(current, each.emf) for share, each in ends.items()}, shares["trial cells"])
-    inside = _between({share: np.full_like(current, each.resistance) for share, each in ends.items()},
-                      shares["trial cells"])  # fmt: skip
-    volts = _between({share: np.interp(current, _passed(made.lamp, share), _VOLTS) for share in ends},
-                     shares["trial lamp"])  # fmt: skip
-    log = np.log(_CURRENTS)
-    price = _between({share: np.interp(np.log(current), log, _prices(made.mould.rods, made.mould.wetted_area, share))
-                      for share in ends}, shares["trial price"])  # fmt: skip
-    spare = emf - current * (inside + made.ohms) - volts - price
-    return np.asarray(np.maximum(spare, 0.0) / (current * factor))
-
-
-def _between(ends: dict[float, Array], share: Array) -> Array:
-    """What stands at the shares -1, 0 and 1, taken on to any share as two straight lines."""
-    slope = np.where(share < 0, ends[0.0] - ends[-1.0], ends[1.0] - ends[0.0])
-    return np.asarray(ends[0.0] + share * slope)
-
-
-@cache
-def _passed(lamp_key: str, share: float) -> Array:
-    """Current of a lamp at each of `_VOLTS`. [A]"""
-    law = lamp(lamp_key, against=share)
-    return np.array([law.current(volts) for volts in _VOLTS])
-
-
-@cache
-def _prices(rods: str, area: float, share: float) -> Array:
-    """Volts lost between dough and both rods at each of `_CURRENTS`. [V]"""
-    metal = handbook().entry("gauges", rods).facts["plating"]
-    return np.array([lump_price(metal, metal, each, wetted_area=area, price=share) for each in _CURRENTS])
 
 
 def as_hundred(shares: dict[str, float]) -> dict[str, int]:
