@@ -27,7 +27,9 @@ __all__ = [
 ]  # fmt: skip
 
 Texts = tuple[tuple[str, str], ...]
+BatchTexts = tuple[tuple[str, str, Texts, Texts], ...]
 KEPT = 64
+FOLLOWED = 4  # doughs of about 7 MB each
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -206,15 +208,24 @@ def recipe_of(given: Given, shop: "Pantry | None" = None) -> "Recipe":
 def kneading_of(given: Given) -> "Kneading":
     """Follow a recipe through in draws, with the ingredients that came along and what its batches taught.
 
+    A page that asks again of the same recipe, in another room or with another lamp, gets what was followed before.
+
     Raises
     ------
     RecipeError, InputError
         If it can't be read or can't exist.
     """
+    return _kneading(given.text, given.name, tuple(sorted(given.labels.items())), _batch_texts(given))
+
+
+@lru_cache(FOLLOWED)
+def _kneading(text: str, name: str, labels: Texts, batches: BatchTexts) -> "Kneading":
     from lumped.dough.kneading import kneading
 
-    recipe = recipe_of(given)
-    return kneading(recipe, shop_of(given), taught(given, recipe).lessons.calibration)
+    shop = _shop(labels)
+    recipe = _recipe(text, name, shop)
+    lessons = _taught(batches, labels, recipe.kind, recipe.temperature).lessons
+    return kneading(recipe, shop, lessons.calibration)
 
 
 def _recipe(text: str, name: str, shop: "Pantry") -> "Recipe":
@@ -261,15 +272,19 @@ def taught(given: Given, recipe: "Recipe") -> Taught:
     Taught
         A batch that contradicts its recipe, or can't be read, teaches nothing and is told in words.
     """
-    batches = tuple(
+    labels = tuple(sorted(given.labels.items()))
+    return _taught(_batch_texts(given), labels, recipe.kind, recipe.temperature)
+
+
+def _batch_texts(given: Given) -> BatchTexts:
+    return tuple(
         (each.name, each.text, tuple(sorted(each.recipes.items())), tuple(sorted(each.labels.items())))
         for each in given.batches
     )
-    return _taught(batches, tuple(sorted(given.labels.items())), recipe.kind, recipe.temperature)
 
 
 @lru_cache(KEPT)
-def _taught(batches: tuple[tuple[str, str, Texts, Texts], ...], labels: Texts, kind: Any, temperature: float) -> Taught:
+def _taught(batches: BatchTexts, labels: Texts, kind: Any, temperature: float) -> Taught:
     from lumped.dough.learning import Lessons
 
     read: list[Batch] = []

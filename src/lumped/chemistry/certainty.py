@@ -75,7 +75,7 @@ def width_of(found: Mixture, temperature: ArrayLike) -> Array:
     (...) float
         Half-width. [1]
     """
-    pairs, kinds = found.pairs(), _kinds(found.ions)
+    pairs, kinds = found.pairs, _kinds(found.ions)
     carried = kinds.members @ pairs.reshape(-1, pairs.shape[2])
     known = _known_widths(found.strength)[kinds.curve]
     guessed = kinds.thin + kinds.climb * np.sqrt(1e-3 * found.strength)
@@ -223,7 +223,7 @@ def reach_of(found: Mixture, temperature: ArrayLike) -> Reach:
     found, temperature
         As of `width_of`.
     """
-    pairs, plan, kelvins = found.pairs(), found.plan, np.asarray(temperature, float).reshape(-1)
+    pairs, plan, kelvins = found.pairs, found.plan, np.asarray(temperature, float).reshape(-1)
     _, ends, memory = (each[plan.curve] for each in _salt_figures())
     own = plan.tabulated[:, :, None]
     is_potash = (plan.curve == plan.potash)[:, :, None]
@@ -263,7 +263,7 @@ def provenance_of(found: Mixture, temperature: ArrayLike = T20) -> Provenance:
     >>> provenance_of(salt).status.value
     'computed'
     """
-    book, pairs = handbook(), found.pairs().max(axis=2, initial=0.0)
+    book, pairs = handbook(), found.pairs.max(axis=2, initial=0.0)
     warm = bool(np.any(np.abs(np.asarray(temperature, float) - T20) > _WARM))
     used = set(found.plan.curve[pairs > _TRACE].tolist())
     parts: list[Provenance] = []

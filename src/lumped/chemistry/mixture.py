@@ -9,7 +9,7 @@ tabulated salt of its charges, times the ratio of Onsager's limiting slopes.
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import cache, cached_property, lru_cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -65,7 +65,7 @@ class Plan:
     potash: int  # row of potassium chloride
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Mixture:
     """A liquid of n entries with its ions, as the rule sees it.
 
@@ -97,6 +97,7 @@ class Mixture:
         """[S/m]"""
         return np.asarray(self.parts.sum(axis=0).reshape(self.shape))
 
+    @cached_property
     def pairs(self) -> Array:
         """Share of the conductivity that each pair of cation and anion carries, (P, M, n). [1]"""
         plan, share = self.plan, self.parts / np.maximum(self.parts.sum(axis=0), _TINY)

@@ -110,6 +110,8 @@ class Chain:
     hydration: Array
     temperature: float
     activity_error: Array
+    brine: Mixture
+    """Its liquid, as the rule of mixing sees it."""
 
     @property
     def resistivity(self) -> Array:
@@ -147,16 +149,12 @@ class Chain:
     @cached_property
     def reach(self) -> Reach:
         """Where its liquid lies beyond what tables of conductivity hold."""
-        return reach_of(self._liquid, self.temperature)
+        return reach_of(self.brine, self.temperature)
 
     @cached_property
     def liquid_provenance(self) -> Provenance:
         """What its liquid's conductivity rests on."""
-        return provenance_of(self._liquid, self.temperature)
-
-    @cached_property
-    def _liquid(self) -> Mixture:
-        return mixed(self.charges, self.temperature)
+        return provenance_of(self.brine, self.temperature)
 
     @cached_property
     def water_activity(self) -> Array:
@@ -256,7 +254,7 @@ def follow(
         liquid_conductivity=conductivity, mobility_left=left, obstruction=kept, bound=limit,
         conductivity=conductivity * left * kept + unknowns.dry_conductivity,
         dry_conductivity=unknowns.dry_conductivity, hydration=poured / flour, temperature=temperature,
-        activity_error=unknowns.activity_error,
+        activity_error=unknowns.activity_error, brine=brine,
     )  # fmt: skip
 
 
