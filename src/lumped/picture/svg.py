@@ -29,12 +29,16 @@ def element(tag: str, /, *inside: str, **attributes: object) -> str:
     '<circle r="2.5" stroke-width="0.3"/>'
     """
     pairs = "".join(
-        f" {name.rstrip('_').replace('_', '-')}={quoteattr(number(value) if isinstance(value, float) else str(value))}"
+        f" {name.rstrip('_').replace('_', '-')}={_quoted(value)}"
         for name, value in attributes.items()
         if value is not None
     )
     body = "".join(inside)
     return f"<{tag}{pairs}>{body}</{tag}>" if body else f"<{tag}{pairs}/>"
+
+
+def _quoted(value: object) -> str:
+    return f'"{number(value)}"' if isinstance(value, float) else quoteattr(str(value))
 
 
 def words(text: str) -> str:
@@ -62,7 +66,7 @@ def open_path(points: ArrayLike) -> str:
     >>> open_path([[0, 0], [1, 2]])
     'M0 0L1 -2'
     """
-    xy = np.asarray(points, dtype=float)
+    xy = np.asarray(points, dtype=float).tolist()
     return "M" + "L".join(f"{number(x)} {number(-y)}" for x, y in xy)
 
 

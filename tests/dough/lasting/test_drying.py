@@ -110,14 +110,17 @@ def test_shares_of_layers_sum_to_one_and_the_outermost_is_thin():
     assert layer_shares(20)[-1] < 0.01
 
 
-def test_both_ways_of_solving_agree_with_numpy():
+@pytest.mark.parametrize("layers", [2, 3, 7, 8])
+def test_both_ways_of_solving_agree_with_numpy(layers):
     rng = np.random.default_rng(5)
-    off, diagonal, right = -rng.random((40, 6)), 3 + rng.random((40, 7)), rng.random((40, 7))
+    off, diagonal, right = -rng.random((layers - 1, 40)), 3 + rng.random((layers, 40)), rng.random((layers, 40))
     found = solve_layers(off, diagonal, right)
     for i in range(40):
-        dense = np.diag(diagonal[i]) + np.diag(off[i], 1) + np.diag(off[i], -1)
-        np.testing.assert_allclose(found[i], np.linalg.solve(dense, right[i]), rtol=1e-10)
-        np.testing.assert_allclose(solve_layers(off[i], diagonal[i], right[i]), found[i], rtol=1e-10)
+        dense = np.diag(diagonal[:, i]) + np.diag(off[:, i], 1) + np.diag(off[:, i], -1)
+        np.testing.assert_allclose(found[:, i], np.linalg.solve(dense, right[:, i]), rtol=1e-10)
+        one = slice(i, i + 1)
+        np.testing.assert_allclose(solve_layers(off[:, one], diagonal[:, one], right[:, one])[:, 0], found[:, i],
+                                   rtol=1e-10)  # fmt: skip
 
 
 def test_an_isotherm_and_its_inverse_belong_together():

@@ -16,7 +16,7 @@ def test_a_step_of_the_modes_is_the_step_of_the_layers(piece):
     ties = passing * piece.area_of(within)[:-1] / np.diff(piece.reach_of(within - volume / 2))
     diagonal = store * volume / step + np.append(ties, 0.0) + np.append(0.0, ties)
     heat = store * volume / step * 350.0 - away * np.eye(12)[-1]
-    layers = solve_layers(-ties, diagonal, heat)
+    layers = solve_layers(-ties[:, None], diagonal[:, None], heat[:, None])[:, 0]
 
     modes = modes_of(12, piece.power)
     left = 1 / (1 + step * piece.power * passing / (store * piece.depth**2) * modes.decay)

@@ -6,24 +6,24 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from lumped.dough.lasting.isotherm import Isotherm
 from lumped.dough.lasting.layers import Piece
+from lumped.dough.lasting.moist import MoistDough
 from lumped.reference import handbook
 
 __all__ = ["Drying", "Moment", "result_of"]
 
 Array = NDArray[np.float64]
+_LEVEL = 1e-30  # a lesser rise of content is none
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Moment:
-    """A piece at one moment: water in its layers and face, temperature, vapour under the cover, water that leaves."""
+    """A piece at one moment, its cases in a row: water in layers (m, c) and face, temperature, vapour under cover."""
 
     content: Array
     surface: Array
     temperature: Array
     pressure: Array
-    flow: Array
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,8 +88,8 @@ class Drying:
 
 
 def result_of(
-    time: Array, moments: Sequence[Moment], *, dry: Array, isotherm: Isotherm, piece: Piece,
-    volumes: Callable[[Array], Array], resistivity: Callable[[Array], ArrayLike] | None,
+    time: Array, moments: Sequence[Moment], *, cases: tuple[int, ...], contents: Array, volumes: Array, dry: Array,
+    dough: MoistDough, piece: Piece,
 ) -> Drying:  # fmt: skip
     """Put moments together.
 
@@ -99,14 +99,14 @@ def result_of(
         When. [s]
     moments : sequence of Moment
         What was found then.
-    dry : (..., layers) float
+    cases : tuple of int
+        Shape of the cases, which lie in one row of c here.
+    contents, volumes : (n, m, c) float
+        Water over dry matter, and volume, of each layer at each moment. [1, m³]
+    dry : (m, c) float
         Dry matter of each layer. [kg]
-    isotherm, piece
-        Of the dough, of its shape.
-    volumes : callable
-        Volume of each layer for contents of shape (..., layers). [m³]
-    resistivity : callable or None
-        Law of the dough. [Ω·m]
+    dough, piece
+        What it is made of, and its shape.
 
     Returns
     -------
@@ -114,20 +114,21 @@ def result_of(
         Moments on the last axis.
     """
     surface, temperature, pressure = (
-        np.stack([getattr(each, name) for each in moments], axis=-1) for name in ("surface", "temperature", "pressure")
+        np.stack([getattr(each, name) for each in moments], axis=-1).reshape(*cases, -1)
+        for name in ("surface", "temperature", "pressure")
     )
-    contents = np.stack([each.content for each in moments], axis=-2)
-    room = np.stack([volumes(each.content) for each in moments], axis=-2)
-    dry = dry[..., None, :]
-    water = (dry * contents).sum(axis=-1)
-    solid = dry.sum(axis=-1)
+    solid = dry.sum(axis=0).reshape(*cases, 1)
+    water = (dry * contents).sum(axis=1).T.reshape(*cases, -1)
+    contents, room = (
+        np.ascontiguousarray(each.transpose(2, 0, 1)).reshape(*cases, *each.shape[:2]) for each in (contents, volumes)
+    )
     within = np.cumsum(room, axis=-1)
     one_case = _per_case(piece)
     reach = one_case.reach_of(within[..., -1])
-    along, across = (None, None) if resistivity is None else _resistivities(resistivity, contents, room, moments)
+    along, across = (None, None) if dough.resistivity is None else _resistivities(dough.resistivity, contents, room)
     return Drying(
         time=time, mass=solid + water, water=water, mean=water / solid, surface=surface, middle=contents[..., 0],
-        activity=isotherm.activity_at(surface), temperature=temperature, pressure=pressure,
+        activity=dough.isotherm.activity_at(surface), temperature=temperature, pressure=pressure,
         thickness=reach if piece.shape == "slab" else 2 * reach,
         skin=_skin(reach, one_case.reach_of(within - room / 2), contents, surface),
         contents=contents, volumes=room, along=along, across=across,
@@ -150,14 +151,12 @@ def _skin(reach: Array, middles: Array, contents: Array, surface: Array) -> Arra
     content = np.concatenate([contents, surface[..., None]], axis=-1)
     a, b = content[..., :-1], content[..., 1:]
     least, width = np.minimum(a, b), np.abs(b - a)
-    below = np.where(width > 0, (limit - least) / np.where(width > 0, width, 1.0), np.where(least < limit, 1.0, 0.0))
-    depth = (np.clip(below, 0.0, 1.0) * np.diff(where, axis=-1)).sum(axis=-1)
+    below = np.clip((limit - least) / np.maximum(width, _LEVEL), 0.0, 1.0)
+    depth = (below * np.diff(where, axis=-1)).sum(axis=-1)
     return np.asarray(np.where(contents[..., 0] < limit, reach, depth))
 
 
-def _resistivities(
-    law: Callable[[Array], ArrayLike], contents: Array, room: Array, moments: Sequence[Moment]
-) -> tuple[Array, Array]:
-    each = np.stack([np.broadcast_to(law(moment.content), moment.content.shape) for moment in moments], axis=-2)
+def _resistivities(law: Callable[[Array], ArrayLike], contents: Array, room: Array) -> tuple[Array, Array]:
+    each = np.broadcast_to(law(contents), contents.shape)
     whole = room.sum(axis=-1)
     return whole / (room / each).sum(axis=-1), (room * each).sum(axis=-1) / whole

@@ -4,6 +4,7 @@ Water creeps outward through the dough, `∂X/∂t = ∂/∂m (D ρ_s² A² ∂X
 face by `J = k (a p(T_face) - e)/(R T)`, which cools the face until `h (T_air - T_face) = L J`.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -14,6 +15,7 @@ from lumped.dough.lasting.air import OPEN, AirSide, Cover, Room, air_over
 from lumped.dough.lasting.dried import Drying, Moment, result_of
 from lumped.dough.lasting.layers import Piece, layer_shares, solve_layers
 from lumped.dough.lasting.moist import MoistDough
+from lumped.dough.lasting.segments import Segments
 from lumped.errors import InputError
 from lumped.texts import say
 
@@ -23,6 +25,7 @@ Array = NDArray[np.float64]
 WATER_DENSITY = 998.2  # what leaves shrinks the piece by so much; [kg/m³] at 20 °C
 _GAMMA = 1 - np.sqrt(0.5)  # two implicit stages a step, second order, no overshoot
 _ROUNDS = 2
+_BOTH = np.array([[0], [1]])
 _GRADING = 2.5
 
 
@@ -92,46 +95,49 @@ def dry(
     ticks = duration * np.linspace(0.0, 1.0, steps + 1) ** _GRADING
     for step in np.diff(ticks):
         moments.append(march.stepped(moments[-1], float(step)))
-    return result_of(ticks, moments, dry=march.dry, isotherm=dough.isotherm, piece=piece, volumes=march.volumes,
-                     resistivity=dough.resistivity)  # fmt: skip
+    return march.result(ticks, moments)
 
 
 class _March:
-    """What stays the same from step to step."""
+    """What stays the same from step to step: all cases in one row, layers above one another."""
 
     def __init__(
         self, dough: MoistDough, piece: Piece, room: Room, *, cover: Cover, side: AirSide, layers: int
     ) -> None:
-        self.dough, self.piece, self.law = dough, piece, dough.isotherm
+        self.dough, self.piece = dough, piece
         density, content = np.asarray(dough.density, float), np.asarray(dough.content, float)
-        self.air_temperature = np.asarray(room.temperature, float)
-        vapour = VAPOUR_CONSTANT * self.air_temperature
-        self.full = saturation_pressure(self.air_temperature)
-        self.steep = saturation_slope(self.air_temperature) * self.air_temperature**2 / self.full
-        self.outside = np.asarray(room.humidity, float) * self.full
-        self.leak, self.store = np.asarray(cover.leak, float) / vapour, np.asarray(cover.air, float) / vapour
-        self.heat, self.vapour = np.asarray(side.heat, float), np.asarray(side.vapour, float)
-        self.latent = evaporation_heat(self.air_temperature)
-        self.cases = np.broadcast_shapes(
-            np.shape(density), np.shape(content), np.shape(dough.shrinks), piece.volume.shape, self.full.shape,
-            self.outside.shape, self.leak.shape, self.store.shape, self.heat.shape, self.vapour.shape,
-            self.law.activity.shape[:-1],
-        )  # fmt: skip
-        self.content = np.broadcast_to(content, self.cases)
-        self.dry = (piece.volume * density / (1 + content))[..., None] * layer_shares(layers, piece.power)
-        self.fresh = ((1 + content) / density)[..., None]  # volume that goes with a kilogram of dry matter
-        self.per_water = (np.asarray(dough.shrinks, float) / WATER_DENSITY)[..., None]
+        air = np.asarray(room.temperature, float)
+        vapour, full = VAPOUR_CONSTANT * air, saturation_pressure(air)
+        given = {
+            "density": density, "content": content, "air": air, "full": full, "per_water": dough.shrinks,
+            "outside": np.asarray(room.humidity, float) * full, "leak": np.asarray(cover.leak, float) / vapour,
+            "store": np.asarray(cover.air, float) / vapour, "heat": side.heat, "vapour": side.vapour,
+            "volume": piece.volume, "factor": piece.volume / piece.depth**piece.power,
+        }  # fmt: skip
+        laws = np.empty(dough.isotherm.activity.shape[:-1])
+        self.cases = np.broadcast_shapes(laws.shape, *(np.shape(each) for each in given.values()))
+        row = {name: np.broadcast_to(each, self.cases).astype(float).ravel() for name, each in given.items()}
+        self.content, self.air, self.full, self.outside = (row[key] for key in ("content", "air", "full", "outside"))
+        self.leak, self.store, self.heat, self.vapour = (row[key] for key in ("leak", "store", "heat", "vapour"))
+        self.factor = row["factor"]
+        self.steep = saturation_slope(self.air) * self.air**2 / self.full
+        self.latent = evaporation_heat(self.air)
+        self.pieces = Segments(dough.isotherm, self.cases)
+        solid = row["volume"] * row["density"] / (1 + self.content)
+        self.dry = layer_shares(layers, piece.power)[:, None] * solid
+        self.per_water = self.dry * (row["per_water"] / WATER_DENSITY)
+        self.without = self.dry * ((1 + self.content) / row["density"]) - self.per_water * self.content
+        inward = np.tril(np.ones((layers, layers)))
+        self.within = np.concatenate([inward, inward - np.eye(layers) / 2])  # up to the layers' faces and middles
 
     def volumes(self, content: Array) -> Array:
-        """Volume of each layer. [m³]"""
-        return np.asarray(self.dry * (self.fresh + self.per_water * (content - self.content[..., None])))
+        """Volume of each layer, for contents (..., layers, cases). [m³]"""
+        return np.asarray(self.without + self.per_water * content)
 
     def beginning(self) -> Moment:
-        layers = self.dry.shape[-1]
         return Moment(
-            content=np.broadcast_to(self.content[..., None], (*self.cases, layers)).copy(), surface=self.content.copy(),
-            temperature=np.broadcast_to(self.air_temperature, self.cases),
-            pressure=np.broadcast_to(self.outside, self.cases), flow=np.zeros(self.cases),
+            content=np.tile(self.content, (len(self.dry), 1)), surface=self.content, temperature=self.air,
+            pressure=self.outside,
         )  # fmt: skip
 
     def stepped(self, now: Moment, step: float) -> Moment:
@@ -142,65 +148,78 @@ class _March:
         pressure = now.pressure + ahead * (first.pressure - now.pressure)
         return self._stage(base, pressure, part, first)
 
+    def result(self, ticks: Array, moments: Sequence[Moment]) -> Drying:
+        """Put moments together."""
+        contents = np.stack([each.content for each in moments])
+        return result_of(
+            ticks, moments, cases=self.cases, contents=contents, volumes=self.volumes(contents), dry=self.dry,
+            dough=self.dough, piece=self.piece,
+        )  # fmt: skip
+
     def _stage(self, base: Array, base_pressure: Array, step: float, guess: Moment) -> Moment:
         """Solve X = base + step · f(X), and the same for the air under the cover."""
-        found = guess
+        found, held = guess, self.dry / step
+        due = held * base
+        behind = self.store / step + self.leak
+        met = (self.store / step * base_pressure + self.leak * self.outside) / behind
         for _ in range(_ROUNDS):
             ties, outer, area = self._ties(found)
-            face = self._face(found, outer, area, base_pressure, step)
-            flow = face.flow - face.per_content * found.content[..., -1]  # at no water in the outermost layer
-            diagonal = self.dry / step
-            diagonal = diagonal + np.zeros((*self.cases, 1))
-            right = diagonal * base
-            diagonal[..., :-1] += ties
-            diagonal[..., 1:] += ties
-            diagonal[..., -1] += face.per_content
-            right[..., -1] -= flow
+            face = self._face(found, outer, area, met, behind)
+            flow = face.flow - face.per_content * found.content[-1]  # at no water in the outermost layer
+            diagonal, right = held.copy(), due.copy()
+            diagonal[:-1] += ties
+            diagonal[1:] += ties
+            diagonal[-1] += face.per_content
+            right[-1] -= flow
             content = solve_layers(-ties, diagonal, right)
-            flow = flow + face.per_content * content[..., -1]
+            flow = flow + face.per_content * content[-1]
             found = Moment(
-                content=content, surface=content[..., -1] - flow / outer, flow=flow,
-                temperature=self.air_temperature - self.latent * flow / (self.heat * area),
-                pressure=(self.store / step * base_pressure + self.leak * self.outside + flow)
-                / (self.store / step + self.leak),
+                content=content, surface=content[-1] - flow / outer,
+                temperature=self.air - self.latent * flow / (self.heat * area), pressure=met + flow / behind,
             )  # fmt: skip
         return found
 
     def _ties(self, found: Moment) -> tuple[Array, Array, Array]:
         """What passes between layers, and from the outermost to the face, for a unit of content. [kg/s]"""
         volume = self.volumes(found.content)
-        within = np.cumsum(volume, axis=-1)
-        middles = self.piece.reach_of(within - volume / 2)
-        area = self.piece.area_of(within)
-        packed = self.dry / volume
-        contents = np.concatenate([found.content, found.surface[..., None]], axis=-1)
-        speed = np.asarray(self.dough.diffusivity((contents[..., 1:] + contents[..., :-1]) / 2))
-        between = (packed[..., 1:] + packed[..., :-1]) / 2
-        inner = speed[..., :-1] if speed.ndim else speed
-        ties = inner * between * area[..., :-1] / np.diff(middles, axis=-1)
-        reach = self.piece.reach_of(within[..., -1:])[..., 0] - middles[..., -1]
-        last = speed[..., -1] if speed.ndim else speed
-        return ties, np.asarray(last * packed[..., -1] * area[..., -1] / reach), area[..., -1]
+        layers, power = len(volume), self.piece.power
+        reach = self.within @ volume / self.factor
+        if power > 1:
+            reach = np.sqrt(reach) if power == 2 else np.cbrt(reach)
+        faces, middles = reach[:layers], reach[layers:]
+        area = self.factor * power * faces ** (power - 1)
+        packed, speed = self.dry / volume, self._speed(found)
+        ties = speed[:-1] * (packed[1:] + packed[:-1]) * area[:-1] / (2 * (middles[1:] - middles[:-1]))
+        return ties, speed[-1] * packed[-1] * area[-1] / (faces[-1] - middles[-1]), area[-1]
 
-    def _face(self, found: Moment, outer: Array, area: Array, base_pressure: Array, step: float) -> "_Face":
+    def _speed(self, found: Moment) -> Array:
+        """Diffusivity of water between each layer and the next, and between the outermost and the face. [m²/s]"""
+        between = np.concatenate([found.content, found.surface[None]])
+        between = (between[1:] + between[:-1]) / 2
+        shape = (len(between), *self.cases)
+        speed = np.asarray(self.dough.diffusivity(between.reshape(shape)))
+        return (speed if speed.shape == shape else np.broadcast_to(speed, shape)).reshape(between.shape)
+
+    def _face(self, found: Moment, outer: Array, area: Array, met: Array, behind: Array) -> "_Face":
         """Where what the dough brings to its face is what the air takes: found on the isotherm's straight pieces."""
-        passing = self.vapour * area / (VAPOUR_CONSTANT * (self.air_temperature + found.temperature) / 2)
-        behind = self.store / step + self.leak
+        passing = self.vapour * area / (VAPOUR_CONSTANT * (self.air + found.temperature) / 2)
         passing = passing * behind / (behind + passing)
-        met = (self.store / step * base_pressure + self.leak * self.outside) / behind
-        pressure = self.full * np.exp(self.steep * (1 / self.air_temperature - 1 / found.temperature))
+        pressure = self.full * np.exp(self.steep * (1 / self.air - 1 / found.temperature))
         slope = pressure * self.steep / found.temperature**2
-        warm = pressure + slope * (self.air_temperature - found.temperature)
-        cooling = passing * slope * self.latent / (self.heat * area)
-        nodes, activity = self.law.content, self.law.activity
-        taken = passing[..., None] * (activity * warm[..., None] - met[..., None]) / (1 + activity * cooling[..., None])
-        excess = outer[..., None] * (found.content[..., -1:] - nodes) - taken
-        k = np.clip((excess > 0).sum(axis=-1) - 1, 0, len(nodes) - 2)[..., None]
-        taken, excess = (np.broadcast_to(each, (*self.cases, len(nodes))) for each in (taken, excess))
-        low, high = (np.take_along_axis(taken, each, -1)[..., 0] for each in (k, k + 1))
-        width = (nodes[k + 1] - nodes[k])[..., 0]
-        rise = (high - low) / width
-        flow = low + rise * (np.take_along_axis(excess, k, -1)[..., 0] / (outer + rise))
+        warm = passing * (pressure + slope * (self.air - found.temperature))
+        cooling, there = passing * slope * self.latent / (self.heat * area), passing * met
+        brought = outer * found.content[-1]
+
+        def balance(activity: Array, content: Array) -> tuple[Array, Array]:
+            """What the air takes from a face, and how much more the dough would bring to it. [kg/s]"""
+            taken = (activity * warm - there) / (1 + activity * cooling)
+            return taken, brought - outer * content - taken
+
+        k = self.pieces.last_where(lambda activity, content: balance(activity, content)[1] > 0, near=found.surface)
+        activity, nodes = self.pieces.at(k + _BOTH)
+        taken, excess = balance(activity, nodes)
+        rise = (taken[1] - taken[0]) / (nodes[1] - nodes[0])
+        flow = taken[0] + rise * (excess[0] / (outer + rise))
         return _Face(flow=flow, per_content=outer * rise / (outer + rise))
 
 

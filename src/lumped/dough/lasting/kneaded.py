@@ -28,7 +28,9 @@ __all__ = ["isotherm_from", "moist_from", "warm_from"]
 Array = NDArray[np.float64]
 _LEVELS = np.concatenate([np.linspace(0.0, 1.0, 33) ** 1.3, np.linspace(1.0, 2.0, 9)[1:]])
 """Water over that of the fresh dough at which it is followed again; a salt dough in damp air takes up as much again."""
-_FRESH = 32
+_GAPS = np.diff(_LEVELS)
+_MARKS = 100  # of the ruler in which levels are looked up, to 1; no two levels lie in one of its cells
+_RULER = np.minimum(_LEVELS.searchsorted(np.arange(2 * _MARKS + 1) / _MARKS, "right") - 1, len(_LEVELS) - 2)
 _DRIEST, _WETTEST = 0.01, 20.0  # water over dry matter: what is drier or wetter is no dough
 _WORTH_IT = 0.004  # share of the dry matter from which a compound's own brine counts
 _SWEET = {"sucrose", "glucose", "fructose", "maltose", "glycerol", "sorbitol", "ethanol"}
@@ -177,16 +179,24 @@ def _followed_drier(recipe: Recipe, given: Draws, shop: Pantry) -> tuple[Chain, 
 
 def _law(table: Array, fresh: Array) -> Law:
     """Give the resistivity at water contents (n, …, layers), by straight lines of its logarithm."""
+    flat, rows = table.ravel(), len(_LEVELS) * np.arange(len(table))
 
     def resistivity(content: Array) -> Array:
-        beside = fresh.reshape(fresh.shape + (1,) * (np.ndim(content) - fresh.ndim))
-        level = np.clip(content / beside, 0.0, _LEVELS[-1])
-        k = np.clip(_LEVELS.searchsorted(level, "right") - 1, 0, len(_LEVELS) - 2)
-        share = (level - _LEVELS[k]) / (_LEVELS[k + 1] - _LEVELS[k])
-        rows = np.arange(len(table)).reshape(fresh.shape + (1,) * (np.ndim(k) - fresh.ndim))
-        return np.asarray(np.exp(table[rows, k] * (1 - share) + table[rows, k + 1] * share))
+        more = (1,) * (np.ndim(content) - fresh.ndim)
+        level = np.clip(content / fresh.reshape(fresh.shape + more), 0.0, _LEVELS[-1])
+        k = _below(level)
+        share = (level - _LEVELS.take(k)) / _GAPS.take(k)
+        k += rows.reshape(fresh.shape + more)
+        return np.asarray(np.exp(flat.take(k) * (1 - share) + flat.take(k + 1) * share))
 
     return resistivity
+
+
+def _below(level: Array) -> NDArray[np.intp]:
+    """The last of the levels, but the very last, that is not above each: those in a cell of a ruler differ by one."""
+    k = _RULER.take((level * _MARKS).astype(np.intp), mode="clip")
+    k += level >= _LEVELS.take(k + 1)
+    return np.minimum(k, len(_LEVELS) - 2)
 
 
 def _content(chain: Chain) -> Array:

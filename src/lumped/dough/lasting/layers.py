@@ -72,7 +72,9 @@ class Piece:
     def reach_of(self, volume: ArrayLike) -> Array:
         """Give the distance from the middle (or the table) within which a volume lies. [m]"""
         share = np.asarray(volume) / _beside(self._factor, volume)
-        return share if self.power == 1 else np.asarray(share ** (1 / self.power))
+        if self.power == 1:
+            return share
+        return np.asarray(np.sqrt(share) if self.power == 2 else np.cbrt(share))
 
     def area_of(self, volume: ArrayLike) -> Array:
         """Give the face round a volume of the middle. [m²]"""
@@ -116,50 +118,69 @@ def solve_layers(between: Array, diagonal: Array, right: Array) -> Array:
 
     Parameters
     ----------
-    between : (..., n - 1) float
-        What ties a layer to the next, as it stands off the diagonal on both sides (the ties are mutual). [any]
-    diagonal : (..., n) float
+    between : (m - 1, n) float
+        What ties a layer to the next, as it stands off the diagonal on both sides (the ties are mutual), of n cases.
+        [any]
+    diagonal : (m, n) float
         What ties each layer to itself. [any]
-    right : (..., n) float
+    right : (m, n) float
         Right-hand side. [any]
 
     Returns
     -------
-    (..., n) float
+    (m, n) float
         The unknowns.
 
     Notes
     -----
-    Thomas' elimination for many cases at once, a dense solve for a few, which numpy does sooner.
+    Elimination from both ends at once for many cases, which halves the steps that wait for one another; a dense solve
+    for a few, which numpy does sooner.
 
     Examples
     --------
-    >>> solve_layers(np.array([-1.0, -1.0]), np.array([2.0, 2.0, 2.0]), np.array([1.0, 0.0, 1.0])).round(9).tolist()
-    [1.0, 1.0, 1.0]
+    >>> solve_layers(np.array([[-1.0], [-1.0]]), 2 * np.ones((3, 1)), np.array([[1.0], [0.0], [1.0]])).round(9).tolist()
+    [[1.0], [1.0], [1.0]]
     """
-    count = diagonal.shape[-1]
-    if diagonal.size <= _FEW * count:
-        dense = np.zeros((*diagonal.shape[:-1], count * count))
-        dense[..., :: count + 1] = diagonal
-        dense[..., 1 :: count + 1] = between
-        dense[..., count :: count + 1] = between
-        return np.asarray(np.linalg.solve(dense.reshape(*diagonal.shape, count), right[..., None])[..., 0])
-    return _eliminated(between, diagonal, right)
+    count, cases = diagonal.shape
+    if cases > _FEW:
+        return _met_in_the_middle(between, diagonal, right)
+    dense = np.zeros((cases, count * count))
+    dense[:, :: count + 1] = diagonal.T
+    dense[:, 1 :: count + 1] = dense[:, count :: count + 1] = between.T
+    return np.asarray(np.linalg.solve(dense.reshape(cases, count, count), right.T[..., None])[..., 0].T)
 
 
-def _eliminated(between: Array, diagonal: Array, right: Array) -> Array:
+def _met_in_the_middle(between: Array, diagonal: Array, right: Array) -> Array:
+    """Eliminate from both ends: a row holds a layer of one end and, behind it, its like of the other."""
+    count, cases = diagonal.shape
+    half = count // 2
     off, pivot, rest = (
-        np.moveaxis(each, -1, 0).copy() for each in np.broadcast_arrays(_padded(between), diagonal, right)
+        np.concatenate([each[:rows], each[::-1][:rows]], axis=1)
+        for each, rows in ((between, half - 1), (diagonal, half), (right, half))
     )
-    for i in range(1, len(pivot)):
-        factor = off[i - 1] / pivot[i - 1]
-        pivot[i] -= factor * off[i - 1]
-        rest[i] -= factor * rest[i - 1]
-    rest[-1] /= pivot[-1]
-    for i in range(len(pivot) - 2, -1, -1):
-        rest[i] = (rest[i] - off[i] * rest[i + 1]) / pivot[i]
-    return np.moveaxis(rest, 0, -1)
+    offs, pivots, rests, slopes = list(off), list(pivot), list(rest), list(np.empty_like(off))
+    for i in range(1, half):
+        slope = np.divide(offs[i - 1], pivots[i - 1], out=slopes[i - 1])
+        pivots[i] -= slope * offs[i - 1]
+        rests[i] -= slope * rests[i - 1]
+    found = np.empty((count, cases))
+    rests[-1][:] = _joined(between, diagonal, right, (pivots[-1], rests[-1]), found)
+    rest[:-1] /= pivot[:-1]
+    for i in range(half - 2, -1, -1):
+        rests[i] -= slopes[i] * rests[i + 1]
+    found[:half], found[count - half :] = rest[:, :cases], rest[::-1, cases:]
+    return found
 
 
-def _padded(between: Array) -> Array:
-    return np.concatenate([between, np.zeros_like(between[..., :1])], axis=-1)
+def _joined(between: Array, diagonal: Array, right: Array, left: tuple[Array, Array], found: Array) -> Array:
+    """Solve for the layers where both ends meet, and for the one between them, if there is one, into its row."""
+    count, cases = diagonal.shape
+    half = count // 2
+    (p, q), (r, s) = (each.reshape(2, cases) for each in left)
+    if count == 2 * half:
+        tie = between[half - 1]
+        whole = p * q - tie**2
+        return np.concatenate([(q * r - tie * s) / whole, (p * s - tie * r) / whole])
+    a, b = between[half - 1], between[half]
+    found[half] = (right[half] - a * r / p - b * s / q) / (diagonal[half] - a**2 / p - b**2 / q)
+    return np.concatenate([(r - a * found[half]) / p, (s - b * found[half]) / q])

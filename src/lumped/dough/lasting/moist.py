@@ -28,7 +28,7 @@ class MoistDough:
     isotherm : Isotherm
         Water activity against water content.
     diffusivity : callable
-        Diffusivity of water in the dough at water contents of shape (..., layers). [m²/s]
+        Diffusivity of water in the dough at water contents of shape (layers, ...). [m²/s]
     resistivity : callable, optional
         Resistivity at water contents of shape (..., layers). [Ω·m]
     shrinks : (...) float
@@ -62,7 +62,7 @@ def falling_diffusivity(moist: ArrayLike | None = None, slower: ArrayLike | None
     Returns
     -------
     callable
-        Takes water contents (..., layers). [1] -> [m²/s]
+        Takes water contents (layers, ...). [1] -> [m²/s]
 
     Notes
     -----
@@ -79,10 +79,10 @@ def falling_diffusivity(moist: ArrayLike | None = None, slower: ArrayLike | None
     wet, dried = (book.value("lasting", "skin", key).mean for key in ("moist", "dry"))
     fast = np.asarray(book.value("air", "water-in-dough", "diffusivity").mean if moist is None else moist, float)
     fall = np.asarray(book.value("lasting", "skin", "slower").mean if slower is None else slower, float)
-    steep = np.log(fall)[..., None]
+    steep = -np.log(fall)
 
     def law(content: Array) -> Array:
         missing = np.minimum(np.maximum((wet - content) / (wet - dried), 0.0), 1.0)
-        return np.asarray(fast[..., None] * np.exp(-steep * missing))
+        return np.asarray(fast * np.exp(steep * missing))
 
     return law
