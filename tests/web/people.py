@@ -10,7 +10,7 @@ from lumped.web import add_routes, pages, paths
 from lumped.web.drawing import Drawing
 from lumped.web.words import Words
 
-__all__ = ["a_person", "answered", "bring", "drawn", "slip", "texts", "there", "wait_for"]
+__all__ = ["a_person", "answered", "beside", "bring", "drawn", "slip", "texts", "there", "wait_for", "within"]
 
 
 @asynccontextmanager
@@ -37,6 +37,20 @@ def there(user, marker):
     """Whether something of that name lies on the page."""
     with user.client:
         return next(iter(ElementFilter(marker=marker)), None) is not None
+
+
+def within(user, marker):
+    """All words inside what has that name."""
+    with user.client:
+        place = next(iter(ElementFilter(marker=marker)))
+        return [each.text for each in ElementFilter(kind=Words).within(instance=place)]
+
+
+def beside(user, name):
+    """What stands beside a field of a form; "" if nothing is wrong with it."""
+    with user.client:
+        place = next(iter(ElementFilter(marker=f"beside-{name}")))
+    return "" if "hidden-now" in place.classes else place.text
 
 
 def drawn(user):

@@ -3,15 +3,13 @@
 from dataclasses import replace
 
 import pytest
-from nicegui import ElementFilter
 from tests.app.test_batches import SAID, SALT
-from tests.web.people import a_person, bring, texts, there, wait_for
+from tests.web.people import a_person, beside, bring, texts, there, wait_for, within
 
 from lumped.app.batch_form import batch_filled
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.kitchen import Kitchen
-from lumped.web.words import Words
 
 FORM = paths.ask("batch", paths.dough("ropewalk-salt.toml"), {})
 
@@ -22,18 +20,6 @@ def kitchen(kitchen, tmp_path):
     fresh = Kitchen(settings=replace(kitchen.settings, notebook=str(tmp_path / "notebook.sqlite")), jobs=kitchen.jobs)
     yield fresh
     fresh.shelf.close()
-
-
-def within(user, marker):
-    with user.client:
-        place = next(iter(ElementFilter(marker=marker)))
-        return [each.text for each in ElementFilter(kind=Words).within(instance=place)]
-
-
-def beside(user, name):
-    with user.client:
-        place = next(iter(ElementFilter(marker=f"beside-{name}")))
-    return "" if "hidden-now" in place.classes else place.text
 
 
 def kept(kitchen, kind="batch"):

@@ -4,7 +4,7 @@ import re
 
 import pytest
 from nicegui import ElementFilter
-from tests.web.people import a_person, bring, drawn, texts, there, wait_for
+from tests.web.people import a_person, bring, drawn, texts, there, wait_for, within
 
 from lumped.app.examples import example_recipe
 from lumped.texts import say
@@ -13,14 +13,6 @@ from lumped.web.touching import Touching
 
 SALT = paths.dough("ropewalk-salt.toml")
 SUGAR = paths.dough("ropewalk-sugar.toml")
-
-
-def within(user, marker):
-    from lumped.web.words import Words
-
-    with user.client:
-        place = next(iter(ElementFilter(marker=marker)))
-        return [each.text for each in ElementFilter(kind=Words).within(instance=place)]
 
 
 def lead(user, marker):

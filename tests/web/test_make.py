@@ -1,19 +1,12 @@
 """The page of a dough for a class as a person meets it, without a browser."""
 
 from nicegui import ElementFilter
-from tests.web.people import a_person, texts, there, wait_for
+from tests.web.people import a_person, texts, there, wait_for, within
 
 from lumped.texts import say
 from lumped.web import paths
-from lumped.web.words import Words
 
 SALT, SUGAR = paths.dough("ropewalk-salt.toml"), paths.dough("ropewalk-sugar.toml")
-
-
-def within(user, marker):
-    with user.client:
-        place = next(iter(ElementFilter(marker=marker)))
-        return [each.text for each in ElementFilter(kind=Words).within(instance=place)]
 
 
 async def planned(user, page=SALT, **said):

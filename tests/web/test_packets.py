@@ -7,7 +7,7 @@ import pytest
 from nicegui import ElementFilter
 from tests.app.older import older_notebook
 from tests.app.test_packets import FLOUR
-from tests.web.people import a_person, bring, texts, there, wait_for
+from tests.web.people import a_person, beside, bring, texts, there, wait_for, within
 
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
@@ -15,7 +15,6 @@ from lumped.app.packets import packet_of
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.kitchen import Kitchen
-from lumped.web.words import Words
 
 NASTY = "<img src=x onerror=alert(1)>"
 TABLE = "title,like,fat_g,carbohydrate_g,protein_g,salt_g,allergens\nmill flour,plain-flour,1,72,10,0,wheat\n"
@@ -35,18 +34,6 @@ def kitchen(kitchen, tmp_path):
     fresh = Kitchen(settings=replace(kitchen.settings, notebook=str(tmp_path / "notebook.sqlite")), jobs=kitchen.jobs)
     yield fresh
     fresh.shelf.close()
-
-
-def within(user, marker):
-    with user.client:
-        place = next(iter(ElementFilter(marker=marker)))
-        return [each.text for each in ElementFilter(kind=Words).within(instance=place)]
-
-
-def beside(user, name):
-    with user.client:
-        place = next(iter(ElementFilter(marker=f"beside-{name}")))
-    return "" if "hidden-now" in place.classes else place.text
 
 
 def options(user, marker):

@@ -1,18 +1,11 @@
 """The pantry on the pages as a person meets it, without a browser."""
 
 from nicegui import ElementFilter
-from tests.web.people import a_person, texts, there, wait_for
+from tests.web.people import a_person, texts, there, wait_for, within
 
 from lumped.pantry import pantry
 from lumped.texts import say
 from lumped.web import paths
-from lumped.web.words import Words
-
-
-def within(user, marker):
-    with user.client:
-        place = next(iter(ElementFilter(marker=marker)))
-        return [each.text for each in ElementFilter(kind=Words).within(instance=place)]
 
 
 def lead(user, marker):

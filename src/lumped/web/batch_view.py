@@ -16,9 +16,10 @@ from lumped.texts import say
 from lumped.web import paths
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
-from lumped.web.looks import hand_out, lead_to
+from lumped.web.looks import hand_out, lead_to, listed
 from lumped.web.past import put_old
 from lumped.web.sources import Sources
+from lumped.web.tally import tally
 from lumped.web.words import Words
 
 __all__ = ["BatchView"]
@@ -80,9 +81,7 @@ class BatchView:
     def _put_taken(self, told: Mapping[str, Any]) -> None:
         with html.section().classes("slip").mark("batch-found-taken"):
             Words("h2", say("web-batch-found"))
-            with html.ul().classes("notes"):
-                for each in (*told["taken"], *([say("web-batch-invented")] if told["invented"] else [])):
-                    Words("li", each)
+            listed([*told["taken"], *([say("web-batch-invented")] if told["invented"] else [])])
             if told["notes"]:
                 Words("p", told["notes"], "remark")
 
@@ -100,20 +99,9 @@ class BatchView:
                             Words("span", stage, "soft status")
                         with html.dd():
                             self._sources.figure(key, figure)
-            with html.ul().classes("notes"):
-                for each in told["taught"]:
-                    Words("li", each)
+            listed(told["taught"])
 
     def _put_weighed(self, rows: list[tuple[str, str, str]]) -> None:
         with html.section().classes("slip").mark("batch-weighed"):
             Words("h2", say("web-batch-scale"))
-            with html.table().classes("tally"):
-                with html.thead(), html.tr():
-                    for words in ("", say("web-batch-by-recipe"), say("web-batch-really")):
-                        Words("th", words).props("scope=col")
-                with html.tbody():
-                    for name, by_recipe, really in rows:
-                        with html.tr():
-                            Words("th", name).props("scope=row")
-                            Words("td", by_recipe)
-                            Words("td", really)
+            tally(["", say("web-batch-by-recipe"), say("web-batch-really")], rows, numbers=(1, 2))

@@ -16,7 +16,7 @@ from lumped.web.asked import Asked, with_own
 from lumped.web.choosing import put_region, tick
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
-from lumped.web.looks import lead_to, sorry
+from lumped.web.looks import lead_to, listed, sorry
 from lumped.web.others import RECENT, offered, recipes_at, side_names
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
@@ -105,9 +105,7 @@ class _BesidePage:
                     Words("h2", say(heading))
                     self._table(found["titled"], rows)
             with html.section().classes("slip wide"):
-                with html.ul().classes("notes"):
-                    for each in found["notes"]:
-                        Words("li", each)
+                listed(found["notes"])
                 with html.div().classes("ways-on"):
                     for name, address in zip(found["titled"][1:], self._chosen, strict=True):
                         lead_to(name, address, "to-other", "back")

@@ -15,10 +15,10 @@ from lumped.errors import InputError
 from lumped.texts import say
 from lumped.web.asked import Asked, with_own
 from lumped.web.choosing import tick
-from lumped.web.fields import field
+from lumped.web.fields import live_field
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
-from lumped.web.looks import lead_to
+from lumped.web.looks import lead_to, listed
 from lumped.web.others import offered, recipes_at, side_names
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
@@ -64,10 +64,7 @@ class _CarePage:
             tick(say("web-care-seldom"), [(each, each) for each in seldom], self._needs, self._tick_need)
 
     def _put(self, name: str, label: str) -> None:
-        place = field(name, label, self._written[name], maxlength=6, inputmode="decimal")
-        written = next(each for each in place.descendants() if each.tag == "input")
-        written.on("input", partial(self._say, name), throttle=0.4, leading_events=False,
-                   js_handler="(event) => emit(event.target.value)")  # fmt: skip
+        live_field(name, label, self._written[name], partial(self._say, name), maxlength=6, inputmode="decimal")
 
     async def _begin(self) -> None:
         """Offer the other doughs, then ask."""
@@ -78,8 +75,8 @@ class _CarePage:
             tick(say("web-care-others"), list(there.items()), self._chosen, self._tick_other)
         await self._ask()
 
-    async def _say(self, name: str, event: Any) -> None:
-        self._written[name] = str(event.args)
+    async def _say(self, name: str, value: str) -> None:
+        self._written[name] = value
         await self._ask()
 
     async def _tick_need(self, need: str, chosen: bool) -> None:
@@ -111,24 +108,20 @@ class _CarePage:
                 Words("h2", say("web-care-allergens"))
                 for words, named in found["allergens"]:
                     Words("h3", words)
-                    _list(named or [say("web-care-none")])
+                    listed(named or [say("web-care-none")])
             with html.section().classes("slip"):
                 _put_diets(found)
             if found["remarks"]:
                 with html.section().classes("slip"):
                     Words("h2", say("heading-remarks"))
-                    _list(found["remarks"])
+                    listed(found["remarks"])
             if found["doses"]:
                 self._put_doses(found)
             if found["metals"]:
                 _put_metals(found)
             with html.section().classes("slip wide").mark("cautions"):
                 Words("h2", say("heading-cautions"))
-                with html.ul().classes("cautions"):
-                    for key, severity, words in found["cautions"]:
-                        with html.li().classes(f"caution {severity.replace(' ', '-')}"):
-                            Words("span", words)
-                            self._sources.figure(key, say("web-source-ask"))
+                self._sources.cautions(found["cautions"])
 
     def _put_table(self, found: Mapping[str, Any]) -> None:
         """Show which doughs may stand on the table, what that means for all, and what would mend it."""
@@ -137,7 +130,7 @@ class _CarePage:
             rows = [(dough, partial(Words, "b", words, f"stands {state}"), "; ".join(because))
                     for dough, state, words, because in found["standing"]]  # fmt: skip
             tally([say(f"column-care-{each}") for each in ("dough", "stands", "because")], rows, on_phone="packed")
-            _list([*found["whole_table"], *found["packets"]])
+            listed([*found["whole_table"], *found["packets"]])
             with html.div().classes("takes"):
                 for number, dough, diets, without in found["mends"]:
                     address = self._sides[number].ask("swap", diet=",".join(diets), without=",".join(without))
@@ -166,12 +159,6 @@ def _put_metals(found: Mapping[str, Any]) -> None:
         columns = ("metal", "in-dough", "dry", "pliable", "sticky", "valid")
         tally([say(f"column-care-{each}") for each in columns], found["metals"], on_phone="packed")
         Words("p", say("safety-no-certificate"), "soft")
-
-
-def _list(words: Sequence[str]) -> None:
-    with html.ul().classes("notes"):
-        for each in words:
-            Words("li", each)
 
 
 def _short(need: str) -> str:

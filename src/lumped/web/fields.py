@@ -10,7 +10,7 @@ from nicegui.element import Element
 from lumped.texts import say
 from lumped.web.words import Words
 
-__all__ = ["field", "search_field", "select", "sent"]
+__all__ = ["field", "live_field", "search_field", "select", "sent", "written_in"]
 
 _ids = count(1)
 _SENT = """(event) => {
@@ -54,6 +54,29 @@ def field(name: str, label: str, value: str, *, kind: str = "text", required: bo
     return place
 
 
+def written_in(place: Element) -> Element:
+    """Give what is written in, of what `field` put on the page."""
+    return next(each for each in place.descendants() if each.tag == "input")
+
+
+def live_field(
+    name: str, label: str, value: str, on_say: Callable[[str], Any], *, pause: float = 0.4, **props: Any
+) -> Element:
+    """Put a field on the page that tells what stands in it while somebody writes; see `field`.
+
+    Parameters
+    ----------
+    on_say : callable
+        Told what stands in it.
+    pause : float
+        How long a hand must rest. [s]
+    """
+    place = field(name, label, value, **props)
+    written_in(place).on("input", lambda event: on_say(str(event.args)), throttle=pause, leading_events=False,
+                         js_handler="(event) => emit(event.target.value)")  # fmt: skip
+    return place
+
+
 def select(
     label: str, options: Sequence[tuple[str, str]], value: str, on_pick: Callable[[str], Any], marker: str
 ) -> None:
@@ -76,8 +99,4 @@ def sent(form: Element, on_sent: Callable[..., Any]) -> None:
 
 def search_field(on_search: Callable[[str], Any], label: str = "", words: str = "") -> None:
     """Put a field on the page that searches while somebody writes."""
-    place = field("words", label or say("web-search"), words, kind="search", maxlength=100)
-    with place:
-        written = next(each for each in place.descendants() if each.tag == "input")
-    written.on("input", lambda event: on_search(str(event.args)), throttle=0.3, leading_events=False,
-               js_handler="(event) => emit(event.target.value)")  # fmt: skip
+    live_field("words", label or say("web-search"), words, on_search, pause=0.3, kind="search", maxlength=100)

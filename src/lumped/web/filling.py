@@ -7,7 +7,7 @@ from typing import Any
 from nicegui import html, ui
 from nicegui.element import Element
 
-from lumped.web.fields import field, sent
+from lumped.web.fields import field, sent, written_in
 from lumped.web.looks import reveal
 from lumped.web.words import Words
 
@@ -47,7 +47,7 @@ class Filling:
     def write(self, name: str, label: str, value: str = "", *, hint: str = "", **props: Any) -> None:
         """Put a field to write in on the page."""
         place = field(name, label, value, **props)
-        self._slip(name, place, next(each for each in place.descendants() if each.tag == "input"), hint)
+        self._slip(name, place, written_in(place), hint)
 
     def write_much(self, name: str, label: str, value: str = "") -> None:
         """Put a field for several lines on the page."""

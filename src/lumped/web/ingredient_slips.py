@@ -8,6 +8,7 @@ from nicegui.element import Element
 
 from lumped.app.readings import home_region
 from lumped.texts import say
+from lumped.web.looks import listed
 from lumped.web.sources import Sources
 from lumped.web.words import Words
 
@@ -51,7 +52,7 @@ def _put_assumed(assumed: Sequence[str]) -> None:
     if assumed:
         with html.section().classes("slip wide").mark("assumed"):
             Words("h2", say("larder-heading-assumed"))
-            _list(assumed)
+            listed(assumed)
 
 
 def _put_numbers(
@@ -82,7 +83,7 @@ def _put_touch(told: Mapping[str, Any], sources: Sources) -> None:
                     sources.figure(key, names)
         if told["remarks"]:
             Words("h3", say("heading-remarks"))
-            _list(told["remarks"])
+            listed(told["remarks"])
 
 
 def _put_cautions(told: Mapping[str, Any], sources: Sources) -> None:
@@ -90,11 +91,7 @@ def _put_cautions(told: Mapping[str, Any], sources: Sources) -> None:
         return
     with html.section().classes("slip").mark("cautions"):
         Words("h2", say("heading-cautions"))
-        with html.ul().classes("cautions"):
-            for key, severity, words in told["cautions"]:
-                with html.li().classes(f"caution {severity.replace(' ', '-')}"):
-                    Words("span", words)
-                    sources.figure(key, say("web-source-ask"))
+        sources.cautions(told["cautions"])
 
 
 def _put_offers(offers: Sequence[tuple[str, str, str, str, str]], sources: Sources) -> None:
@@ -129,9 +126,3 @@ def _put_names(told: Mapping[str, Any], sources: Sources) -> None:
                     sources.figure(key, name)
         if told["also"]:
             Words("p", say("larder-also", also=", ".join(told["also"])), "soft")
-
-
-def _list(words: Sequence[str]) -> None:
-    with html.ul().classes("notes"):
-        for each in words:
-            Words("li", each)

@@ -1,6 +1,6 @@
 """Small things that several pages do with what lies on them: show, hide, hand out, and tell a moment."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from datetime import datetime
 from typing import Any
 
@@ -10,7 +10,7 @@ from nicegui.element import Element
 from lumped.texts import say
 from lumped.web.words import Words
 
-__all__ = ["hand_out", "lead_to", "moment", "press", "reveal", "sorry"]
+__all__ = ["hand_out", "lead_to", "listed", "moment", "press", "reveal", "sorry"]
 
 
 def reveal(element: Element, shown: bool) -> None:
@@ -34,6 +34,14 @@ def lead_to(words: str, address: str, marker: str = "", classes: str = "") -> ht
     with link:
         Words("span", words)
     return link
+
+
+def listed(words: Iterable[str], tag: str = "ul", classes: str = "notes") -> Element:
+    """Put sentences on the page, one under the other."""
+    with Element(tag).classes(classes) as place:
+        for each in words:
+            Words("li", each)
+    return place
 
 
 def sorry(words: str, marker: str = "failure") -> Element:

@@ -13,10 +13,10 @@ from lumped.texts import say
 from lumped.web.asked import Asked
 from lumped.web.choosing import put_region
 from lumped.web.controls import choose
-from lumped.web.fields import field
+from lumped.web.fields import live_field
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
-from lumped.web.looks import lead_to, press, reveal
+from lumped.web.looks import lead_to, listed, press, reveal
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
 from lumped.web.tally import Cell, tally
@@ -71,10 +71,9 @@ class _MakePage:
                       marker=name)  # fmt: skip
 
     def _write(self, name: str, **props: Any) -> None:
-        place = field(name, say(f"web-make-{name}"), self._said[name], maxlength=_LONGEST, **props)
-        written = next(each for each in place.descendants() if each.tag == "input")
-        written.on("input", lambda event: self._say(name, str(event.args)), throttle=0.4, leading_events=False,
-                   js_handler="(event) => emit(event.target.value)")  # fmt: skip
+        live_field(
+            name, say(f"web-make-{name}"), self._said[name], partial(self._say, name), maxlength=_LONGEST, **props
+        )
 
     def _say(self, name: str, value: str) -> None:
         self._said[name] = value
@@ -125,7 +124,7 @@ class _MakePage:
                     Words("dt", words)
                     with html.dd():
                         self._sources.figure(key, figure)
-            _notes(found["sentences"])
+            listed(found["sentences"])
             with html.div().classes("takes"):
                 press(say("web-make-print"), lambda: None, "print").on("click", js_handler="() => window.print()")
 
@@ -138,7 +137,7 @@ class _MakePage:
                 Words("p", found["blocks"], "blocks").mark("blocks")
             headings = [say("column-way"), say("column-all-ready"), say("column-in-time", minutes=minutes)]
             self._tally(headings, found["in_time"])
-            _notes(found["in_time_notes"])
+            listed(found["in_time_notes"])
 
     def _put_batch(self, found: Mapping[str, Any]) -> None:
         batch = found["batch"]
@@ -181,16 +180,12 @@ class _MakePage:
                     Words("span", f"{words} ")
                     address = self._asked.ask("swap", without=key, region=self._region)
                     lead_to(say("web-way-swap"), address, f"instead-{key}", "back")
-            _notes([*found["unpriced"], *found["used"]])
+            listed([*found["unpriced"], *found["used"]])
 
     def _put_cautions(self, cautions: Sequence[tuple[str, str, str]]) -> None:
         with html.section().classes("slip").mark("cautions"):
             Words("h2", say("heading-cautions"))
-            with html.ul().classes("cautions"):
-                for key, severity, words in cautions:
-                    with html.li().classes(f"caution {severity}"):
-                        Words("span", words)
-                        self._sources.figure(key, say("web-source-ask"))
+            self._sources.cautions(cautions)
 
     def _tally(self, headings: Sequence[str], table: Mapping[str, Any], *, on_phone: Any = "packed") -> None:
         """Lay rows whose second cell is a number with a source."""
@@ -205,9 +200,3 @@ class _MakePage:
 def _named(name: str, beside: str) -> None:
     Words("span", name)
     Words("span", beside, "soft")
-
-
-def _notes(notes: Sequence[str]) -> None:
-    with html.ul().classes("notes"):
-        for each in notes:
-            Words("li", each)

@@ -1,6 +1,6 @@
 """Numbers that can be asked where they come from: each is a button, and one slip on the page tells."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from functools import partial
 from itertools import count
 from typing import Any
@@ -9,7 +9,7 @@ from nicegui import html, ui
 from nicegui.element import Element
 
 from lumped.texts import say
-from lumped.web.looks import press
+from lumped.web.looks import listed, press
 from lumped.web.quick import answer_to
 from lumped.web.words import Figure, Words
 
@@ -48,6 +48,14 @@ class Sources:
         button.on("click", partial(self._show, what, button))
         return button
 
+    def cautions(self, rows: Iterable[tuple[str, str, str]]) -> None:
+        """Put cautions on the page: key, severity and words of each."""
+        with html.ul().classes("cautions"):
+            for key, severity, words in rows:
+                with html.li().classes(f"caution {severity.replace(' ', '-')}"):
+                    Words("span", words)
+                    self.figure(key, say("web-source-ask"))
+
     async def _show(self, what: str, button: Words) -> None:
         told, failure = await answer_to(self._ask, what)
         self._title.tell("" if told is None else told["title"])
@@ -65,9 +73,7 @@ class Sources:
         if told["note"]:
             Words("p", told["note"], "soft")
         Words("h3", say("web-source-sources"))
-        with html.ul().classes("notes"):
-            for each in told["sources"] or [say("web-source-none")]:
-                Words("li", each)
+        listed(told["sources"] or [say("web-source-none")])
         if told["made_of"]:
             Words("h3", say("web-source-made-of"))
             with html.dl().classes("numbers open-numbers"):

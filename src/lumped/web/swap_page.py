@@ -18,7 +18,7 @@ from lumped.web.choosing import put_region, tick
 from lumped.web.controls import choose
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
-from lumped.web.looks import lead_to, reveal, sorry
+from lumped.web.looks import lead_to, listed, reveal, sorry
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
 from lumped.web.words import Figure, Words
@@ -106,13 +106,13 @@ class _SwapPage:
                 self._put_proposal(number, each)
             if found["notes"]:
                 with html.section().classes("slip wide"):
-                    _notes(found["notes"])
+                    listed(found["notes"])
 
     def _put_blockers(self, blockers: list[str]) -> None:
         with html.section().classes("slip wide").mark("blockers"):
             Words("p", say("swap-none"), "state")
             Words("h3", say("heading-blockers"))
-            _notes(blockers)
+            listed(blockers)
 
     def _put_proposal(self, number: int, each: Mapping[str, Any]) -> None:
         with html.section().classes("slip proposal").mark(f"proposal-{number}"):
@@ -125,7 +125,7 @@ class _SwapPage:
                         if before != after:
                             Words("span", say("web-instead-of", before=before) if before else say("web-new"),
                                   "soft then")  # fmt: skip
-            _notes(each["reasons"])
+            listed(each["reasons"])
             with html.dl().classes("numbers"):
                 for key, words, before, now in each["figures"]:
                     Words("dt", words)
@@ -135,13 +135,7 @@ class _SwapPage:
                         reveal(then, bool(before) and before != now)
             with html.details():
                 Words("summary", say("web-to-know"))
-                _notes(each["notes"])
+                listed(each["notes"])
             with html.div().classes("takes"):
                 changes = {**self._asked.changes, **each["changes"]}
                 lead_to(say("web-take-this"), paths.changed(self._asked.page, changes), f"take-{number}", "take ink")
-
-
-def _notes(notes: list[str]) -> None:
-    with html.ul().classes("notes"):
-        for note in notes:
-            Words("li", note)

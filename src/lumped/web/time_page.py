@@ -1,6 +1,6 @@
 """How long does it last? A piece that dries, what brings it back, when hands may take it hot, what can grow in it."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from nicegui import PageArguments, html, ui
@@ -15,9 +15,9 @@ from lumped.texts import say
 from lumped.web.asked import Asked
 from lumped.web.controls import choose
 from lumped.web.drawing import Drawing
-from lumped.web.fields import field
+from lumped.web.fields import live_field
 from lumped.web.kitchen import Kitchen
-from lumped.web.looks import reveal, sorry
+from lumped.web.looks import listed, reveal, sorry
 from lumped.web.measure import measure
 from lumped.web.question import answer_page, tell_address
 from lumped.web.quick import Quick
@@ -136,12 +136,9 @@ class _TimePage:
         return measure(name, say(f"web-time-{name}"), self._said[name], _SLIDES[name], self._take(name, ask))
 
     def _write(self, name: str, ask: Callable[[], Any]) -> Element:
-        taken = self._take(name, ask)
-        place = field(name, say(f"web-time-{name}"), self._said[name], maxlength=30)
-        written = next(each for each in place.descendants() if each.tag == "input")
-        written.on("input", lambda event: taken(str(event.args)), throttle=0.25, leading_events=False,
-                   js_handler="(event) => emit(event.target.value)")  # fmt: skip
-        return place
+        return live_field(
+            name, say(f"web-time-{name}"), self._said[name], self._take(name, ask), pause=0.25, maxlength=30
+        )
 
     def _take(self, name: str, ask: Callable[[], Any]) -> Callable[[str], Any]:
         async def taken(words: str) -> None:
@@ -181,10 +178,10 @@ class _TimePage:
     def _lay_dry(self, found: Mapping[str, Any]) -> None:
         self._told |= found["sources"]
         self._picture.show(found["drawings"])
-        _list(found["words"])
+        listed(found["words"])
         self._ask_where("time-dry")
         Words("h3", say("heading-rest"))
-        _list(found["rest"])
+        listed(found["rest"])
         self._ask_where("time-rest")
         with html.details().mark("time-table"):
             Words("summary", say("web-time-table"))
@@ -192,20 +189,20 @@ class _TimePage:
 
     def _lay_refresh(self, found: Mapping[str, Any]) -> None:
         self._told |= found["sources"]
-        _list(found["words"])
+        listed(found["words"])
         self._ask_where("time-refresh")
 
     def _lay_cool(self, found: Mapping[str, Any]) -> None:
         self._told |= found["sources"]
         reveal(self._hot["wishes"], found["hot"])
-        _list(found["words"])
+        listed(found["words"])
         if found["hot"]:
             self._ask_where("time-cool")
 
     def _lay_keep(self, found: Mapping[str, Any]) -> None:
         self._told |= found["sources"]
         Words("p", found["caveat"], "weak").mark("caveat")
-        _list(found["words"])
+        listed(found["words"])
         tally(found["columns"], found["rows"], numbers=(1,), on_phone="packed")
         with html.dl().classes("numbers open-numbers"):
             for key, words, figure in found["figures"]:
@@ -224,9 +221,3 @@ def _dry(given: Given, said: Mapping[str, str]) -> dict[str, Any]:
 
 def _cool(given: Given, said: Mapping[str, str]) -> dict[str, Any]:
     return cooled_told(given, form=said["form"], thick=said["deep"], mass=said["mass"], room=said["room"])
-
-
-def _list(words: Sequence[str]) -> None:
-    with html.ul().classes("notes"):
-        for each in words:
-            Words("li", each)

@@ -1,6 +1,6 @@
 """Is this batch good? A lamp, two screws and one minute, and how much the answer is worth."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from typing import Any
 
 from nicegui import PageArguments, html, ui
@@ -12,7 +12,7 @@ from lumped.web.asked import Asked
 from lumped.web.controls import choose
 from lumped.web.fields import select
 from lumped.web.kitchen import Kitchen
-from lumped.web.looks import lead_to, reveal, sorry
+from lumped.web.looks import lead_to, listed, reveal, sorry
 from lumped.web.marks import mark
 from lumped.web.question import answer_page, tell_address
 from lumped.web.quick import Quick
@@ -91,7 +91,7 @@ class _TrialPage:
     def _lay(self, found: Mapping[str, Any]) -> None:
         with html.section().classes("slip").mark("trial-steps"):
             Words("h2", say("heading-trial-steps"))
-            _list(found["steps"], "ol", "notes steps")
+            listed(found["steps"], "ol", "notes steps")
         with html.section().classes("slip").mark("trial-lights"):
             Words("h2", say("web-trial-lights"))
             with html.ul().classes("lights"):
@@ -104,14 +104,14 @@ class _TrialPage:
             self._lay_worth(found)
         with html.section().classes("slip wide").mark("trial-cautions"):
             Words("h2", say("heading-cautions"))
-            _list(found["cautions"])
+            listed(found["cautions"])
 
     def _lay_worth(self, found: Mapping[str, Any]) -> None:
         Words("h2", say("web-trial-worth"))
         for words, shares in found["batches"]:
             Words("p", words, "soft")
             _put_bar(shares)
-        _list(found["worth"])
+        listed(found["worth"])
         if found["better"]:
             with html.div().classes("takes"):
                 lead_to(say("web-trial-take-better"), self._asked.ask("trial", **found["better"]), "take-better",
@@ -131,9 +131,3 @@ def _put_bar(shares: Mapping[str, int]) -> None:
             if count:
                 with html.span().classes(f"share {state}").style(f"--count: {count}"):
                     Words("span", say(f"web-trial-share-{state}", count=count))
-
-
-def _list(words: Sequence[str], tag: str = "ul", classes: str = "notes") -> None:
-    with Element(tag).classes(classes):
-        for each in words:
-            Words("li", each)
