@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 import pytest
+from nicegui import ElementFilter
 from tests.app.test_batches import SAID, SALT
 from tests.web.people import a_person, beside, bring, texts, there, wait_for, within
 
