@@ -18,10 +18,10 @@ def known_prices(recipes: Sequence["Recipe"], where: str | None) -> "tuple[dict[
     InputError
         If there is no such region.
     """
-    from lumped.pantry import price, region
-
     if where is None:
         return None, ""
+    from lumped.pantry import region
+    from lumped.workshop.cost import prices_of
+
     keys = dict.fromkeys(key for recipe in recipes for key in recipe.ingredients)
-    found = {key: each.per_mass for key in keys if (each := price(key, where)) is not None}
-    return found, region(where).currency
+    return prices_of(keys, where)[0], region(where).currency

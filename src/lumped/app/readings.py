@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
 from lumped.app.own import kneading_of, shop_of, taught
+from lumped.app.pricing import known_prices
 
 if TYPE_CHECKING:
     from lumped.dough.kneading import Kneading
@@ -190,13 +191,11 @@ def _feel(done: "Kneading", region: str, given: Given) -> _Told:
 def _cost(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.dough.beliefs import sorted_out
     from lumped.dough.properties import PROPERTIES, drawn_prices, spent
-    from lumped.pantry import price
-    from lumped.pantry import region as region_of
     from lumped.quantities import rounded_text
     from lumped.texts import say
 
-    shop, money = shop_of(given), region_of(region).currency
-    prices = {key: found.per_mass for key in done.recipe.ingredients if (found := price(key, region)) is not None}
+    shop, (known, money) = shop_of(given), known_prices([done.recipe], region)
+    prices = known or {}
     missing = [shop[key].name for key in done.recipe.ingredients if key not in prices]
     if missing:
         unknown = say("web-cost-unknown")

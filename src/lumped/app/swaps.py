@@ -50,15 +50,15 @@ def swap(
     from lumped.app.uses import shop_with
     from lumped.dough import read_recipe
     from lumped.dough.swap import read_wish, swapped
-    from lumped.pantry import price
     from lumped.pantry import region as region_of
+    from lumped.workshop.cost import prices_of
 
     shop = shop_with(labels)
     recipe = read_recipe(path, shop)
     wish = read_wish(recipe, shop, without=without, diets=diets, where=region, target=target)
     if region is None:
         return swapped(recipe, wish, shop, measures=measures, count=count)
-    prices = {key: each.per_mass for key in shop if (each := price(key, region)) is not None}
+    prices, _ = prices_of(shop, region)
     return swapped(
         recipe, wish, shop, prices=prices, money=region_of(region).currency, measures=measures, count=count
     )  # fmt: skip

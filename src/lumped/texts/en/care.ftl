@@ -31,11 +31,11 @@ heading-care-whole-table = For the whole table
 heading-care-mend = What would mend it
 care-mend = “{ $dough }”: { $command }
 care-mend-look = Look at what a swap proposes with the same needs before you cook it.
-care-mend-packet = “{ $dough }”: read the packet of { $ingredients }, or take one whose packet promises to be free of it.
+care-mend-packet = “{ $dough }”: read the packet of { $ingredients }, or take one whose packet says that it is free of what somebody here can’t bear.
 
 ## Doses
 
-heading-care-doses = Doses, for a child of { $age } ({ $child } kg) and a dog of { $dog } kg
+heading-care-doses = Doses, for a child aged { $age } ({ $child } kg) and a dog of { $dog } kg
 column-care-dose = substance
 column-care-amount = amount
 column-care-held = held by, or is
