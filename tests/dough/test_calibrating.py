@@ -60,6 +60,20 @@ def test_a_calibrated_dough_says_so_and_names_the_batches():
     assert dough.resistivity.provenance.status is Status.FROM_MEMORY
 
 
+def test_each_thing_that_is_learnt_keeps_its_own_name():
+    """An exponent of 1.5 to 3 and bound water of 0.15 to 0.4 can't be mistaken for each other."""
+    learnt = calibrated(RECIPE, measured(0.15))
+    assert [learnt.value(name).mean >= 1.5 for name in ("archie_exponent", "bound_water", "picture")] == [
+        True,
+        False,
+        False,
+    ]
+    assert learnt.value("bound_water").mean < 0.45
+    drawn = learnt.draws()
+    assert drawn["archie_exponent"].min() >= 1.5 > drawn["picture"].max() >= drawn["picture"].min() >= 0
+    assert drawn["bound_water"].max() < 0.8
+
+
 def test_the_points_lie_within_what_was_believed_before():
     points = np.array(calibrated(RECIPE, measured(0.15)).points)
     assert points.shape == (KEPT, 3)

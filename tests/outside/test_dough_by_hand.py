@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from tests.bowls import recipe_of
 
-from lumped.chemistry import salt_water_conductivity
+from lumped.chemistry import mixture_width, salt_water_conductivity
 from lumped.chemistry.compounds import compound
 from lumped.chemistry.density import brine_density
 from lumped.dough.beliefs import middle
@@ -76,3 +76,43 @@ def test_below_the_threshold_only_the_floor_is_left():
     """10 g of water in 120 g of starch are bound; what flour and fat carry without free water is all there is."""
     found = chain_of({**GRAMS, "distilled-water": 10}, dry_conductivity=1e-9, picture=0.0)
     assert found.conductivity[0] == pytest.approx(1e-9, rel=1e-6)
+
+
+@pytest.mark.parametrize(("sweet", "percent", "ratio"), [
+    # viscosity over that of water at 20 °C: sucrose by Laliberté 2009, glucose (CRC), glycerine (Segur and Oberstar
+    # 1951) from memory
+    ("granulated-sugar", 60, 58.5), ("granulated-sugar", 40, 6.16), ("glucose-powder", 40, 4.95), ("glycerine", 60, 10.8),
+])  # fmt: skip
+def test_each_sweet_slows_ions_by_its_own_thickness(sweet, percent, ratio):
+    pure = 1 - pantry()[sweet].composition.get("water", 0.0)
+    given = percent / pure
+    grams = {sweet: given, "distilled-water": 100 - given, "table-salt": 0.1}
+    grams["distilled-water"] /= 0.95  # a twentieth steams off
+    left = chain_of(grams, walden_exponent=0.75).mobility_left[0]
+    assert left == pytest.approx(ratio**-0.75, rel=0.06)  # some per cent of the ratio
+
+
+@pytest.mark.parametrize("off", [-1.0, 0.5, 1.0])
+def test_how_far_the_tables_are_off_is_counted_in_their_half_widths(off):
+    there, elsewhere = chain_of(brine_error=0.0, picture=0.0), chain_of(brine_error=off, picture=0.0)
+    width = float(mixture_width({ion: each[0] for ion, each in there.charges.items()}, 293.15))
+    ratio = elsewhere.liquid_conductivity[0] / there.liquid_conductivity[0]
+    assert ratio == pytest.approx(np.exp(off * width), rel=1e-9)
+    assert width > 0.02
+    assert elsewhere.ph[0] - there.ph[0] == pytest.approx(0.7 * off, rel=0.02)  # in strong brine
+
+
+@pytest.mark.parametrize(("percent", "free"), [(11.92, 0.58), (14.5, 0.70), (25.0, 0.92)])
+def test_flour_with_nothing_but_its_own_water_is_as_free_as_millers_say(percent, free):
+    """Wheat flour of 12 % water rests at a humidity of 55 to 60 %, of 14.5 % at 70 (from memory; ±0.06)."""
+    flour = (100 - percent) / (1 - 0.1192)
+    recipe = recipe_of({"plain-flour": flour, "distilled-water": max(100 - flour, 1e-9)}, cooked="not cooked")
+    given = replace(middle(recipe, pantry()), lost_share=np.zeros(1))
+    assert followed(recipe, given, pantry()).water_activity[0] == pytest.approx(free, abs=0.06)
+
+
+def test_strong_acid_slows_its_ions_as_the_table_of_acids_says():
+    """CRC prints 7.1 mS/cm of citric acid at 25 % and 20 °C; a dough's liquid is the same liquid."""
+    grams = {"citric-acid": 25, "distilled-water": 75 / 0.95}  # a twentieth steams off
+    chain = chain_of(grams, walden_exponent=0.8)
+    assert 10 * chain.liquid_conductivity[0] * chain.mobility_left[0] == pytest.approx(7.1, rel=0.05)

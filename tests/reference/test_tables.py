@@ -14,7 +14,7 @@ ENTRIES_ROWS_SUM = {
     "air": (5, 13, 1373.92574),
     "allergens": (4, 2, 23.0),
     "compounds": (42, 42, 76431.2),
-    "doughs": (9, 25, 344.21),
+    "doughs": (9, 27, 350.41),
     "electrolytes": (8, 10, 334.228),
     "elements": (13, 13, 305.772),
     "gauges": (10, 18, 63.0),

@@ -1,9 +1,10 @@
 """How far weak acids give their hydrogen away.
 
 The liquid is neutral: strong ions leave a charge that hydrogen ions and the ions of weak acids must balance,
-`[H+] - [OH-] + surplus + Σ cₐ·z̄ₐ(pH) = 0`, and pH is that of the activity, `-log₁₀(γ[H+])`. Davies' law says how ions
-shield each other, `log₁₀ γ = -z² G`, `G = 0.509 (√I/(1 + √I) - 0.3 I)`; past its peak at 0.39 mol/L, where it stops
-holding, G stays. Constants are those of 25 °C.
+`[H+] - [OH-] + surplus + Σ cₐ·z̄ₐ(pH) + q(pH) = 0`, q being the charge of what takes hydrogen up without moving
+(`Buffer`), and pH is that of the activity, `-log₁₀(γ[H+])`. Davies' law says how ions shield each other,
+`log₁₀ γ = -z² G`, `G = 0.509 (√I/(1 + √I) - 0.3 I)`; past its peak at 0.39 mol/L, where it stops holding, G stays.
+Constants are those of 25 °C.
 """
 
 import math
@@ -16,7 +17,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from lumped.reference import handbook
 
-__all__ = ["Acidity", "dissociated", "ph_width", "shielding"]
+__all__ = ["Acidity", "Buffer", "dissociated", "ph_width", "shielding"]
 
 Array = NDArray[np.float64]
 WATER_PRODUCT = 14.0  # pKw at 25 °C, from memory
@@ -31,11 +32,34 @@ _SLOPE, _RISE, _PEAK = 0.509, 0.3, 0.394  # Davies at 25 °C, and the ionic stre
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Acidity:
-    """pH, moles of charge of each ion that hydrogen governs, and the ionic strength of all ions. [mol/m³]"""
+    """pH, moles of charge of each ion that hydrogen governs, and the ionic strength of all ions; `fixed` is the charge
+    of a buffer, positive where it took hydrogen up. [mol/m³]
+    """
 
     ph: Array
     charges: Mapping[str, Array]
     strength: Array
+    fixed: Array
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Buffer:
+    """What lies in a liquid, takes hydrogen up or gives it, and does not move: flour's protein.
+
+    Parameters
+    ----------
+    rest : (...) float
+        pH at which it neither took up nor gave any. [1]
+    capacity : (...) float
+        Hydrogen that it takes up for each unit of pH below. [mol/m³]
+
+    Notes
+    -----
+    Its charge is q = β (pH₀ - pH), the straight middle of a protein's titration curve.
+    """
+
+    rest: ArrayLike
+    capacity: ArrayLike
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,7 +82,12 @@ class _Acids:
     has_cations: bool
 
 
-def dissociated(acids: Mapping[str, ArrayLike], surplus: ArrayLike = 0.0, strength: ArrayLike | None = None) -> Acidity:
+def dissociated(
+    acids: Mapping[str, ArrayLike],
+    surplus: ArrayLike = 0.0,
+    strength: ArrayLike | None = None,
+    buffer: Buffer | None = None,
+) -> Acidity:
     """Let weak acids dissociate until the liquid is neutral.
 
     Parameters
@@ -70,6 +99,8 @@ def dissociated(acids: Mapping[str, ArrayLike], surplus: ArrayLike = 0.0, streng
         Charge of the strong cations less that of the strong anions. [mol/m³]
     strength : (...) float, optional
         Ionic strength of the strong ions; if it is not given, that of `surplus` in single charges. [mol/m³]
+    buffer : Buffer, optional
+        What takes hydrogen up and does not move.
 
     Returns
     -------
@@ -91,13 +122,14 @@ def dissociated(acids: Mapping[str, ArrayLike], surplus: ArrayLike = 0.0, streng
     (2.44, 3.9)
     """
     other = np.abs(surplus) / 2 if strength is None else strength
-    given = [np.asarray(each, float) for each in (surplus, other, *acids.values())]
+    held = (0.0, 0.0) if buffer is None else (buffer.rest, buffer.capacity)
+    given = [np.asarray(each, float) for each in (surplus, other, *held, *acids.values())]
     shape = np.broadcast_shapes(*(each.shape for each in given))
     flat = np.array([each if each.shape == shape else np.broadcast_to(each, shape) for each in given])
     flat = flat.reshape(len(given), math.prod(shape))
-    amounts = flat[2:]
+    amounts = flat[4:]
     table = _table(tuple(acids))
-    liquid = _Liquid(amounts, table, flat[0], flat[1], _crowded(amounts, table))
+    liquid = _Liquid(amounts, table, flat[0], flat[1], flat[2:4] if buffer else None, _crowded(amounts, table))
     ph, shield, whole = _settled(liquid)
     terms = _terms(ph, shield, liquid)
     parts = amounts[:, None] * terms / terms.sum(axis=1, keepdims=True) * np.abs(table.charges)
@@ -107,7 +139,8 @@ def dissociated(acids: Mapping[str, ArrayLike], surplus: ArrayLike = 0.0, streng
         for form, name in enumerate(names):
             if name:
                 charges[name] = charges.get(name, 0.0) + parts[row, form].reshape(shape)
-    return Acidity(ph=ph.reshape(shape), charges=charges, strength=whole.reshape(shape))
+    fixed = np.zeros_like(ph) if liquid.buffer is None else _fixed(ph, liquid.buffer)
+    return Acidity(ph=ph.reshape(shape), charges=charges, strength=whole.reshape(shape), fixed=fixed.reshape(shape))
 
 
 def shielding(strength: ArrayLike) -> Array:
@@ -162,12 +195,14 @@ class _Liquid:
     table: _Acids
     surplus: Array  # (n,)
     other: Array  # (n,) ionic strength of the strong ions
+    buffer: Array | None  # (2, n) pH at rest and capacity of what takes hydrogen up and does not move
     held_back: Array | None  # (acids, 1, n) share of its giving that a crowded acid keeps; None where none crowds
 
     def only(self, rows: NDArray[np.intp]) -> "_Liquid":
         """Some of them, in any order and number."""
         held = None if self.held_back is None else self.held_back[:, :, rows]
-        return _Liquid(self.amounts[:, rows], self.table, self.surplus[rows], self.other[rows], held)
+        buffer = None if self.buffer is None else self.buffer[:, rows]
+        return _Liquid(self.amounts[:, rows], self.table, self.surplus[rows], self.other[rows], buffer, held)
 
 
 def _crowded(amounts: Array, table: _Acids) -> Array | None:
@@ -202,9 +237,11 @@ def _step(pH: Array, shield: Array, liquid: _Liquid) -> tuple[Array, Array]:
     if liquid.table.has_cations:
         step = -value / slope
     else:
-        plus = hydrogen + np.maximum(liquid.surplus, 0.0)
+        plus, falls = hydrogen + np.maximum(liquid.surplus, 0.0), -_LN10 * hydrogen
+        if liquid.buffer is not None:
+            charge = _fixed(pH, liquid.buffer)
+            plus, falls = plus + np.maximum(charge, 0.0), falls - (charge > 0) * liquid.buffer[1]
         minus = np.maximum(plus - value, 1e-30)
-        falls = -_LN10 * hydrogen
         step = -np.log(plus / minus) / (falls / plus - (falls - slope) / minus)
     return np.minimum(np.maximum(step, -_LONGEST), _LONGEST), strength
 
@@ -259,7 +296,14 @@ def _balance(pH: Array, shield: Array, liquid: _Liquid) -> tuple[Array, Array, A
     squares = np.add.reduce(amounts * square, 0)
     value = hydrogen - hydroxide + liquid.surplus + np.add.reduce(charge, 0)
     slope = -_LN10 * (water + squares - np.add.reduce(charge * mean, 0))
+    if liquid.buffer is not None:
+        value, slope = value + _fixed(pH, liquid.buffer), slope - liquid.buffer[1]
     return value, slope, liquid.other + (water + squares) / 2, hydrogen
+
+
+def _fixed(pH: Array, buffer: Array) -> Array:
+    """Charge of what takes hydrogen up and does not move. [mol/m³]"""
+    return np.asarray(buffer[1] * (buffer[0] - pH))
 
 
 def _waters(pH: Array, shield: Array) -> tuple[Array, Array]:

@@ -4,8 +4,6 @@ The more acid, the smaller the share that gives its hydrogen away (law of mass a
 of water, which makes room for fewer ions (`crowding`, fitted), and thickens the liquid, so that ions move slower.
 """
 
-from functools import cache
-
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
@@ -14,8 +12,6 @@ from lumped.chemistry.compounds import compound
 from lumped.chemistry.density import liquid_volume
 from lumped.chemistry.mixture import mixture_conductivity
 from lumped.chemistry.viscosity import salt_thickening
-from lumped.quantities.interpolation import Monotone
-from lumped.reference import handbook
 
 __all__ = ["sour_conductivity"]
 
@@ -49,11 +45,5 @@ def sour_conductivity(acid: str, share: ArrayLike, temperature: float = 293.15) 
     key = f"{acid}-acid"
     volume = liquid_volume(np.ones_like(w), {key: w / (1 - w)}, temperature)
     amount = w / (1 - w) / (compound(key).molar_mass or 1.0) / volume
-    thick = salt_thickening(key, w, temperature) if acid == "acetic" else _citric_thickening()(w)
+    thick = salt_thickening(key, w, temperature)
     return np.asarray(mixture_conductivity(dissociated({acid: amount}).charges, temperature) * thick**-_SLOWING)
-
-
-@cache
-def _citric_thickening() -> Monotone:
-    table = handbook().curve("citric-acid-viscosity-20degC")
-    return Monotone(table["acid"], table["ratio"])

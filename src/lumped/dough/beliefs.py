@@ -27,6 +27,7 @@ _DOUGH = {
     "bound_water": "bound_water", "archie_exponent": "archie_exponent", "walden_exponent": "walden_exponent",
     "air": "air", "percolation": "percolation", "mobile_single": "mobile_potassium",
     "mobile_double": "mobile_magnesium", "dry_conductivity": "dry_conductivity", "picture": "picture",
+    "flour_ph": "flour_ph", "flour_binding": "flour_binding",
     "activity_error": "activity_error", "scatter": "scatter",
 }  # fmt: skip
 _LIMITS = {"bound_water": (0.0, 2.0), "air": (0.0, 0.5), "mobile_double": (0.0, 1.0), "percolation": (0.0, 0.3)}

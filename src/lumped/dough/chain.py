@@ -11,8 +11,8 @@ from functools import cache, cached_property, lru_cache
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.chemistry import Reach, dissociated, liquid_viscosity_ratio, mobility_left
-from lumped.chemistry.acidity import ph_width
+from lumped.chemistry import Reach, dissociated, liquid_thickening, mobility_left
+from lumped.chemistry.acidity import Acidity, Buffer, ph_width
 from lumped.chemistry.activity import water_activity
 from lumped.chemistry.certainty import provenance_of, reach_of, width_of
 from lumped.chemistry.compounds import compounds
@@ -20,7 +20,9 @@ from lumped.chemistry.density import liquid_volume
 from lumped.chemistry.mixture import Mixture, mixed
 from lumped.chemistry.solubility import parted, solubility
 from lumped.dough.bowl import INDEX, MINERALS, Bowl
+from lumped.dough.flour import flour_buffer, more_tartar
 from lumped.dough.obstruction import archie, mackie_meares, obstruction_bound
+from lumped.dough.unknowns import Unknowns
 from lumped.quantities import Provenance
 from lumped.reference import handbook
 
@@ -28,59 +30,16 @@ __all__ = ["Chain", "Unknowns", "follow"]
 
 Array = NDArray[np.float64]
 _TINY = 1e-12
+_PROTEIN, _TARTAR = INDEX["protein"], INDEX["potassium-hydrogen-tartrate"]
 _SALT, _POTASH = INDEX["sodium-chloride"], INDEX["potassium-chloride"]
 _ALL = compounds()
 _DISSOLVING = [row for row, each in enumerate(_ALL) if each.dissolves]
+_THICKENING = [row for row in _DISSOLVING if not _ALL[row].ions]  # tables of salts know how their own ions move
 _HOLDING = [row for row, each in enumerate(_ALL) if each.holds_water]
 _PHOSPHATES = {1: [], 2: []}  # type: dict[int, list[int]]
 for _key in MINERALS:
     if _key.endswith("phosphate"):
         _PHOSPHATES[2 if _key.startswith(("magnesium", "calcium")) else 1].append(INDEX[_key])
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Unknowns:
-    """What no recipe says, each a number or one draw a batch; the defaults are the middle of what is believed.
-
-    Parameters
-    ----------
-    bound_water : (n,) float
-        Water held by a mass of dry starch, fibre and protein. [1]
-    archie_exponent : (n,) float
-        Exponent of a pack of grains. [1]
-    picture : (n,) float
-        Where on the way from a pack of grains (0) to a gel that ions enter (1) the dough lies. The share of the gel in
-        it is sin²(π/2 · picture): a dough is more likely near one of the two than halfway. [1]
-    walden_exponent : (n,) float
-        Power of viscosity with which ions slow down. [1]
-    air : (n,) float
-        Volume share of air. [1]
-    percolation : (n,) float
-        Volume share of liquid below which it forms no way through. [1]
-    mobile_single, mobile_double : (n,) float
-        Share of a flour's sodium and potassium, and of its magnesium and calcium, that is free to move. [1]
-    brine_error : (n,) float
-        How far the tables of conductivity are off, in their half-widths. [1]
-    dry_conductivity : (n,) float
-        Conductivity of flour and fat without free water. [S/m]
-    activity_error : (n,) float
-        How far water activity is off. [1]
-    scatter : (n,) float
-        How much better than its likes one batch conducts. [1]
-    """
-
-    bound_water: Array
-    archie_exponent: Array
-    picture: Array
-    walden_exponent: Array
-    air: Array
-    percolation: Array
-    mobile_single: Array
-    mobile_double: Array
-    brine_error: Array
-    dry_conductivity: Array
-    activity_error: Array
-    scatter: Array
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -100,6 +59,8 @@ class Chain:
     volume: Array
     liquid_share: Array
     charges: Mapping[str, Array]
+    fixed_charge: Array
+    """(n,) Charge of flour that took hydrogen up, which closes the charge of the ions and does not move. [mol/m³]"""
     ph: Array
     liquid_conductivity: Array
     mobility_left: Array
@@ -217,7 +178,8 @@ def follow(
     A dough lies between a pack of grains, whose bound water holds no ions and whose obstruction is φ^m, and a gel that
     ions enter, with φ·(φ/(2 - φ))²; in between, the logarithm of the obstruction goes linearly from one to the other,
     and so does the share of bound water that is open to ions. Crystal water counts as water. Table salt and potassium
-    chloride crowd each other out; every other salt saturates as if it were alone.
+    chloride crowd each other out; every other salt saturates as if it were alone, but flour helps cream of tartar to
+    dissolve by taking its hydrogen. Flour's protein holds the pH near flour's own (`Buffer`).
     """
     components = bowl.compounds(masses, moisture or {}, minerals or {})
     went_in, water = masses.sum(axis=0), components[INDEX["water"]]
@@ -236,12 +198,13 @@ def follow(
     solid[INDEX["water"]] = water - liquid_water
     rest = _specific_volumes() @ solid
     share = (1 - unknowns.air) * liquid / np.maximum(liquid + rest, _TINY)
-    charges, ph, strength = _ions(dissolved, liquid, there)
+    found, charges = _ions(dissolved, liquid, there, flour_buffer(components, liquid, unknowns))
+    ph = found.ph
     brine = mixed(charges, temperature)
     conductivity = brine.conductivity if charges else np.zeros_like(liquid)
     if charges and unknowns.brine_error.any():
         conductivity = conductivity * np.exp(unknowns.brine_error * width_of(brine, temperature))
-        ph = ph + unknowns.brine_error * ph_width(strength)
+        ph = ph + unknowns.brine_error * ph_width(found.strength)
     left = _mobility(dissolved, liquid_water, temperature, unknowns.walden_exponent)
     limit = obstruction_bound(share)
     kept = np.minimum(_kept(share, unknowns, gel) * unknowns.scatter, limit)
@@ -251,7 +214,7 @@ def follow(
         went_in=went_in, water_lost=lost, mass=components.sum(axis=0), bound_water=bound, free_water=water - bound,
         liquid_water=liquid_water, components=components, dissolved=dissolved,
         volume=(liquid + rest) / (1 - unknowns.air), liquid_share=share, charges=charges, ph=ph,
-        liquid_conductivity=conductivity, mobility_left=left, obstruction=kept, bound=limit,
+        fixed_charge=found.fixed, liquid_conductivity=conductivity, mobility_left=left, obstruction=kept, bound=limit,
         conductivity=conductivity * left * kept + unknowns.dry_conductivity,
         dry_conductivity=unknowns.dry_conductivity, hydration=poured / flour, temperature=temperature,
         activity_error=unknowns.activity_error, brine=brine,
@@ -266,6 +229,8 @@ def _dissolved(components: Array, water: Array, temperature: float, unknowns: Un
         both = {_ALL[row].key: components[row] for row in (_SALT, _POTASH)}
         held, _ = parted(both, water, temperature)
         dissolved[_SALT], dissolved[_POTASH] = held["sodium-chloride"], held["potassium-chloride"]
+    if components[_TARTAR].any() and components[_PROTEIN].any():
+        dissolved[_TARTAR] = more_tartar(components, dissolved[_TARTAR], unknowns)
     for rows, free in ((_PHOSPHATES[1], unknowns.mobile_single), (_PHOSPHATES[2], unknowns.mobile_double)):
         dissolved[rows] *= free
     return dissolved
@@ -283,18 +248,19 @@ def _specific_volumes() -> Array:
     return np.array([1 / each.density for each in _ALL])
 
 
-def _ions(dissolved: Array, volume: Array, there: list[int]) -> tuple[dict[str, Array], Array, Array]:
-    """Moles of charge of each ion in a cubic metre, pH, and ionic strength, from the compounds that are there."""
+def _ions(dissolved: Array, volume: Array, there: list[int], flour: Buffer | None) -> tuple[Acidity, dict[str, Array]]:
+    """How far acids give hydrogen away, and moles of charge of each ion in a cubic metre of the liquid."""
     if not there:
-        return {}, np.full_like(volume, 7.0), np.zeros_like(volume)
+        return Acidity(ph=np.full_like(volume, 7.0), charges={}, strength=0 * volume, fixed=0 * volume), {}
     ions, acids, valences, counts = _given(tuple(there))
     given = counts @ (dissolved[there] / np.maximum(volume, _TINY))
     strong = given[: len(ions)]
-    found = dissociated(dict(zip(acids, given[len(ions) :], strict=True)), valences @ strong, valences**2 @ strong / 2)
+    found = dissociated(dict(zip(acids, given[len(ions) :], strict=True)), valences @ strong, valences**2 @ strong / 2,
+                        flour)  # fmt: skip
     charges = dict(found.charges)
     for ion, each in zip(ions, np.abs(valences)[:, None] * strong, strict=True):
         charges[ion] = charges[ion] + each if ion in charges else each
-    return charges, found.ph, found.strength
+    return found, charges
 
 
 @lru_cache(1024)
@@ -311,14 +277,11 @@ def _given(there: tuple[int, ...]) -> tuple[tuple[str, ...], tuple[str, ...], Ar
 
 
 def _mobility(dissolved: Array, water: Array, temperature: float, exponent: Array) -> Array:
-    """Share of their mobility that ions keep in the dough's syrup. [1]"""
-    sugar = dissolved[[INDEX[key] for key in ("sucrose", "glucose", "fructose", "maltose")]].sum(axis=0)
-    glycerol = dissolved[INDEX["glycerol"]] + dissolved[INDEX["sorbitol"]]
-    if not (sugar.any() or glycerol.any()):
+    """Share of their mobility that ions keep in the dough's liquid, by all that thickens it but salts. [1]"""
+    thick = {_ALL[row].key: dissolved[row] for row in _THICKENING if dissolved[row].any()}
+    if not thick:
         return np.ones_like(water)
-    liquid = np.maximum(water, _TINY)
-    ratio = liquid_viscosity_ratio(sugar / (sugar + liquid), glycerol / (glycerol + liquid), temperature)
-    return mobility_left(ratio, exponent)
+    return mobility_left(liquid_thickening(np.maximum(water, _TINY), thick, temperature), exponent)
 
 
 def _kept(share: Array, unknowns: Unknowns, gel: Array) -> Array:
