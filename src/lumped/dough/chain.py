@@ -251,7 +251,8 @@ def _specific_volumes() -> Array:
 def _ions(dissolved: Array, volume: Array, there: list[int], flour: Buffer | None) -> tuple[Acidity, dict[str, Array]]:
     """How far acids give hydrogen away, and moles of charge of each ion in a cubic metre of the liquid."""
     if not there:
-        return Acidity(ph=np.full_like(volume, 7.0), charges={}, strength=0 * volume, fixed=0 * volume), {}
+        neutral = np.asarray(7.0 if flour is None else flour.rest, float) + 0 * volume
+        return Acidity(ph=neutral, charges={}, strength=0 * volume, fixed=0 * volume), {}
     ions, acids, valences, counts = _given(tuple(there))
     given = counts @ (dissolved[there] / np.maximum(volume, _TINY))
     strong = given[: len(ions)]
