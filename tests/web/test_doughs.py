@@ -129,7 +129,7 @@ async def test_a_swap_that_can_not_be_says_what_stands_in_the_way(kitchen):
         assert there(user, "blockers")
 
 
-@pytest.mark.parametrize(("what", "place"), [("salt", [0.5]), ("mix", [0.4, 0.4, 0.2])])
+@pytest.mark.parametrize(("what", "place"), [("salt", [0.3]), ("mix", [0.4, 0.4, 0.2])])
 async def test_touching_a_picture_reads_what_the_dough_does_there(kitchen, what, place):
     async with a_person(kitchen) as user:
         await user.open(paths.ask(what, SALT, {}))
