@@ -109,6 +109,15 @@ async def test_one_with_a_slash_in_its_name_has_a_page_in_the_pantry(kitchen, na
         await wait_for(lambda: there(user, "to-kept") and title in texts(user))
 
 
+async def test_a_packet_of_two_roles_offers_both_together_when_it_is_changed(kitchen):
+    document = an_own_flour(kitchen, role="body, binder").document
+    async with a_person(kitchen) as user:
+        await filling(user, paths.packet(document))
+        assert "body, binder" in options(user, "write-role")
+        await filling(user)
+        assert "body, binder" not in options(user, "write-role")
+
+
 async def test_a_changed_packet_is_its_next_revision(kitchen):
     document = an_own_flour(kitchen).document
     async with a_person(kitchen) as user:

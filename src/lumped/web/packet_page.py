@@ -77,6 +77,12 @@ class _PacketPage:
         if ", " in said.get("role", ""):
             roles.insert(0, (said["role"], said["role"]))
         one.choose("role", say("web-pantry-role"), [("", say("web-packet-role-none")), *roles], said.get("role", ""))
+        self._put_table(said)
+        self._put_serving(said)
+        self._put_allergens(said)
+
+    def _put_table(self, said: Mapping[str, str]) -> None:
+        one = self._filling
         Words("h2", say("web-packet-table"))
         Words("p", say("web-packet-table-hint"), "soft")
         one.choose("per", say("web-packet-per"), [(each, say(f"web-packet-per-{each.replace(' ', '-')}"))
@@ -92,12 +98,18 @@ class _PacketPage:
             one.choose("sodium_from", say("web-packet-sodium-from"), parts, said.get("sodium_from", ""))
         if any(said.get(name) for name in (*_RARE, "fibre_within", "sodium_from")):
             fold.props("open")
+
+    def _put_serving(self, said: Mapping[str, str]) -> None:
+        one = self._filling
         Words("h2", say("web-packet-serving"))
         with html.div().classes("figures-in"):
             one.write("serving_g", say("web-packet-serving-g"), said.get("serving_g", ""), inputmode="decimal")
             one.write("serving", say("web-packet-serving-measure"), said.get("serving", ""), maxlength=40)
         ways = [("", say("web-packet-unsaid")), *((each, each) for each in METHODS)]
         one.choose("filled", say("web-packet-filled"), ways, said.get("filled", ""))
+
+    def _put_allergens(self, said: Mapping[str, str]) -> None:
+        one = self._filling
         Words("h2", say("web-care-allergens"))
         hint = say("web-packet-none-hint")
         one.write("allergens", say("web-packet-allergens"), said.get("allergens", ""), hint=hint, maxlength=400)
