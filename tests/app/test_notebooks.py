@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from lumped.app import notebooks
+from lumped.app import gathering, notebooks, saving
 from lumped.app.outcomes import note_outcome
 from lumped.errors import InputError, RecipeError, SculptureError
 from lumped.notebook import open_notebook as open_plain
@@ -25,8 +25,8 @@ def test_the_settings_say_where_and_who(notebook, tmp_path):
 
 @pytest.mark.parametrize("path", sorted(DEMO.glob("*.toml")), ids=lambda path: path.stem)
 def test_every_demo_sculpture_comes_back_as_it_went_in(notebook, path):
-    saved = notebooks.save_file(notebook, path)
-    given = notebooks.given_from(notebook, saved)
+    saved = saving.save_file(notebook, path)
+    given = gathering.given_from(notebook, saved)
     assert tomllib.loads(given.text) == tomllib.loads(path.read_text("utf-8"))
     for name, text in given.recipes.items():
         assert tomllib.loads(text) == tomllib.loads((DEMO / name).read_text("utf-8"))
@@ -34,23 +34,23 @@ def test_every_demo_sculpture_comes_back_as_it_went_in(notebook, path):
 
 
 def test_a_sculpture_keeps_the_recipe_that_it_was_saved_with(notebook):
-    saved = notebooks.save_file(notebook, LIGHT)
+    saved = saving.save_file(notebook, LIGHT)
     recipe = notebook.find("Ropewalk salt dough")
     body = dict(notebook.body(recipe))
     notebook.save("recipe", {**body, "temperature_degC": 30.0}, document=recipe.document)
-    (text,) = notebooks.given_from(notebook, saved).recipes.values()
+    (text,) = gathering.given_from(notebook, saved).recipes.values()
     assert tomllib.loads(text) == tomllib.loads(SALT.read_text("utf-8"))
 
 
 def test_the_same_recipe_is_saved_once_and_a_changed_one_as_its_next_revision(notebook, tmp_path):
-    notebooks.save_file(notebook, LIGHT)
-    notebooks.save_file(notebook, DEMO / "ebb-light.toml")
+    saving.save_file(notebook, LIGHT)
+    saving.save_file(notebook, DEMO / "ebb-light.toml")
     assert len(notebook.entries(kind="recipe")) == 1
     (tmp_path / "recipes").mkdir()
     (tmp_path / LIGHT.name).write_text(LIGHT.read_text("utf-8"), "utf-8")
     changed = SALT.read_text("utf-8").replace("temperature_degC = 20", "temperature_degC = 25")
     (tmp_path / "recipes" / SALT.name).write_text(changed, "utf-8")
-    again = notebooks.save_file(notebook, tmp_path / LIGHT.name)
+    again = saving.save_file(notebook, tmp_path / LIGHT.name)
     assert [each.number for each in notebook.entries(kind="recipe")] == [2]
     assert again.number == 2
     assert again.hash == notebook.revision(again.document, 1).hash
@@ -58,9 +58,9 @@ def test_the_same_recipe_is_saved_once_and_a_changed_one_as_its_next_revision(no
 
 
 def test_a_file_goes_on_with_the_document_of_its_title_unless_a_new_one_is_wanted(notebook):
-    first = notebooks.save_file(notebook, SALT)
-    assert notebooks.save_file(notebook, SALT).document == first.document
-    assert notebooks.save_file(notebook, SALT, new=True).document != first.document
+    first = saving.save_file(notebook, SALT)
+    assert saving.save_file(notebook, SALT).document == first.document
+    assert saving.save_file(notebook, SALT, new=True).document != first.document
 
 
 def test_what_cannot_be_read_is_not_saved(notebook, tmp_path):
@@ -71,10 +71,10 @@ def test_what_cannot_be_read_is_not_saved(notebook, tmp_path):
     ):
         (tmp_path / "mine.toml").write_text(text, "utf-8")
         with pytest.raises((InputError, SculptureError), match=words):
-            notebooks.save_file(notebook, tmp_path / "mine.toml")
+            saving.save_file(notebook, tmp_path / "mine.toml")
     (tmp_path / "mine.toml").write_text(SALT.read_text("utf-8").replace("table-salt", "stardust"), "utf-8")
     with pytest.raises(RecipeError, match="stardust"):
-        notebooks.save_file(notebook, tmp_path / "mine.toml")
+        saving.save_file(notebook, tmp_path / "mine.toml")
     assert notebook.entries() == ()
 
 
@@ -82,7 +82,7 @@ def test_a_recipe_that_did_not_come_along_is_named(notebook, tmp_path):
     path = tmp_path / "mine.toml"
     path.write_text(LIGHT.read_text("utf-8").replace("ropewalk-salt", "attic-salt"), "utf-8")
     with pytest.raises(InputError, match="attic-salt"):
-        notebooks.save_file(notebook, path)
+        saving.save_file(notebook, path)
     assert notebook.entries() == ()
 
 
@@ -90,7 +90,7 @@ LAMP = {"part": "light", "kind": "lamp", "states": ["dim", "barely-lit", "dark"]
 
 
 def test_export_and_bringing_in_keep_everything(notebook, tmp_path):
-    light = notebooks.save_file(notebook, LIGHT)
+    light = saving.save_file(notebook, LIGHT)
     note_outcome(notebook, light, LAMP, "dark", effort="full")
     for name in ("plain", "packed.zip", "bundle.json", "copy.sqlite"):
         if name.endswith(".sqlite"):
@@ -109,11 +109,11 @@ def test_an_export_says_what_it_can_be_written_as(notebook, tmp_path):
 
 
 def test_a_story_of_several_lines_stays_readable_in_the_file(notebook):
-    text = notebooks.file_text(notebook, notebooks.save_file(notebook, SALT))
+    text = gathering.file_text(notebook, saving.save_file(notebook, SALT))
     assert 'story = """\n' in text
     assert tomllib.loads(text) == tomllib.loads(SALT.read_text("utf-8"))
     odd = notebook.save("note", {"title": "x", "text": "a\r\nb\n\r"})
-    assert tomllib.loads(notebooks.file_text(notebook, odd))["text"] == "a\r\nb\n\r"
+    assert tomllib.loads(gathering.file_text(notebook, odd))["text"] == "a\r\nb\n\r"
 
 
 def test_another_notebook_is_taken_in_and_left_as_it_was(notebook, tmp_path):
@@ -128,6 +128,6 @@ def test_another_notebook_is_taken_in_and_left_as_it_was(notebook, tmp_path):
 
 
 def test_a_title_in_other_letters_is_the_same_document(notebook, tmp_path):
-    first = notebooks.save_file(notebook, SALT)
+    first = saving.save_file(notebook, SALT)
     (tmp_path / "mine.toml").write_text(SALT.read_text("utf-8").replace("Ropewalk salt", "  ROPEWALK salt"), "utf-8")
-    assert notebooks.save_file(notebook, tmp_path / "mine.toml").document == first.document
+    assert saving.save_file(notebook, tmp_path / "mine.toml").document == first.document

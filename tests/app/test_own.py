@@ -6,11 +6,12 @@ from dataclasses import replace
 import pytest
 from tests.app.older import older_notebook
 
-from lumped.app import notebooks
+from lumped.app import gathering, notebooks, saving
 from lumped.app.beside import beside
 from lumped.app.given import Given
+from lumped.app.labels import foreign_words, shop_of
 from lumped.app.named import dough_of, named, named_in
-from lumped.app.own import batch_of, foreign_words, recipe_of, shop_of, taught
+from lumped.app.own import batch_of, recipe_of, taught
 from lumped.app.settings import Settings
 from lumped.app.shelf import Shelf
 from lumped.errors import InputError, RecipeError
@@ -68,36 +69,36 @@ def files(tmp_path):
 
 
 def saved_all(notebook, files):
-    return [notebooks.save_file(notebook, files / f"{name}.toml") for name in ("label", "slipway", "batch")]
+    return [saving.save_file(notebook, files / f"{name}.toml") for name in ("label", "slipway", "batch")]
 
 
 def test_every_kind_comes_back_as_the_file_that_it_was(notebook, files):
     for revision, text in zip(saved_all(notebook, files), (LABEL, RECIPE, BATCH), strict=True):
-        assert tomllib.loads(notebooks.file_text(notebook, revision)) == tomllib.loads(text)
+        assert tomllib.loads(gathering.file_text(notebook, revision)) == tomllib.loads(text)
 
 
 def test_a_batch_refers_to_its_recipe_and_that_to_its_ingredient(notebook, files):
     label, recipe, batch = saved_all(notebook, files)
     assert recipe.links == {"Corner flour": label.reference}
     assert batch.links == {"slipway.toml": recipe.reference, "Corner flour": label.reference}
-    given = notebooks.given_from(notebook, batch)
+    given = gathering.given_from(notebook, batch)
     assert batch_of(given).recipe.mass_of("corner-flour") == pytest.approx(0.148)
 
 
 def test_an_ingredient_that_nobody_knows_is_named(notebook, files):
     with pytest.raises(RecipeError, match="no ingredient “corner-flour”"):
-        notebooks.save_file(notebook, files / "slipway.toml")
+        saving.save_file(notebook, files / "slipway.toml")
     with pytest.raises(RecipeError, match="no ingredient “corner-flour”"):
-        notebooks.save_file(notebook, files / "batch.toml")
+        saving.save_file(notebook, files / "batch.toml")
     assert notebook.entries() == ()
 
 
 def test_a_recipe_keeps_the_label_that_it_was_saved_with_until_it_is_saved_again(notebook, files):
     _, recipe, _ = saved_all(notebook, files)
     (files / "label.toml").write_text(LABEL.replace("salt_g = 0.02", "salt_g = 1.0"), "utf-8")
-    changed = notebooks.save_file(notebook, files / "label.toml")
-    assert "0.02" in notebooks.given_from(notebook, recipe).labels["Corner flour"]
-    assert notebooks.save_file(notebook, files / "slipway.toml").links == {"Corner flour": changed.reference}
+    changed = saving.save_file(notebook, files / "label.toml")
+    assert "0.02" in gathering.given_from(notebook, recipe).labels["Corner flour"]
+    assert saving.save_file(notebook, files / "slipway.toml").links == {"Corner flour": changed.reference}
 
 
 def test_batches_of_all_revisions_of_a_recipe_teach_in_the_order_of_their_days(notebook, files):
@@ -106,8 +107,8 @@ def test_batches_of_all_revisions_of_a_recipe_teach_in_the_order_of_their_days(n
     earlier = BATCH.replace('"Friday"', '"Tuesday"').replace("05-08", "05-05").replace("feel = 2\n", "")
     for text in (later, earlier):
         (files / "batch.toml").write_text(text, "utf-8")
-        notebooks.save_file(notebook, files / "batch.toml")
-    given = notebooks.with_batches(notebook, notebooks.given_from(notebook, recipe), recipe.document)
+        saving.save_file(notebook, files / "batch.toml")
+    given = gathering.with_batches(notebook, gathering.given_from(notebook, recipe), recipe.document)
     assert [tomllib.loads(each.text)["title"] for each in given.batches] == ["Tuesday", "Friday", "Monday"]
     found = taught(given, recipe_of(given))
     assert len(found.lessons.calibration.batches) == 3
@@ -118,8 +119,8 @@ def test_batches_of_all_revisions_of_a_recipe_teach_in_the_order_of_their_days(n
 def test_a_batch_that_contradicts_its_recipe_teaches_nothing_and_is_told(notebook, files):
     _, recipe, _ = saved_all(notebook, files)
     (files / "batch.toml").write_text(BATCH.replace("Friday", "Slip").replace("= 0.2\n", "= 90\n"), "utf-8")
-    notebooks.save_file(notebook, files / "batch.toml")
-    given = notebooks.with_batches(notebook, notebooks.given_from(notebook, recipe), recipe.document)
+    saving.save_file(notebook, files / "batch.toml")
+    given = gathering.with_batches(notebook, gathering.given_from(notebook, recipe), recipe.document)
     found = taught(given, recipe_of(given))
     assert len(found.lessons.calibration.batches) == 1
     assert any("Slip" in words for words in found.words)
@@ -130,22 +131,22 @@ def test_a_batch_that_teaches_nothing_is_named(notebook, files):
     recipe = notebook.find("slipway dough")
     plain = BATCH[: BATCH.index("[measured]")].replace("feel = 2\n", "").replace("Friday", "Idle")
     (files / "batch.toml").write_text(plain, "utf-8")
-    notebooks.save_file(notebook, files / "batch.toml")
-    given = notebooks.with_batches(notebook, notebooks.given_from(notebook, recipe), recipe.document)
+    saving.save_file(notebook, files / "batch.toml")
+    given = gathering.with_batches(notebook, gathering.given_from(notebook, recipe), recipe.document)
     assert "teach nothing here" in taught(given, recipe_of(given)).words[-1]
 
 
 def test_a_removed_batch_teaches_no_more(notebook, files):
     _, recipe, batch = saved_all(notebook, files)
     notebook.remove(batch.document)
-    assert notebooks.batches_of(notebook, recipe.document) == ()
+    assert gathering.batches_of(notebook, recipe.document) == ()
 
 
 def test_an_ohmmeter_is_refused_in_the_notebook_too(notebook, files):
     saved_all(notebook, files)
     (files / "batch.toml").write_text(BATCH.replace("four-needles-ac", "two-wire-dc"), "utf-8")
     with pytest.raises(RecipeError, match="from an ohmmeter with two probes is no resistivity"):
-        notebooks.save_file(notebook, files / "batch.toml")
+        saving.save_file(notebook, files / "batch.toml")
 
 
 @pytest.mark.parametrize("day", ['"in May"', "2026-05-08T10:00:00", "20260508"])
@@ -153,13 +154,13 @@ def test_the_day_of_a_batch_is_a_day(notebook, files, day):
     saved_all(notebook, files)
     (files / "batch.toml").write_text(BATCH.replace("2026-05-08", day), "utf-8")
     with pytest.raises(RecipeError, match=r"Write the day alone, as in 2026-05-08\."):
-        notebooks.save_file(notebook, files / "batch.toml")
+        saving.save_file(notebook, files / "batch.toml")
 
 
 def test_revisions_of_a_batch_are_compared_by_ingredient(notebook, files):
     *_, batch = saved_all(notebook, files)
     (files / "batch.toml").write_text(BATCH.replace("148", "150").replace("feel = 2", "feel = 3"), "utf-8")
-    after = notebooks.save_file(notebook, files / "batch.toml")
+    after = saving.save_file(notebook, files / "batch.toml")
     lines = [each.text for each in notebook.compare(batch, after)]
     assert lines == ["feel: 2 → 3", "weighed › “Corner flour” › amount: 148 g → 150 g"]
     assert notebook.restore(batch.document, 1).links == batch.links
@@ -171,16 +172,16 @@ def test_a_bundle_takes_all_of_it_along(notebook, files, tmp_path):
     with open_plain(tmp_path / "other.sqlite") as other:
         notebooks.bring_in(other, tmp_path / "all.json")
         assert other.contents().fingerprint == notebook.contents().fingerprint
-        assert notebooks.given_from(other, other.find("Friday")).labels
+        assert gathering.given_from(other, other.find("Friday")).labels
 
 
 def test_a_table_of_packets_becomes_ingredients_all_or_none(notebook):
     table = "title,like,salt_g,allergens\nour salt,table-salt,99.8,none\nmy salt,table-salt,99,none\n"
-    assert [each.title for each in notebooks.save_labels(notebook, table, "a.csv")] == ["our salt", "my salt"]
-    again = notebooks.save_labels(notebook, table, "a.csv")
+    assert [each.title for each in saving.save_labels(notebook, table, "a.csv")] == ["our salt", "my salt"]
+    again = saving.save_labels(notebook, table, "a.csv")
     assert [each.number for each in again] == [1, 1]
     with pytest.raises(InputError, match="stardust"):
-        notebooks.save_labels(notebook, table.replace("table-salt,99,", "stardust,99,"), "a.csv")
+        saving.save_labels(notebook, table.replace("table-salt,99,", "stardust,99,"), "a.csv")
     assert len(notebook.entries(kind="ingredient")) == 2
 
 
@@ -225,8 +226,8 @@ def test_a_batch_of_such_an_ingredient_teaches_nothing_and_is_told(notebook, wit
 
 def given_with(notebook, batch):
     """The recipe with one of its batches."""
-    recipe = notebooks.given_from(notebook, notebook.find("slipway dough"))
-    return replace(recipe, batches=(notebooks.given_from(notebook, notebook.find(batch)),))
+    recipe = gathering.given_from(notebook, notebook.find("slipway dough"))
+    return replace(recipe, batches=(gathering.given_from(notebook, notebook.find(batch)),))
 
 
 def test_a_recipe_file_that_names_it_is_told_why(notebook, with_sand, files, tmp_path):
@@ -265,9 +266,9 @@ def test_words_of_the_handbook_are_nobodys_own():
 
 @pytest.mark.parametrize("word", ["Corner Flour", "córner-flour", "CORNER  FLOUR"])
 def test_an_own_ingredient_is_found_however_it_is_written(notebook, files, word):
-    notebooks.save_file(notebook, files / "label.toml")
+    saving.save_file(notebook, files / "label.toml")
     (files / "slipway.toml").write_text(RECIPE.replace("corner-flour", word), "utf-8")
-    assert "Corner flour" in notebooks.save_file(notebook, files / "slipway.toml").links
+    assert "Corner flour" in saving.save_file(notebook, files / "slipway.toml").links
 
 
 def test_a_word_of_the_handbook_is_nobodys_own_with_or_without_accents():

@@ -6,7 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from lumped.app.notebooks import open_notebook, save_file
+from lumped.app.notebooks import open_notebook
+from lumped.app.saving import save_file
 from lumped.cli import main
 
 RECIPES = Path(__file__).parents[2] / "demo/recipes"

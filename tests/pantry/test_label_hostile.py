@@ -2,7 +2,7 @@
 
 import pytest
 
-from lumped.app import notebooks
+from lumped.app import notebooks, saving
 from lumped.errors import InputError
 from lumped.notebook import open_notebook
 from lumped.pantry.label_file import read_label_toml
@@ -59,5 +59,5 @@ def test_one_bad_line_of_many_saves_none(tmp_path):
     table = "title,like,salt_g\n" + "".join(f"salt {k},table-salt,99\n" for k in range(40)) + "=1+1,table-salt,99\n"
     with open_notebook(tmp_path / "book.sqlite", kinds=notebooks.kinds()) as notebook:
         with pytest.raises(InputError, match="line 42"):
-            notebooks.save_labels(notebook, table, "a.csv")
+            saving.save_labels(notebook, table, "a.csv")
         assert notebook.entries() == ()

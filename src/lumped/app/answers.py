@@ -53,7 +53,7 @@ def answered(given: Given, report: Report) -> dict[str, Any]:
 
 def sketched(given: Given, report: Report) -> dict[str, str]:
     """Draw a sculpture that is not judged yet: SVG by view and theme ("dough-light")."""
-    from lumped.app.own import shop_of
+    from lumped.app.labels import shop_of
     from lumped.picture import View, sculpture_svg
     from lumped.sculpt import read_sculpture
 

@@ -8,7 +8,8 @@ from lumped.app.asking import Question
 from lumped.app.care import tended
 from lumped.app.care_rows import dose_rows, metal_rows, packets_to_read, standing
 from lumped.app.given import Given
-from lumped.app.own import recipe_of, shop_of
+from lumped.app.labels import shop_of
+from lumped.app.own import recipe_of
 from lumped.app.sources import told_of
 from lumped.texts import say
 

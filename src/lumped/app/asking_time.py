@@ -11,7 +11,7 @@ from lumped.app.named import named_in
 from lumped.app.sources import told_of
 
 if TYPE_CHECKING:
-    from lumped.app.lasting import Dried
+    from lumped.app.drying import Dried
     from lumped.quantities import Provenance, Value
 
 __all__ = ["cooled_told", "dried_told", "kept_told", "refreshed_told"]
@@ -27,7 +27,7 @@ def dried_told(
     given : Given
         The recipe.
     shape, cover, draught : str
-        Words of `app.lasting.SHAPES`, and of the engine's covers and draughts.
+        Words of `app.drying.SHAPES`, and of the engine's covers and draughts.
     thick, room, humidity, hours : str
         Such as "12 mm", "21 °C", "45 %", "24".
 
@@ -41,7 +41,7 @@ def dried_told(
     RecipeError, InputError, SolverError
         If the recipe, the piece, the room or the time can't be, or it can't be followed so long.
     """
-    from lumped.app.lasting import dried, drying_columns, drying_rows, surroundings
+    from lumped.app.drying import dried, drying_columns, drying_rows, surroundings
     from lumped.picture.drying_picture import drying_svg
     from lumped.quantities import with_unit
 
@@ -86,7 +86,7 @@ def refreshed_told(given: Given, weighed: str, now: str) -> dict[str, Any]:
     RecipeError, InputError
         If the recipe can't be, or the weights can't be.
     """
-    from lumped.app.lasting import refreshed
+    from lumped.app.refreshing import refreshed
     from lumped.texts import say
 
     before, after = (_read(each, "mass", "g") for each in (weighed, now))

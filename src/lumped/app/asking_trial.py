@@ -4,7 +4,8 @@ from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
-from lumped.app.own import kneading_of, shop_of
+from lumped.app.labels import shop_of
+from lumped.app.own import kneading_of
 from lumped.app.sources import opened, told_of
 from lumped.app.trial import LAMP, PACK, SCREWS
 

@@ -13,7 +13,8 @@ from typing import TYPE_CHECKING, Any
 import tomli_w
 
 from lumped.app.given import Given, along, plain_name
-from lumped.app.own import batch_of, document_of, recipe_of, shop_of
+from lumped.app.labels import document_of, shop_of
+from lumped.app.own import batch_of, recipe_of
 from lumped.errors import InputError, LumpedError, RecipeError
 from lumped.texts import say
 

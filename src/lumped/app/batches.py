@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Any
 from lumped.app.asking import Question
 from lumped.app.batch_form import goes_in, recipe_along, taken_words
 from lumped.app.given import Given
-from lumped.app.own import batch_of, document_of, kneading_of, recipe_of, shop_of, taught
+from lumped.app.labels import document_of, shop_of
+from lumped.app.own import batch_of, kneading_of, recipe_of, taught
 from lumped.app.sources import opened, told_of
 from lumped.texts import say
 

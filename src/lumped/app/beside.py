@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 from lumped.app.asking import Question
 from lumped.app.given import Given, names_file
-from lumped.app.own import left_out_words, recipe_of, shop_of, sound_labels
+from lumped.app.labels import left_out_words, shop_of, sound_labels
+from lumped.app.own import recipe_of
 from lumped.app.pricing import known_prices
 from lumped.app.sources import told_of
 from lumped.app.uses import shop_with
@@ -94,7 +95,8 @@ def _from_notebook(places: Sequence[str], settings: "Settings | None") -> tuple[
 
     The newest of an ingredient goes before the one that a recipe was saved with, if it can be read.
     """
-    from lumped.app.notebooks import given_from, open_notebook, own_labels
+    from lumped.app.gathering import given_from, own_labels
+    from lumped.app.notebooks import open_notebook
 
     found = {}
     with open_notebook(settings=settings, begin=False) as notebook:

@@ -13,7 +13,7 @@ from typing import Any
 import tomli_w
 
 from lumped.app.given import Given
-from lumped.app.own import shop_of
+from lumped.app.labels import shop_of
 from lumped.errors import InputError
 
 __all__ = ["amounts_in", "changed", "changes_to", "names_in", "names_of_keys"]

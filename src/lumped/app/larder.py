@@ -8,7 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
-from lumped.app.own import label_trouble, shop_of, sound_labels
+from lumped.app.labels import label_trouble, shop_of, sound_labels
 from lumped.app.pantry import LANGUAGES, looked_up
 from lumped.app.sources import told_of
 from lumped.texts import say

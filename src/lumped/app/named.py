@@ -10,7 +10,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given, names_file
-from lumped.app.own import learnt_words, recipe_of, shop_of, taught
+from lumped.app.labels import shop_of
+from lumped.app.own import learnt_words, recipe_of, taught
 
 if TYPE_CHECKING:
     from lumped.app.settings import Settings
@@ -87,7 +88,8 @@ def named(
     """
     if all(map(names_file, (place, *batches))):
         return named_by_files(Path(place), batches=[Path(each) for each in batches], labels=labels)
-    from lumped.app.notebooks import gathered, open_notebook
+    from lumped.app.gathering import gathered
+    from lumped.app.notebooks import open_notebook
 
     with open_notebook(settings=settings, begin=False) as notebook:
         given, left_out = gathered(notebook, place, batches=batches, labels=labels)

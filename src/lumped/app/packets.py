@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 import tomli_w
 
 from lumped.app.given import Given, plain_name
-from lumped.app.own import document_of
+from lumped.app.labels import document_of
 from lumped.errors import InputError, LumpedError
 from lumped.texts import say
 

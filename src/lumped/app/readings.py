@@ -10,7 +10,8 @@ from math import log, pi
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
-from lumped.app.own import kneading_of, shop_of, taught
+from lumped.app.labels import shop_of
+from lumped.app.own import kneading_of, taught
 from lumped.app.pricing import known_prices
 
 if TYPE_CHECKING:

@@ -25,7 +25,8 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
         `dough` as JSON shows it; `batches`, what was learnt of it, in words; `steps`, `narrower` and `what_if` (key,
         words and figure); `ingredients` (name and what is added by feel); `cautions`; `method`, `temperature`, `story`.
     """
-    from lumped.app.own import recipe_of, shop_of, taught
+    from lumped.app.labels import shop_of
+    from lumped.app.own import recipe_of, taught
     from lumped.dough import knead
     from lumped.dough.safety import caution
     from lumped.dough.what_if import what_if

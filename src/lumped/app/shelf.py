@@ -4,107 +4,27 @@ The app starts and goes on without a notebook; each use says in words what keeps
 """
 
 import threading
-import tomllib
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
-import tomli_w
-
-from lumped.app.given import Given, along, plain_name, references
-from lumped.app.notebooks import (
-    file_text,
-    given_from,
-    open_notebook,
-    own_labels,
-    place_of,
-    save_given,
-    save_labels,
-    titled_document,
-    with_batches,
-)
+from lumped.app.gathering import given_from, own_labels, says_just
+from lumped.app.given import Given, plain_name
+from lumped.app.kept import Kept, Leaf, Where, kept_in
+from lumped.app.labels import sound_labels, usable_labels
+from lumped.app.notebooks import open_notebook, place_of
 from lumped.app.outcomes import Outcome, note_outcome, outcomes_of
-from lumped.app.own import batch_of, sound_labels, usable_labels
+from lumped.app.own import batch_of
+from lumped.app.saving import save_given, save_labels, titled_document
 from lumped.app.settings import Settings
+from lumped.app.titles import titled
 from lumped.errors import LumpedError, NotebookError
-from lumped.notebook import DERIVED, Entry, Notebook, Reference, Revision
+from lumped.notebook import Entry, Notebook, Reference, Revision
 
-__all__ = ["Kept", "Leaf", "Related", "Shelf", "Where", "kind_in", "same_but_title", "title_in", "titled"]
+__all__ = ["Shelf"]
 
 PATIENCE = 5.0  # s that a page waits for another program that writes
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Where:
-    """Where the notebook lies, who writes in it, and whether it is there and can be written."""
-
-    place: str
-    folder: str
-    who: str
-    there: bool
-    read_only: bool
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Leaf:
-    """A document in a list; a sculpture that can be read comes as `given`, to be drawn."""
-
-    entry: Entry
-    given: Given | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Related:
-    """A revision of another document: made from this one, or used by it."""
-
-    document: str
-    kind: str
-    title: str
-    number: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Kept:
-    """A document of the notebook as a page shows it.
-
-    Parameters
-    ----------
-    revision : Revision
-        The revision that is looked at.
-    history : tuple of Revision
-        All revisions, the first first.
-    given : Given or None
-        A document as the workers take it, with what it names; None if it is of a kind without files, or removed.
-    text : str
-        The document as a file; empty if it is removed.
-    outcomes : tuple of Outcome
-        What was noted of a sculpture.
-    made_from : Related or None
-        What it was derived from.
-    made_into, used_by, uses : tuple of Related
-        What was derived from it; what refers to it; what it refers to.
-    """
-
-    revision: Revision
-    history: tuple[Revision, ...]
-    given: Given | None
-    text: str
-    outcomes: tuple[Outcome, ...]
-    made_from: Related | None
-    made_into: tuple[Related, ...]
-    used_by: tuple[Related, ...]
-    uses: tuple[Related, ...]
-
-    @property
-    def newest(self) -> Revision:
-        """The newest revision."""
-        return self.history[-1]
-
-    @property
-    def old(self) -> bool:
-        """Whether it has gone on since."""
-        return self.revision.number < self.newest.number
 
 
 class Shelf:
@@ -226,21 +146,7 @@ class Shelf:
             If the notebook can't be read, or a newer Lumped wrote it.
         """
         with self.opened() as notebook:
-            history = notebook.history(document)
-            revision = history[-1] if number is None else notebook.revision(document, number)
-            linking = notebook.linking_to(document)
-            derived = [each for each in linking if _of(document, each.links.get(DERIVED))]
-            using = [each for each in linking if each not in derived and each.kind != "outcome"]
-            uses = [target for name, target in revision.links.items() if name != DERIVED]
-            origin = revision.links.get(DERIVED)
-            return Kept(
-                revision=revision, history=history, given=_given(notebook, revision),
-                text="" if revision.removed else file_text(notebook, revision),
-                outcomes=outcomes_of(notebook, document) if revision.kind == "sculpture" else (),
-                made_from=_related(notebook.referred(origin)) if origin is not None else None,
-                made_into=tuple(map(_related, derived)), used_by=tuple(map(_related, using)),
-                uses=tuple(_related(notebook.referred(each)) for each in uses),
-            )  # fmt: skip
+            return kept_in(notebook, document, number)
 
     def keep(
         self,
@@ -262,7 +168,7 @@ class Shelf:
         with self.opened(begin=True) as notebook:
             if document is not None:
                 newest = notebook.revision(document)
-                if after in (None, newest.number) and _says(notebook, newest, titled(given, title)):
+                if after in (None, newest.number) and says_just(notebook, newest, titled(given, title)):
                     return newest
             return save_given(
                 notebook, given, document=document, title=title, note=note, derived_from=derived_from, after=after
@@ -338,7 +244,7 @@ class Shelf:
         """
         with self.opened(begin=True) as notebook:
             history = notebook.history(document) if document is not None else ()
-            there = [each for each in reversed(history) if _says(notebook, each, given)]
+            there = [each for each in reversed(history) if says_just(notebook, each, given)]
             sculpture = there[0] if there else save_given(notebook, given, document=document, after=after, note=note)
             return sculpture, note_outcome(notebook, sculpture, part, happened, effort=effort)
 
@@ -372,89 +278,3 @@ class Shelf:
             if number is None:
                 number = next(each.number for each in reversed(notebook.history(document)) if not each.removed)
             return notebook.restore(document, number)
-
-
-def _given(notebook: Notebook, revision: Revision) -> Given | None:
-    if revision.removed or revision.kind not in ("sculpture", "recipe", "batch", "ingredient"):
-        return None
-    given = given_from(notebook, revision)
-    if revision.kind != "recipe":
-        return given
-    return with_batches(notebook, given, revision.document)
-
-
-def _of(document: str, target: Reference | None) -> bool:
-    return target is not None and target.document == document
-
-
-def _related(revision: Revision) -> Related:
-    return Related(document=revision.document, kind=revision.kind, title=revision.title, number=revision.number)
-
-
-def _says(notebook: Notebook, revision: Revision, given: Given) -> bool:
-    """Whether a revision says just this, with the same recipes."""
-    if revision.removed:
-        return False
-    kept = given_from(notebook, revision) if revision.kind != "outcome" else None
-    if kept is None or tomllib.loads(kept.text) != tomllib.loads(given.text):
-        return False
-    if any(_parsed(given.labels.get(name, text)) != _parsed(text) for name, text in kept.labels.items()):
-        return False
-    names = references(given.text)
-    return all(_parsed(along(kept, name)) == _parsed(along(given, name)) for name in names)
-
-
-def _parsed(text: str | None) -> dict[str, Any]:
-    return tomllib.loads(text or "")
-
-
-def title_in(given: Given) -> str:
-    """Give the title that a file says; its name if it says none or can't be read.
-
-    Examples
-    --------
-    >>> title_in(Given(name="a.toml", text="title = 'Quay'")), title_in(Given(name="a.toml", text="?"))
-    ('Quay', 'a')
-    """
-    with suppress(tomllib.TOMLDecodeError, RecursionError):
-        title = tomllib.loads(given.text).get("title")
-        if isinstance(title, str) and title:
-            return title
-    return given.name.removesuffix(".toml")
-
-
-def kind_in(text: str) -> str:
-    """Give the kind that a file says; nothing if it can't be read.
-
-    Examples
-    --------
-    >>> kind_in("kind = 'recipe'"), kind_in("?")
-    ('recipe', '')
-    """
-    try:
-        return str(tomllib.loads(text).get("kind", ""))
-    except (tomllib.TOMLDecodeError, RecursionError):
-        return ""
-
-
-def titled(given: Given, title: str) -> Given:
-    """Give the same under another title; as it is if that is empty or already its title."""
-    try:
-        document = tomllib.loads(given.text)
-    except (tomllib.TOMLDecodeError, RecursionError):
-        return given
-    if not title or document.get("title") == title:
-        return given
-    return replace(given, name=f"{plain_name(title)}.toml", text=tomli_w.dumps(document | {"title": title}))
-
-
-def same_but_title(one: str, other: str) -> bool:
-    """Tell whether two files say the same, whatever their titles.
-
-    Examples
-    --------
-    >>> same_but_title("title = 'a'", "title = 'b'"), same_but_title("b = 1", "b = 2")
-    (True, False)
-    """
-    first, second = (tomllib.loads(text) | {"title": ""} for text in (one, other))
-    return first == second

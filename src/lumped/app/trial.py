@@ -1,21 +1,32 @@
 """A one-minute go or no-go test of a batch: what a lamp shows through a mould with two screws, and what that means."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from lumped.app.trial_words import (
+    LAMP,
+    PACK,
+    SCREWS,
+    figure_text,
+    in_hundred,
+    on_the_card,
+    passing,
+    steps_of,
+    whether_it_tells,
+    zone_text,
+)
 from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.dough.kneading import Kneading
     from lumped.pantry import Pantry
     from lumped.quantities import Value
-    from lumped.verdict.trial import Line, Seen
+    from lumped.verdict.trial import Seen
 
 __all__ = ["LAMP", "PACK", "SCREWS", "Trial", "trial", "tried"]
 
-LAMP, PACK, SCREWS = "lamp-red", "pack-4aa-alkaline", "screw-stainless-3mm"
 _ALIKE = 0.5  # of the batches with a mistake; if more look faint, faint is no good sign
 
 
@@ -65,7 +76,7 @@ class Trial:
     @property
     def expected(self) -> str:
         """What good batches look like."""
-        return say(f"trial-expect-{self.kind}", **_hundred(self.seen.good))
+        return say(f"trial-expect-{self.kind}", **in_hundred(self.seen.good))
 
     @property
     def lights(self) -> tuple[tuple[str, str], ...]:
@@ -74,7 +85,7 @@ class Trial:
         A light that lamps never show stands at "" with its reason.
         """
         seen, kind = self.seen, self.kind
-        ends = {"below": _figure(seen.bright_below.mean), "above": _figure(seen.dark_above.mean)}
+        ends = {"below": figure_text(seen.bright_below.mean), "above": figure_text(seen.dark_above.mean)}
         no = "bright" if seen.go == "dark" else "dark"
         alike = "-bad" if seen.bad["faint"] >= _ALIKE else ""
         between = say(f"trial-say-between-{kind}{alike}", bad=self.mistake)
@@ -82,9 +93,9 @@ class Trial:
         if seen.dark_above.mean == 0:
             return (("", say("trial-zone-always-dark")),)
         if seen.bright_below.mean == 0:
-            rest = ("faint", _zone("faint-first", ends, between)), ("dark", _zone("dark", ends, what["dark"]))
+            rest = ("faint", zone_text("faint-first", ends, between)), ("dark", zone_text("dark", ends, what["dark"]))
             return ("", say("trial-zone-never-bright")), *rest
-        return tuple((state, _zone(state, ends, what[state])) for state in ("bright", "faint", "dark"))
+        return tuple((state, zone_text(state, ends, what[state])) for state in ("bright", "faint", "dark"))
 
     @property
     def zones(self) -> tuple[str, ...]:
@@ -96,19 +107,19 @@ class Trial:
         """How far the borders between the zones lie apart, from lamp to lamp and eye to eye."""
         bright, dark = self.seen.bright_below, self.seen.dark_above
         return say(
-            "trial-spread", bright_low=_figure(bright.low), bright_high=_figure(bright.high),
-            dark_low=_figure(dark.low), dark_high=_figure(dark.high),
+            "trial-spread", bright_low=figure_text(bright.low), bright_high=figure_text(bright.high),
+            dark_low=figure_text(dark.low), dark_high=figure_text(dark.high),
         )  # fmt: skip
 
     @property
     def worth(self) -> tuple[str, ...]:
         """What batches with a mistake look like, whether the test can tell, and what tells better."""
-        return tuple(_whether_it_tells(self))
+        return tuple(whether_it_tells(self))
 
     @property
     def steps(self) -> tuple[str, ...]:
         """What to do, in order; less than a minute."""
-        return tuple(_steps(self.seen.line))
+        return tuple(steps_of(self.seen.line))
 
     @property
     def cautions(self) -> tuple[str, ...]:
@@ -129,9 +140,9 @@ class Trial:
         """
         key = "trial-card-do-resistor" if self.seen.line.resistor else "trial-card-do-plain"
         return (
-            say(key, **_on_the_card(self.seen.line)),
+            say(key, **on_the_card(self.seen.line)),
             say(f"trial-card-{self.kind}"),
-            say("trial-card-share", bad=self.mistake, **_passing(self.seen)),
+            say("trial-card-share", bad=self.mistake, **passing(self.seen)),
             *(() if self.tells else (say("trial-card-weak"),)),
         )
 
@@ -226,90 +237,6 @@ def tried(
         title=recipe.title, kind=recipe.kind, seen=seen, mistake_key=key, better=better,
         resistivity=done.value(good, "Ω·m"), warm=recipe.cooked != "not cooked",
     )  # fmt: skip
-
-
-def _whether_it_tells(found: Trial) -> Iterator[str]:
-    yield say("trial-bad", bad=found.mistake, **_hundred(found.seen.bad))
-    if found.tells:
-        yield say("trial-tells", bad=found.mistake)
-        return
-    yield say("trial-tells-not", bad=found.mistake, **_missing(found.seen))
-    if found.better is None:
-        yield say("trial-no-better")
-    else:
-        key = "trial-better" if found.better.tells else "trial-best"
-        yield say(key, **_names(found.better.line, but="resistor"), **_missing(found.better))
-
-
-def _steps(line: "Line") -> Iterator[str]:
-    from lumped.reference import handbook
-    from lumped.verdict.trial import touching
-
-    mould, things = line.mould, _names(line)
-    sizes = {name: f"{1e3 * row.value.mean:g}" for name, row in handbook().entry("moulds", mould.key).rows.items()}
-    if line.resistor:
-        yield say("trial-step-resistor", resistor=things["resistor"])
-    else:
-        yield say("trial-step-plain")
-    yield say("trial-step-touch", state=say(f"trial-state-{touching(line)[0]}"))
-    yield say(f"trial-step-fill-{mould.key}", length=sizes["length"])
-    if mould.kind == "tube":
-        yield say("trial-step-tube", depth=sizes["depth"], gap=_millimetres(mould.gap))
-    else:
-        yield say("trial-step-cube", depth=sizes["depth"], spacing=sizes["spacing"])
-    yield say("trial-step-look")
-    yield say("trial-step-apart")
-
-
-def _names(line: "Line", but: str = "") -> dict[str, str]:
-    from lumped.reference import handbook
-
-    book = handbook()
-    found = {"mould": line.mould.name, "lamp": book.name("lamps", line.lamp), "pack": book.name("packs", line.pack)}
-    if line.resistor:
-        found["resistor"] = book.name("resistors", line.resistor)
-    return {name: words for name, words in found.items() if name != but}
-
-
-def _on_the_card(line: "Line") -> dict[str, str]:
-    """What a card names, in its language; of lamps and packs the usual ones have a name in all of them."""
-    from lumped.app.card_words import local
-
-    named = _names(line)
-    lamp = say("card-trial-lamp") if line.lamp == LAMP else named["lamp"]
-    pack = say("card-trial-pack") if line.pack == PACK else named["pack"]
-    resistor = {"resistor": say("card-trial-resistor", ohms=f"{line.ohms:.0f}")} if line.resistor else {}
-    mould = say(f"card-trial-mould-{line.mould.key}")
-    return {"depth": local(_millimetres(line.mould.depth)), "mould": mould, "lamp": lamp, "pack": pack, **resistor}
-
-
-def _zone(state: str, ends: dict[str, str], what: str) -> str:
-    return say(f"trial-zone-{state}", what=what, **ends)
-
-
-def _hundred(shares: dict[str, float]) -> dict[str, int]:
-    from lumped.verdict.trial import as_hundred
-
-    return as_hundred(shares)
-
-
-def _missing(seen: "Seen") -> dict[str, int]:
-    return {"missed": 100 - _hundred(seen.good)[seen.go], "passed": _hundred(seen.bad)[seen.go]}
-
-
-def _passing(seen: "Seen") -> dict[str, int]:
-    return {"good": _hundred(seen.good)[seen.go], "passed": _hundred(seen.bad)[seen.go]}
-
-
-def _millimetres(length: float) -> str:
-    return f"{1e3 * length:.3g}"
-
-
-def _figure(resistivity: float) -> str:
-    from lumped.quantities.rounding import significant
-
-    number = significant(resistivity, 2)
-    return f"{number:,.0f}" if number >= 10 else f"{number:g}"
 
 
 def _seen_as_dict(seen: "Seen") -> dict[str, Any]:

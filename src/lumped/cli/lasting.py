@@ -10,7 +10,7 @@ from lumped.cli.show import print_json, print_line, print_notes, print_table, pr
 from lumped.texts import say
 
 if TYPE_CHECKING:
-    from lumped.app.lasting import Dried
+    from lumped.app.drying import Dried
     from lumped.app.named import Named
 
 __all__ = ["add_to"]
@@ -57,18 +57,18 @@ def add_to(verbs: Any) -> None:
 
 def run_dry(said: argparse.Namespace) -> int:
     """Follow a drying piece, print it, and draw it if asked to."""
-    from lumped.app import lasting, maps, ready_to_write
+    from lumped.app import drying, maps, ready_to_write
     from lumped.quantities import parse_quantity
 
     if said.picture is not None:
         ready_to_write(said.picture, maps.PICTURES)
-    where = lasting.surroundings(room=said.room, humidity=said.humidity, draught=said.draught, cover=said.cover)
+    where = drying.surroundings(room=said.room, humidity=said.humidity, draught=said.draught, cover=said.cover)
     sizes = {name: parse_quantity(getattr(said, key), "length")
              for name, key in (("thickness", "thick"), ("length", "long"), ("width", "wide"))}  # fmt: skip
     dough = recipe_named(said)
-    found = lasting.dried(dough, where, shape=said.shape, hours=said.hours, **sizes)
+    found = drying.dried(dough, where, shape=said.shape, hours=said.hours, **sizes)
     if said.picture is not None:
-        lasting.draw_drying(found, said.picture, theme=said.theme)
+        drying.draw_drying(found, said.picture, theme=said.theme)
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
@@ -80,7 +80,7 @@ def run_dry(said: argparse.Namespace) -> int:
 
 
 def _print_dried(found: "Dried") -> None:
-    from lumped.app.lasting import drying_columns, drying_rows
+    from lumped.app.drying import drying_columns, drying_rows
 
     print_title(found.outlook.title)
     for words in (*found.words, ""):
@@ -125,7 +125,7 @@ def _print_told(told: "Sequence[str]", dough: "Named | None") -> None:
 
 def run_refresh(said: argparse.Namespace) -> int:
     """Tell what to knead into a dough that dried."""
-    from lumped.app.lasting import refreshed
+    from lumped.app.refreshing import refreshed
     from lumped.quantities import parse_quantity
 
     before, now = (parse_quantity(text, "mass") for text in (said.weighed, said.now))

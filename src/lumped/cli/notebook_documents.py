@@ -66,11 +66,11 @@ def run_list(said: argparse.Namespace) -> int:
 
 def run_show(said: argparse.Namespace) -> int:
     """Print a document as the file that it could have been."""
-    from lumped.app import notebooks
+    from lumped.app import gathering
 
     with opened(said) as notebook:
         revision = notebook.find(said.name)
-        text = notebooks.file_text(notebook, revision)
+        text = gathering.file_text(notebook, revision)
     if said.json:
         print_json({"kind": "revision", "schema": 1, "revision": {**as_json(revision), "body": revision.body}})
     else:

@@ -35,15 +35,15 @@ def add_to(verbs: Any) -> None:
 
 def run_save(said: argparse.Namespace) -> int:
     """Save a file, or all ingredients of a table."""
-    from lumped.app import notebooks
+    from lumped.app import as_files, saving
 
     if said.file.suffix.lower() == ".csv":
         return _save_table(said)
-    notebooks.kind_of(said.file)  # a name that was mistyped begins no notebook
+    as_files.kind_of(said.file)  # a name that was mistyped begins no notebook
     with opened(said, begin=True) as notebook:
         document = None if said.document is None else notebook.find(said.document).document
         source = None if said.derived_from is None else notebook.find(said.derived_from).reference
-        saved = notebooks.save_file(
+        saved = saving.save_file(
             notebook, said.file, document=document, new=said.new, note=said.note, derived_from=source
         )
         targets = {name: notebook.referred(target) for name, target in saved.links.items()}
@@ -62,7 +62,7 @@ def run_save(said: argparse.Namespace) -> int:
 
 def _save_table(said: argparse.Namespace) -> int:
     """Save each line of a table as an ingredient: all of them, or none."""
-    from lumped.app import notebooks
+    from lumped.app import saving
     from lumped.documents import text_of
     from lumped.pantry.label_table import labels_in
 
@@ -71,7 +71,7 @@ def _save_table(said: argparse.Namespace) -> int:
     text = text_of(said.file, no_text="label-csv-encoding")
     labels_in(text, str(said.file))  # a table that can't be read begins no notebook
     with opened(said, begin=True) as notebook:
-        saved = notebooks.save_labels(notebook, text, str(said.file), note=said.note)
+        saved = saving.save_labels(notebook, text, str(said.file), note=said.note)
         place = notebook.place.shown
     if said.json:
         print_json({"kind": "revisions", "schema": 1, "revisions": [as_json(each) for each in saved]})

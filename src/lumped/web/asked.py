@@ -8,8 +8,9 @@ from typing import Any
 from lumped.app.changing import changed
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
+from lumped.app.kept import Kept
 from lumped.app.readings import home_region
-from lumped.app.shelf import Kept, title_in
+from lumped.app.titles import title_in
 from lumped.errors import LumpedError
 from lumped.web import paths
 from lumped.web.kitchen import Kitchen

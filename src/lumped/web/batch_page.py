@@ -10,7 +10,8 @@ from nicegui.element import Element
 
 from lumped.app.batch_form import Filled, batch_filled, batch_written, goes_in, recipe_along, ways_to_measure
 from lumped.app.given import Given
-from lumped.app.shelf import Kept, title_in
+from lumped.app.kept import Kept
+from lumped.app.titles import title_in
 from lumped.dough.texture import FEELS
 from lumped.errors import LumpedError
 from lumped.texts import say

@@ -10,7 +10,7 @@ from nicegui.element import Element
 
 from lumped.app.asking import Question
 from lumped.app.batches import batch_told
-from lumped.app.shelf import Kept
+from lumped.app.kept import Kept
 from lumped.errors import LumpedError
 from lumped.texts import say
 from lumped.web import paths

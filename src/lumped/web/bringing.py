@@ -13,8 +13,8 @@ from starlette.datastructures import UploadFile
 from starlette.exceptions import HTTPException
 
 from lumped.app.given import SIZE_LIMIT, Given, plain_name
-from lumped.app.own import label_texts
-from lumped.app.shelf import kind_in
+from lumped.app.labels import label_texts
+from lumped.app.titles import kind_in
 from lumped.errors import InputError, LumpedError
 from lumped.notebook import Revision
 from lumped.texts import say

@@ -4,7 +4,7 @@ from nicegui import PageArguments, html
 
 from lumped.app.examples import example_heading, example_text
 from lumped.app.given import Given
-from lumped.app.shelf import kind_in
+from lumped.app.titles import kind_in
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.asked import Asked, sorted_query, with_own

@@ -8,7 +8,7 @@ from nicegui import html
 from nicegui.events import GenericEventArguments
 
 from lumped.app.given import Given
-from lumped.app.shelf import titled
+from lumped.app.titles import titled
 from lumped.errors import LumpedError
 from lumped.notebook import Reference, Revision
 from lumped.texts import say

@@ -6,7 +6,7 @@ from nicegui import PageArguments, html, ui
 from nicegui.element import Element
 
 from lumped.app.given import Given
-from lumped.app.shelf import Kept
+from lumped.app.kept import Kept
 from lumped.errors import LumpedError
 from lumped.texts import say
 from lumped.web import paths

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from nicegui import html, ui
 from nicegui.element import Element
 
-from lumped.app.shelf import Leaf
+from lumped.app.kept import Leaf
 from lumped.errors import LumpedError
 from lumped.texts import say
 from lumped.web import paths

@@ -9,7 +9,8 @@ from nicegui.element import Element
 from lumped.app.asking import Question, mixed, salted
 from lumped.app.changing import changed, names_of_keys
 from lumped.app.given import Given
-from lumped.app.own import recipe_of, shop_of
+from lumped.app.labels import shop_of
+from lumped.app.own import recipe_of
 from lumped.app.readings import readings
 from lumped.app.sources import source_of
 from lumped.dough.properties import PROPERTIES

@@ -5,7 +5,7 @@ import asyncio
 from nicegui import html, ui
 from nicegui.element import Element
 
-from lumped.app.shelf import Where
+from lumped.app.kept import Where
 from lumped.errors import LumpedError
 from lumped.notebook import Entry
 from lumped.texts import say

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 
 from lumped.app.examples import example_recipe, example_recipes
 from lumped.app.given import Given
-from lumped.app.shelf import title_in
+from lumped.app.titles import title_in
 from lumped.dough.naming import told_apart
 from lumped.errors import LumpedError
 from lumped.texts import say

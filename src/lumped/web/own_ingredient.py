@@ -5,8 +5,8 @@ from typing import Any
 
 from nicegui import html
 
+from lumped.app.kept import Kept
 from lumped.app.larder import ingredient_told, shop_with_own
-from lumped.app.shelf import Kept
 from lumped.errors import LumpedError
 from lumped.texts import say
 from lumped.web import paths

@@ -8,7 +8,7 @@ from typing import Any
 from nicegui import html, ui
 from nicegui.element import Element
 
-from lumped.app.shelf import Kept, Related
+from lumped.app.kept import Kept, Related
 from lumped.errors import LumpedError
 from lumped.notebook import Revision
 from lumped.texts import has, say

@@ -12,10 +12,10 @@ from nicegui.element import Element
 from lumped.app.changing import amounts_in, names_in
 from lumped.app.given import Given
 from lumped.app.jobs import Ticket
+from lumped.app.kept import Kept
 from lumped.app.larder import shop_with_own
 from lumped.app.readings import readings
 from lumped.app.recipes import kneaded
-from lumped.app.shelf import Kept
 from lumped.app.sources import source_of
 from lumped.errors import LumpedError
 from lumped.notebook import Revision

@@ -9,8 +9,9 @@ from nicegui import html, ui
 
 from lumped.app.answers import printed
 from lumped.app.given import Given, needed_recipes
+from lumped.app.kept import Kept
 from lumped.app.outcomes import Outcome
-from lumped.app.shelf import Kept, title_in, titled
+from lumped.app.titles import title_in, titled
 from lumped.errors import LumpedError
 from lumped.notebook import Revision
 from lumped.texts import say

@@ -7,7 +7,8 @@ from typing import Any
 from nicegui import PageArguments, html, ui
 
 from lumped.app.given import Given
-from lumped.app.shelf import Kept, same_but_title, titled
+from lumped.app.kept import Kept
+from lumped.app.titles import same_but_title, titled
 from lumped.errors import InputError
 from lumped.sculpt.starting import Slider, as_toml, placed, started, starting_shape
 from lumped.texts import say

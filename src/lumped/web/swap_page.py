@@ -7,7 +7,8 @@ from nicegui import PageArguments, html
 from nicegui.element import Element
 
 from lumped.app.asking import Question, swapped
-from lumped.app.own import recipe_of, shop_of
+from lumped.app.labels import shop_of
+from lumped.app.own import recipe_of
 from lumped.dough.safety import DIETS
 from lumped.dough.swap import CLASSES, TARGETS
 from lumped.errors import LumpedError

@@ -11,8 +11,8 @@ from lumped.app.answers import lump_drawn
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
 from lumped.app.readings import home_region, readings
-from lumped.app.shelf import title_in
 from lumped.app.sources import source_of
+from lumped.app.titles import title_in
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.drawing import Drawing

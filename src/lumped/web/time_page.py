@@ -7,8 +7,8 @@ from nicegui import PageArguments, html, ui
 from nicegui.element import Element
 
 from lumped.app.asking_time import cooled_told, dried_told, kept_told, refreshed_told
+from lumped.app.drying import SHAPES
 from lumped.app.given import Given
-from lumped.app.lasting import SHAPES
 from lumped.dough.lasting.handing import FORMS
 from lumped.dough.lasting.outlook import COVERS, DRAUGHTS
 from lumped.texts import say

@@ -1,6 +1,5 @@
-"""How long a dough lasts, as pages and commands show it: drying and refreshing."""
+"""How a piece of dough dries, as pages and commands show it."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -11,14 +10,9 @@ if TYPE_CHECKING:
     from lumped.app.named import Named
     from lumped.dough.lasting.layers import Piece
     from lumped.dough.lasting.outlook import Outlook, Surroundings
-    from lumped.dough.lasting.refreshing import Refresh
     from lumped.picture.theme import ThemeName
-    from lumped.quantities import Value
 
-__all__ = [
-    "SHAPES", "Dried", "Refreshed", "draw_drying", "dried", "drying_columns", "drying_rows", "refreshed",
-    "surroundings",
-]  # fmt: skip
+__all__ = ["SHAPES", "Dried", "draw_drying", "dried", "drying_columns", "drying_rows", "surroundings"]
 
 SHAPES = ("roll", "slab", "rack", "ball")
 _ENGINE = {"rack": "slab-both-sides"}
@@ -189,86 +183,3 @@ def draw_drying(found: Dried, path: Path, *, theme: "ThemeName" = "light") -> No
     from lumped.picture.drying_picture import drying_svg
 
     write_picture(drying_svg(found.outlook, hours=found.hours, theme=theme), path)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Refreshed:
-    """What to knead into a dough that dried.
-
-    Parameters
-    ----------
-    refresh : Refresh
-        Water and rest.
-    worse : Value or None
-        How many times less easily it lets current through than fresh, if its recipe is known. [1]
-    words : tuple of str
-        The same in sentences.
-    """
-
-    refresh: "Refresh"
-    worse: "Value | None"
-    words: tuple[str, ...]
-
-    def as_dict(self) -> dict[str, Any]:
-        """Give it as JSON shows it."""
-        return {
-            "water_kg": self.refresh.water, "of_its_water": self.refresh.of_its_water,
-            "rest": self.refresh.rest.as_dict(), "resistivity_over_fresh": self.worse and self.worse.as_dict(),
-            "words": list(self.words),
-        }  # fmt: skip
-
-
-def refreshed(before: float, now: float, dough: "Named | None" = None) -> Refreshed:
-    """Tell what to knead into a dough that dried.
-
-    Parameters
-    ----------
-    before, now : float
-        Its weight when fresh and today, with the bag both times or without it both times. [kg]
-    dough : Named, optional
-        Its recipe, with what its batches taught: tells how much water it held.
-
-    Raises
-    ------
-    InputError
-        If the weights can't be.
-    """
-    from lumped.dough.lasting.refreshing import refresh
-    from lumped.dough.lasting.wording import short
-    from lumped.texts import say
-
-    if dough is None:
-        plain = refresh(before, now)
-        return Refreshed(refresh=plain, worse=None, words=plain.words)
-    share, law = _water_of(dough)
-    found = refresh(before, now, water=share * before)
-    words = list(found.words)
-    worse = law(found.of_its_water or 0.0)
-    if found.water > 0:
-        from lumped.dough.lasting.telling import times_text
-
-        words.insert(1, say("refresh-water-share", share=short(100 * (found.of_its_water or 0.0))))
-        words.insert(2, say("refresh-now", times=times_text(worse)))
-    return Refreshed(refresh=found, worse=worse, words=tuple(words))
-
-
-def _water_of(named: "Named") -> "tuple[float, Callable[[float], Value]]":
-    """Give a dough's share of water, and the law of its resistivity over that of the fresh dough."""
-    import numpy as np
-
-    from lumped.dough.beliefs import draws
-    from lumped.dough.lasting.kneaded import moist_from
-    from lumped.dough.lasting.outlook import COUNT
-    from lumped.quantities import Provenance, Status, believed
-
-    given = draws(named.recipe, named.shop, named.calibration)[0].first(COUNT)
-    dough = moist_from(named.recipe, named.shop, given)
-    content, law = np.asarray(dough.content)[:, None], dough.resistivity
-    if law is None:
-        raise ValueError("a dough of a recipe has a resistivity")
-
-    def worse(lost: float) -> "Value":
-        ratio = np.asarray(law(content * (1 - lost)))[:, 0] / np.asarray(law(content))[:, 0]
-        return believed(ratio, unit="", provenance=Provenance(status=Status.FROM_MEMORY), spread="lognormal")
-
-    return float(np.median(content / (1 + content))), worse

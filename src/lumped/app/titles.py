@@ -1,0 +1,63 @@
+"""What a file calls itself: its title and its kind, and the same under another title."""
+
+import tomllib
+from contextlib import suppress
+from dataclasses import replace
+
+import tomli_w
+
+from lumped.app.given import Given, plain_name
+
+__all__ = ["kind_in", "same_but_title", "title_in", "titled"]
+
+
+def title_in(given: Given) -> str:
+    """Give the title that a file says; its name if it says none or can't be read.
+
+    Examples
+    --------
+    >>> title_in(Given(name="a.toml", text="title = 'Quay'")), title_in(Given(name="a.toml", text="?"))
+    ('Quay', 'a')
+    """
+    with suppress(tomllib.TOMLDecodeError, RecursionError):
+        title = tomllib.loads(given.text).get("title")
+        if isinstance(title, str) and title:
+            return title
+    return given.name.removesuffix(".toml")
+
+
+def kind_in(text: str) -> str:
+    """Give the kind that a file says; nothing if it can't be read.
+
+    Examples
+    --------
+    >>> kind_in("kind = 'recipe'"), kind_in("?")
+    ('recipe', '')
+    """
+    try:
+        return str(tomllib.loads(text).get("kind", ""))
+    except (tomllib.TOMLDecodeError, RecursionError):
+        return ""
+
+
+def titled(given: Given, title: str) -> Given:
+    """Give the same under another title; as it is if that is empty or already its title."""
+    try:
+        document = tomllib.loads(given.text)
+    except (tomllib.TOMLDecodeError, RecursionError):
+        return given
+    if not title or document.get("title") == title:
+        return given
+    return replace(given, name=f"{plain_name(title)}.toml", text=tomli_w.dumps(document | {"title": title}))
+
+
+def same_but_title(one: str, other: str) -> bool:
+    """Tell whether two files say the same, whatever their titles.
+
+    Examples
+    --------
+    >>> same_but_title("title = 'a'", "title = 'b'"), same_but_title("b = 1", "b = 2")
+    (True, False)
+    """
+    first, second = (tomllib.loads(text) | {"title": ""} for text in (one, other))
+    return first == second
