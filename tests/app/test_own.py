@@ -10,7 +10,7 @@ from lumped.app import gathering, notebooks, saving
 from lumped.app.beside import beside
 from lumped.app.given import Given
 from lumped.app.labels import foreign_words, shop_of
-from lumped.app.named import dough_of, named, named_in
+from lumped.app.named import dough_of, named, named_by_files, named_in
 from lumped.app.own import batch_of, recipe_of, taught
 from lumped.app.settings import Settings
 from lumped.app.shelf import Shelf
@@ -216,6 +216,15 @@ def test_an_ingredient_that_can_no_longer_be_read_stops_only_what_names_it(noteb
     assert dough_of(found).conducts
     with pytest.raises(InputError, match="The label of “Old sand” gives no figure"):
         named("sand dough", settings=settings)
+
+
+def test_a_recipe_of_the_notebook_is_followed_once_and_as_from_files(notebook, files):
+    saved_all(notebook, files)
+    once, again = (named_in(given_with(notebook, "Friday")).kneading() for _ in range(2))
+    assert once is again
+    paths = {"batches": [files / "batch.toml"], "labels": [files / "label.toml"]}
+    written = named_by_files(files / "slipway.toml", **paths).kneading()
+    assert written.chain.resistivity.tolist() == once.chain.resistivity.tolist()
 
 
 def test_a_batch_of_such_an_ingredient_teaches_nothing_and_is_told(notebook, with_sand, tmp_path):

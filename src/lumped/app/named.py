@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given, names_file
 from lumped.app.labels import shop_of
-from lumped.app.own import learnt_words, recipe_of, taught
+from lumped.app.own import kneading_of, learnt_words, recipe_of, taught
 
 if TYPE_CHECKING:
     from lumped.app.settings import Settings
@@ -40,6 +40,8 @@ class Named:
         The same in sentences: which batches narrow what, and which teach nothing and why.
     left_out : tuple of str
         Which ingredients of the notebook can't be read, and why; the recipe names none of them.
+    given : Given or None
+        Its text, if it was not read from files.
     """
 
     recipe: "Recipe"
@@ -47,6 +49,7 @@ class Named:
     lessons: "Lessons"
     words: tuple[str, ...] = ()
     left_out: tuple[str, ...] = ()
+    given: Given | None = None
 
     @property
     def calibration(self) -> "Calibration | None":
@@ -54,7 +57,9 @@ class Named:
         return self.lessons.calibration
 
     def kneading(self) -> "Kneading":
-        """Follow the recipe through in draws, with what its batches taught."""
+        """Follow the recipe through in draws, with what its batches taught; the second time a text costs nothing."""
+        if self.given is not None:
+            return kneading_of(self.given)
         from lumped.dough.kneading import kneading
 
         return kneading(self.recipe, self.shop, self.calibration)
@@ -131,7 +136,7 @@ def named_in(given: Given) -> Named:
     """
     recipe = recipe_of(given)
     own = taught(given, recipe)
-    return Named(recipe=recipe, shop=shop_of(given), lessons=own.lessons, words=own.words)
+    return Named(recipe=recipe, shop=shop_of(given), lessons=own.lessons, words=own.words, given=given)
 
 
 def dough_of(named: Named) -> "Dough":
