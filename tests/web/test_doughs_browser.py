@@ -6,6 +6,8 @@ import pytest
 from tests.web.browsing import DESK, PHONE, open_pages
 from tests.web.served import served
 
+from lumped.web.paths import ASK
+
 pytestmark = pytest.mark.browser
 
 SALT = "/dough/ropewalk-salt.toml"
@@ -113,3 +115,13 @@ def test_a_plan_for_a_class_is_kept_by_its_address_and_printed_without_its_quest
     assert page.locator(".shop thead").first.is_visible()
     assert page.locator(".wishes").is_hidden()
     assert page.locator(".caution .figure").first.is_hidden()
+
+
+def test_every_page_of_a_dough_is_written_in_ink_and_not_in_the_colour_of_warnings(table):
+    page = table("/swap?of=" + SALT)
+    colours = set()
+    for what in ASK:
+        page.goto(page.evaluate("location.origin") + f"/{what}?of={SALT}")
+        page.wait_for_selector(f".question.{what} h1")
+        colours.add(page.evaluate("getComputedStyle(document.querySelector('h1')).color"))
+    assert len(colours) == 1, colours

@@ -28,7 +28,7 @@ def test_a_slip_keeps_everything_that_was_typed_and_leads_to_its_field(table):
     page.locator("[name=like]").select_option("plain-flour")
     page.get_by_role("button", name="Write it down").click()
     page.wait_for_function("document.activeElement.name === 'title'")
-    assert "can't stand here" in page.locator(".field:has([name=title]) .beside").inner_text()
+    assert "can't stand here" in page.locator(".field:has([name=title]) .amiss").inner_text()
     assert {name: page.locator(f"[name={name}]").input_value() for name in typed} == typed
     assert page.locator("[name=like]").input_value() == "plain-flour"
     page.locator("[name=title]").fill("mill flour")

@@ -82,7 +82,7 @@ class Filling:
         with place:
             if hint:
                 Words("p", hint, "soft hint")
-            words = Words("p", "", "beside hidden-now").props(f"id={key} aria-live=polite").mark(f"beside-{name}")
+            words = Words("p", "", "amiss hidden-now").props(f"id={key} aria-live=polite").mark(f"beside-{name}")
         written.props.update({"aria-describedby": key})
         self._fields[name] = (written, words)
 

@@ -49,7 +49,7 @@ making-place-pot = left in its pot
 making-place-slab = pressed into slabs of 2 cm
 making-place-thin = rolled out to 1 cm
 making-place-bath = in a tight flat bag in cold water
-making-less-water = { $name }: { $share } % of what the recipe takes, for the same of all else. Less of it leaves as steam, or hands would find it too wet.
+making-less-water = { $name }: { $share } % of what the recipe takes, and of all else as much as it says. Less leaves as steam this way; with all of it the dough would be too wet for hands.
 making-resistivity = The dough then has about { $after } Ω·m instead of { $before }.
 
 minutes = { $count } minutes
