@@ -9,7 +9,7 @@ case 1 (dog of 28 kg, 13.52 g of cream of tartar in homemade dough) and case 2 (
 import pytest
 
 from lumped.chemistry.compounds import molar_mass_of
-from lumped.dough.safety import doses
+from lumped.dough.safety import doses, helpings
 from lumped.pantry import pantry
 from lumped.reference import handbook
 
@@ -49,6 +49,19 @@ def test_a_salt_dough_of_16_per_cent_is_one_lump_for_a_child_and_120_g_for_a_dog
     assert 1e3 * child.dough.low == pytest.approx(56.2, rel=5e-3)  # sodium of the starch
     assert child.lumps == pytest.approx(0.94, abs=0.01)
     assert 1e3 * dose(bowl, 1.0, "salt-dog", "signs_per_kg", dog=10.0).dough.low == pytest.approx(125, rel=5e-3)
+
+
+@pytest.mark.parametrize(("number", "dough", "salt"), [(0, 0.4, 0.064), (1, 60, 9.6)])
+def test_a_pinch_and_a_lump_by_hand(number, dough, salt):
+    """16 % salt; a child of 12 kg falls from 0.75 g/kg into the range of published deaths and should eat 2 g a day at
+    most; a dog of 10 kg falls ill from 2 g/kg. Of salt 39.34 % are sodium."""
+    bowl = {"table-salt": 0.16 / 0.998, "potato-starch": 0.5}
+    found = helpings(bowl, 1.0, PANTRY, age=2, dog=10.0)[number]
+    by_hand = {"dough": dough, "salt": salt, "sodium": 0.3934 * salt}
+    assert {name: 1e3 * getattr(found, name) for name in by_hand} == pytest.approx(by_hand, rel=5e-3)
+    shares = {"salt_per_kg": 1e-3 * salt / 12, "salt_per_dog_kg": 1e-3 * salt / 10, "of_lethal": salt / 12 / 0.75,
+              "of_illness": salt / 10 / 2, "of_a_day": salt / 2}  # fmt: skip
+    assert {name: getattr(found, name) for name in shares} == pytest.approx(shares, rel=5e-3)
 
 
 @pytest.mark.parametrize(("end", "tartar", "dog"), [("low", 13.52, 28.0), ("high", 6.76, 9.6)])
