@@ -6,6 +6,7 @@ import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
 from lumped.dough import knead
+from lumped.dough.influence import MEASUREMENTS
 
 SALT = recipe_of({**CONDUCTING, "table-salt": 73})
 
@@ -24,6 +25,24 @@ def test_of_a_weighed_salt_dough_the_obstruction_dominates():
 def test_of_a_sugar_dough_the_syrup_counts_too():
     found = shares(recipe_of(INSULATING, "insulating", "not cooked"))
     assert {"resistivity", "syrup"} <= set(found)
+
+
+@pytest.mark.parametrize("recipe", [
+    SALT, replace(SALT, portions=(replace(SALT.portions[0], as_needed=(0.0, 0.3)), *SALT.portions[1:])),
+    recipe_of(INSULATING, "insulating", "not cooked"),
+    recipe_of({**INSULATING, "granulated-sugar": 140}, "insulating", "not cooked"),
+    recipe_of({"cornstarch": 150, "tap-water": 90}, "insulating"),
+])  # fmt: skip
+def test_what_would_narrow_most_stands_first(recipe):
+    found = [each.share for each in knead(recipe).influences]
+    assert found == sorted(found, reverse=True)
+
+
+def test_the_ranking_is_not_the_order_of_the_list():
+    """Else the test above would hold without any ranking."""
+    starch = recipe_of({"cornstarch": 150, "tap-water": 90}, "insulating")
+    ranked = [MEASUREMENTS.index(each.measurement) for each in knead(starch).influences]
+    assert ranked != sorted(ranked)
 
 
 def test_flour_by_feel_makes_the_scale_worth_while():

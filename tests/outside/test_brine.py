@@ -72,6 +72,21 @@ def test_dilute_salt_water_at_25_degrees_meets_the_equivalent_conductivities(mol
     assert found.low < millisiemens / 10 < found.high
 
 
+@pytest.mark.parametrize(("molar", "millisiemens"), [(0.001, 0.12368), (0.01, 1.1845), (0.05, 5.5505)])
+def test_salt_water_by_mass_meets_them_too(molar, millisiemens):
+    """By mass share and by moles the same law: a litre weighs 997.05 g and 0.041 g more for each millimole of salt."""
+    share = 58.443 * molar / (997.05 + 41 * molar)
+    assert 10 * salt_water_conductivity(share, T25) == pytest.approx(millisiemens, rel=1.5e-3)
+
+
+@pytest.mark.parametrize("kelvins", [278.15, 298.15, 308.15, 333.15])
+@pytest.mark.parametrize("share", [0.005, 0.05, 0.20])
+def test_salt_water_by_mass_is_salt_water_by_ions_at_any_warmth(share, kelvins):
+    amount = share * float(brine_density(share, kelvins)) / 0.0584428
+    found = mixture_conductivity({"sodium": amount, "chloride": amount}, kelvins)
+    assert found == pytest.approx(salt_water_conductivity(share, kelvins), rel=8e-3)  # brine expands a little more
+
+
 def test_conductivity_rises_all_the_way_to_saturation_and_ever_more_slowly():
     salt = np.linspace(0.001, 0.264, 200)
     along = salt_water_conductivity(salt, T20)

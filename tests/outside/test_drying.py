@@ -1,7 +1,8 @@
 """Drying, against closed forms and against what salt does.
 
 Sources: the law of evaporation itself while the face is wet; Lewis and the psychrometer for the temperature; 75.3 %
-humidity over saturated table salt (CRC Handbook, constant humidity solutions, after Wexler; ±2 %).
+humidity over saturated table salt (CRC Handbook, constant humidity solutions, after Wexler; ±2 %); Carslaw and Jaeger,
+Stefan and Boltzmann for what still air and walls take.
 """
 
 import numpy as np
@@ -10,11 +11,12 @@ import pytest
 from lumped.chemistry.draught import evaporation_rate, vapour_transfer
 from lumped.chemistry.humidity import wet_bulb
 from lumped.chemistry.vapour import saturated_humidity
-from lumped.dough.lasting.air import AirSide, Cover, Room
+from lumped.dough.lasting.air import AirSide, Cover, Room, air_over, radiation
 from lumped.dough.lasting.drying import dry
 from lumped.dough.lasting.isotherm import Isotherm, brine_uptake, flour_uptake, isotherm_of
 from lumped.dough.lasting.layers import Piece
 from lumped.dough.lasting.moist import MoistDough
+from lumped.reference import handbook
 
 WET = Isotherm(content=np.array([0.0, 1e-6, 2.0]), activity=np.array([0.0, 1.0, 1.0]))
 ROOM = Room(temperature=293.15, humidity=0.45)
@@ -81,3 +83,29 @@ def test_a_salt_dough_stops_near_75_per_cent_and_turns_wet_above():
     gains = done.water[:, -1] > done.water[:, 0]
     assert gains.tolist() == [False, False, True, True]
     np.testing.assert_allclose(done.mean[:, -1], SALT_DOUGH.content_at(humid), rtol=0.02)  # near, after two months
+
+
+def test_a_tiny_ball_in_still_air_gives_heat_by_conduction_alone():
+    """Heat from a ball into unmoved matter: 4π k r for a kelvin, so Nu = 2 (Carslaw and Jaeger, section 9.2)."""
+    room = Room(temperature=293.15, humidity=0.5, air_speed=0.0)
+    side = air_over(Piece(shape="ball", thickness=1e-4), room, surface=293.05)
+    conductivity = handbook().value("air", "air", "heat_conductivity").mean
+    assert side.heat - radiation(293.05, 293.15) == pytest.approx(
+        2 * conductivity / 1e-4, rel=0.03
+    )  # some flow is left
+
+
+def test_radiation_of_a_kelvin_is_the_derivative_of_stefan_and_boltzmann():
+    rise = 0.93 * 5.670374e-8 * (293.65**4 - 292.65**4)
+    assert radiation(293.65, 292.65) == pytest.approx(rise, rel=1e-6)
+
+
+@pytest.mark.parametrize("shape", ["slab", "roll", "ball"])
+@pytest.mark.parametrize("shrinks", [0.0, 0.6, 1.0])
+def test_a_piece_shrinks_by_its_share_of_the_water_that_left(shape, shrinks):
+    dough = MoistDough(density=1250.0, content=1.2, isotherm=SALT_DOUGH, diffusivity=lambda content: 2e-10,
+                       shrinks=shrinks)  # fmt: skip
+    done = dry(dough, Piece(shape=shape, thickness=0.01, extent=1.0), ROOM, duration=86400.0)
+    gone = (done.water[0] - done.water[-1]) / 998.2
+    assert done.volumes[0].sum() - done.volumes[-1].sum() == pytest.approx(shrinks * gone, rel=1e-6, abs=1e-12)
+    assert gone > 0

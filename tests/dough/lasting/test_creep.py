@@ -44,6 +44,11 @@ def test_salt_creeps_by_the_law_that_current_obeys():
     assert creep_diffusivity(1.5e-9, 1.0, 1.0) == pytest.approx(1.5e-9)
 
 
+def test_only_the_liquid_fills_with_salt():
+    """φ ∂c/∂t = G D ∂²c/∂x², c in the liquid: half the liquid at the same obstruction fills twice as fast."""
+    assert creep_diffusivity(1.5e-9, 0.2, [0.8, 0.4]).tolist() == pytest.approx([3.75e-10, 7.5e-10])
+
+
 @pytest.mark.parametrize("hours", [0.2, 1.0, 5.0])
 @pytest.mark.parametrize("contrast", [30.0, 500.0, 5000.0])
 def test_the_wall_s_resistance_is_the_integral_over_its_thickness(hours, contrast):

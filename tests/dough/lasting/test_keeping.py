@@ -42,6 +42,15 @@ def test_a_salt_saturated_dough_leaves_only_lovers_of_salt_and_drought():
     assert found["salt-lovers"] == "may grow"  # within the table's rounding
 
 
+@pytest.mark.parametrize(("low", "mean", "high", "state"), [
+    (0.85, 0.90, 0.935, "stopped"), (0.85, 0.90, 0.945, "may grow"), (0.945, 0.97, 0.98, "may grow"),
+    (0.965, 0.97, 0.98, "grows"),
+])  # fmt: skip
+def test_an_interval_that_reaches_a_limit_leaves_a_doubt(low, mean, high, state):
+    """Bacteria need 0.95, printed to 0.01: no end of the interval may lie within that."""
+    assert keeping(Value(mean=mean, low=low, high=high, unit=""), ph=sour_by(6.5)).of("bacteria").state == state
+
+
 def test_a_wet_dough_is_open_to_all():
     assert set(states(keeping(wet(0.98), ph=sour_by(6.5))).values()) == {"grows"}
 
