@@ -5,7 +5,7 @@ All of a recipe scales alike, steam included, so `factor = wanted mass / mass of
 """
 
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from math import ceil
 
 import numpy as np
@@ -17,7 +17,7 @@ from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
 from lumped.reference import handbook
 
-__all__ = ["Batches", "batches_of", "most_at_once", "room_of", "scaled_to", "usual_pot"]
+__all__ = ["Batches", "batches_of", "kneaded", "most_at_once", "room_of", "scaled_to", "usual_pot"]
 
 _WATER = 998.0  # kg/m³, at room temperature
 _FULL = {"pot": "full", "microwave": "full_microwave", "kettle": "full_bowl", "not cooked": "full_bowl"}
@@ -98,7 +98,7 @@ def scaled_to(recipe: Recipe, mass: float, shop: Pantry | None = None) -> Recipe
     >>> round(larger.mass_of("plain-flour"), 2), 1.7 < sum(map(larger.mass_of, larger.ingredients)) < 2.1
     (0.53, True)
     """
-    return _scaled(recipe, mass, kneading(recipe, shop or pantry()))
+    return _scaled(recipe, mass, kneaded(recipe, shop or pantry()))
 
 
 def batches_of(recipe: Recipe, mass: float | None, *, pot: float | None = None, shop: Pantry | None = None) -> Batches:
@@ -137,16 +137,39 @@ def batches_of(recipe: Recipe, mass: float | None, *, pot: float | None = None, 
     pot = usual_pot().mean if pot is None else pot
     if not _SMALLEST_POT <= pot <= _LARGEST_POT:
         raise InputError("making-pot", pot=f"{1e3 * pot:g}", least="0.2", most="100")
-    found = kneading(recipe, shop)
+    found = kneaded(recipe, shop)
     room, mass = room_of(found), _yield(found) if mass is None else mass
     whole = _scaled(recipe, mass, found)
     count = ceil(mass / most_at_once(recipe, pot, room) - 1e-9)
     one = whole.scaled(1 / count)
-    done = kneading(one, shop)
+    done = kneaded(one, shop)
     return Batches(
         recipe=one, count=count, mass=_times(done.value(done.chain.mass, "kg"), count), pot=pot,
         full=mass / count * room / pot, room=room, done=done,
     )  # fmt: skip
+
+
+class _Same:
+    """A pantry that is the same only as itself."""
+
+    def __init__(self, shop: Pantry) -> None:
+        self.shop = shop
+
+    def __hash__(self) -> int:
+        return id(self.shop)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Same) and other.shop is self.shop
+
+
+def kneaded(recipe: Recipe, shop: Pantry) -> Kneading:
+    """Follow a recipe through in draws; one that was followed just before is not followed again."""
+    return _kneaded(recipe, _Same(shop))
+
+
+@lru_cache(4)
+def _kneaded(recipe: Recipe, same: _Same) -> Kneading:
+    return kneading(recipe, same.shop)
 
 
 def _scaled(recipe: Recipe, mass: float, done: Kneading) -> Recipe:

@@ -4,6 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
+import numpy as np
+from numpy.typing import NDArray
+
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import Caution
 from lumped.pantry import Pantry, pantry
@@ -15,13 +18,15 @@ from lumped.workshop.cost import Cost, cost_of
 from lumped.workshop.hands import Step, Work, work_of
 from lumped.workshop.kitchen import Line, in_kitchen, measures_of
 from lumped.workshop.people import Party, dough_for
-from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits
+from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits_in
 from lumped.workshop.within import Option, options_within
 
 if TYPE_CHECKING:
     import pandas as pd
 
 __all__ = ["Making", "Wait", "make_dough", "wanted_mass"]
+
+Array = NDArray[np.float64]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -211,19 +216,21 @@ def make_dough(
     system = measures or measures_of(where, recipe)
     lines, shifts = in_kitchen(batches.recipe, system, shop)
     active = work.value(work.active(batches.mass.mean, batches.count))
-    cooling = () if recipe.cooked == "not cooked" else tuple(_wait(place, batches, work) for place in PLACES)
+    places = () if recipe.cooked == "not cooked" else PLACES
+    known = waits_in(work, places, batches.each.mean, batches.pot)
+    cooling = tuple(_wait(place, batches, work, known[place]) for place in places)
     return Making(
         recipe=recipe, parties=tuple(parties), wants=wants, reserve=reserve, batches=batches, measures=system,
         lines=lines, shifts=shifts, steps=work.steps(batches.mass.mean, batches.count),
         active=active, waits=cooling,
         ready=cooling[0].ready if cooling else active,
-        options=options_within(batches, within, shop, groups=groups) if within is not None else (), within=within,
+        options=() if within is None else options_within(batches, within, shop, groups=groups, known=known),
+        within=within,
         region=where, cost=cost_of(batches, where, shop, people=sum(each.count for each in parties)) if where else None,
         cautions=cautions_for(batches, parties, cooling[0].wait if cooling else None),
     )  # fmt: skip
 
 
-def _wait(place: Place, batches: Batches, work: Work) -> Wait:
-    wait = waits(work, place, batches.each.mean, batches.pot)
+def _wait(place: Place, batches: Batches, work: Work, wait: Array) -> Wait:
     busy = work.active(batches.mass.mean, batches.count, pressed=place in PRESSED)[:COUNT]
     return Wait(place=place, wait=work.value(wait), ready=work.value(busy + wait))

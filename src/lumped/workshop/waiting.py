@@ -1,6 +1,6 @@
 """How long a made dough stays too hot for hands: in its pot, in slabs, rolled out thin, or in a bag in cold water."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -12,13 +12,14 @@ from lumped.quantities import Value, drawn
 from lumped.reference import handbook
 from lumped.workshop.hands import Work
 
-__all__ = ["COUNT", "PLACES", "PRESSED", "Place", "waits"]
+__all__ = ["COUNT", "PLACES", "PRESSED", "Place", "waits", "waits_in"]
 
 Array = NDArray[np.float64]
 Place = Literal["pot", "slab", "thin", "bath"]
 PLACES: tuple[Place, ...] = ("pot", "slab", "thin", "bath")
 PRESSED = ("slab", "thin", "bath")
 COUNT = 128  # possible batches that are followed: a few hundredths of a second each place
+_LAID: dict[Place, str] = {"slab": "thickness", "thin": "thin"}
 _LONG = 86400.0
 _LAYERS, _STEPS = 12, 40  # within two hundredths of four times as fine
 
@@ -61,17 +62,28 @@ def waits(work: Work, place: Place, mass: ArrayLike, pot: float) -> Array:
     Hands differ in the warmth T that they bear. One that wants T is served like one that wants the middle T₀ of a
     dough that began at `air + (beginning - air) (T₀ - air)/(T - air)`: excess warmth falls in proportion.
     """
+    return waits_in(work, (place,), mass, pot)[place]
+
+
+def waits_in(work: Work, places: Sequence[Place], mass: ArrayLike, pot: float) -> dict[Place, Array]:
+    """Give how long one batch cools in each of some places; as `waits`, those on a table in one go. [s]"""
     shape = (*np.shape(mass), COUNT)
     if work.way == "not cooked":
-        return np.zeros(shape)
+        return {place: np.zeros(shape) for place in places}
     warm = _drawn(work)
-    if place == "pot":
-        done = _in_pot(warm, np.asarray(mass, float), pot)
-    elif place == "bath":
-        done = _in_bath(warm)
-    else:
-        done = _on_table(warm, warm.found["thickness" if place == "slab" else "thin"])
-    return np.broadcast_to(np.minimum(done.moment_below(safe_warmth().mean), _LONG), shape)
+    done: dict[Place, Array] = {}
+    if "pot" in places:
+        done["pot"] = _cool_enough(_in_pot(warm, np.asarray(mass, float), pot))
+    if laid := [place for place in places if place in _LAID]:
+        thick = np.stack([warm.found[_LAID[place]] for place in laid])
+        done |= dict(zip(laid, _cool_enough(_on_table(warm, thick)), strict=True))
+    if "bath" in places:
+        done["bath"] = _cool_enough(_in_bath(warm))
+    return {place: np.broadcast_to(done[place], shape) for place in places}
+
+
+def _cool_enough(done: Cooling) -> Array:
+    return np.minimum(done.moment_below(safe_warmth().mean), _LONG)
 
 
 def _on_table(warm: _Warm, thickness: Array) -> Cooling:

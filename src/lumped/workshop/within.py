@@ -1,13 +1,13 @@
 """“What can I have in 40 minutes?”: how much dough each way of making it has ready by then."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.dough.kneading import knead_middle, kneading
+from lumped.dough.kneading import knead_middle
 from lumped.dough.properties import LUMP
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import caution
@@ -15,10 +15,10 @@ from lumped.errors import InputError
 from lumped.pantry import Pantry
 from lumped.quantities import Value, rounded_text
 from lumped.texts import say
-from lumped.workshop.batches import Batches, most_at_once, room_of
+from lumped.workshop.batches import Batches, kneaded, most_at_once, room_of
 from lumped.workshop.hands import Work, work_of
 from lumped.workshop.variants import cold_version, kettle_version
-from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits
+from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits, waits_in
 
 __all__ = ["Option", "options_within", "ready"]
 
@@ -70,7 +70,9 @@ class Option:
         }  # fmt: skip
 
 
-def options_within(batches: Batches, time: float, shop: Pantry, *, groups: int = 1) -> tuple[Option, ...]:
+def options_within(
+    batches: Batches, time: float, shop: Pantry, *, groups: int = 1, known: Mapping[Place, Array] | None = None
+) -> tuple[Option, ...]:
     """Give all ways to have this dough, the soonest ready first.
 
     Parameters
@@ -83,6 +85,8 @@ def options_within(batches: Batches, time: float, shop: Pantry, *, groups: int =
         What the ingredients are.
     groups : int
         Among how many the dough is shared out.
+    known : mapping of str to (n,) float, optional
+        How long this dough cools in places where its mass does not count, if that is known. [s]
 
     Returns
     -------
@@ -95,7 +99,7 @@ def options_within(batches: Batches, time: float, shop: Pantry, *, groups: int =
     """
     if not 0 < time <= _LONGEST:
         raise InputError("making-time", minutes=f"{time / 60:g}")
-    asked = _Asked(batches=batches, time=time, shop=shop, groups=groups)
+    asked = _Asked(batches=batches, time=time, shop=shop, groups=groups, known=known or {})
     return tuple(sorted(asked.options(), key=lambda each: each.ready.mean))
 
 
@@ -107,6 +111,7 @@ class _Asked:
     time: float
     shop: Pantry
     groups: int
+    known: Mapping[Place, Array]
 
     def options(self) -> Iterator[Option]:
         """Give the recipe's own way in all places, then other ways."""
@@ -118,14 +123,16 @@ class _Asked:
             yield from self._made(cold, ())
 
     def _made(self, recipe: Recipe, places: Sequence[Place]) -> Iterator[Option]:
-        done, wanted = kneading(recipe, self.shop), self.batches.mass.mean
+        done, wanted = kneaded(recipe, self.shop), self.batches.mass.mean
         work = work_of(done, groups_per_mass=self.groups / wanted if self.groups > 1 else 0.0)
         limit = most_at_once(recipe, self.batches.pot, room_of(done))
         masses = wanted * np.arange(1, _STEPS + 1) / _STEPS
         worth = masses >= min(wanted / self.groups if self.groups > 1 else LUMP, wanted) * (1 - 1e-9)
         notes = () if recipe is self.batches.recipe else _differs(self.batches.recipe, recipe, self.shop)
+        known = self._known(work, recipe, places)
         for place in places if recipe.cooked != "not cooked" else (None,):
-            times = ready(work, place, masses, np.ceil(masses / limit - 1e-9), self.batches.pot)
+            count = np.ceil(masses / limit - 1e-9)
+            times = ready(work, place, masses, count, self.batches.pot, wait=known.get(place) if place else None)
             middle, late = np.quantile(times, [0.5, 0.975], axis=-1)
             yield Option(
                 recipe=recipe, way=recipe.cooked, place=place, ready=work.value(times[-1]),
@@ -133,8 +140,17 @@ class _Asked:
                 surely=_largest(masses, worth & (late <= self.time)), notes=notes,
             )  # fmt: skip
 
+    def _known(self, work: Work, recipe: Recipe, places: Sequence[Place]) -> Mapping[Place, Array]:
+        """How long it cools where its mass does not count."""
+        free = [place for place in places if place != "pot" and recipe.cooked != "not cooked"]
+        if recipe is self.batches.recipe and all(place in self.known for place in free):
+            return {place: self.known[place] for place in free}
+        return waits_in(work, free, 1.0, self.batches.pot)
 
-def ready(work: Work, place: Place | None, mass: Array, count: Array, pot: float) -> Array:
+
+def ready(
+    work: Work, place: Place | None, mass: Array, count: Array, pot: float, *, wait: Array | None = None
+) -> Array:
     """Give when so much dough may be taken in hand: all are made in turn, and the last one cools.
 
     Parameters
@@ -147,6 +163,8 @@ def ready(work: Work, place: Place | None, mass: Array, count: Array, pot: float
         Dough of all batches, rising, and how many they are. [kg], [1]
     pot : float
         Volume of the pot. [m³]
+    wait : (n,) float, optional
+        How long it cools, if that is known and does not hang on its mass. [s]
 
     Returns
     -------
@@ -157,6 +175,8 @@ def ready(work: Work, place: Place | None, mass: Array, count: Array, pot: float
     if place is None:
         return busy
     busy = busy[:, :COUNT]
+    if wait is not None:
+        return np.asarray(busy + wait)
     if place != "pot" or len(mass) == 1:
         return np.asarray(busy + waits(work, place, mass / count, pot))
     few = np.geomspace(float((mass / count).min()), float((mass / count).max()), 5)
