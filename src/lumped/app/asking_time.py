@@ -42,15 +42,15 @@ def dried_told(
         If the recipe, the piece, the room or the time can't be, or it can't be followed so long.
     """
     from lumped.app.drying import dried, drying_columns, drying_rows, surroundings
-    from lumped.picture.drying_picture import drying_svg
+    from lumped.picture.drying_picture import drying_svgs
     from lumped.quantities import with_unit
 
     where = surroundings(room=with_unit(room, "°C"), humidity=humidity, draught=draught, cover=cover)
     found = dried(named_in(given), where, shape=shape, thickness=_read(thick, "length", "mm"),
                   hours=_read(hours, "time", "h") / 3600)  # fmt: skip
+    drawings = drying_svgs(found.outlook, ("light", "dark"), hours=found.hours, told=False)
     return {
-        "drawings": {f"dough-{theme}": drying_svg(found.outlook, hours=found.hours, theme=theme, told=False)
-                     for theme in ("light", "dark")},
+        "drawings": {f"dough-{theme}": drawing for theme, drawing in drawings.items()},
         "words": list(found.words), "rest": list(found.rest),
         "columns": list(drying_columns()), "rows": drying_rows(found), "sources": _sources_of(found),
     }  # fmt: skip

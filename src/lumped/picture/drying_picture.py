@@ -26,7 +26,7 @@ from lumped.picture.svg import closed_path, element
 from lumped.picture.theme import THEMES, Theme, ThemeName, mixed
 from lumped.texts import say
 
-__all__ = ["drying_svg"]
+__all__ = ["drying_svg", "drying_svgs"]
 
 Floats = NDArray[np.float64]
 _LEFT, _RIGHT = 19.0, WIDTH - 11.0  # mm; ends of the clock
@@ -83,7 +83,14 @@ def drying_svg(
     str
         An SVG document, 124 mm wide. Strips carry `data-strip`.
     """
-    looks = THEMES[theme]
+    return drying_svgs(found, (theme,), hours=hours, scale=scale, prefix=prefix, told=told)[theme]
+
+
+def drying_svgs(
+    found: Outlook, themes: Sequence[ThemeName], *, hours: float = 24.0, scale: float = 6.0, prefix: str = "",
+    told: bool = True,
+) -> dict[ThemeName, str]:  # fmt: skip
+    """Draw a drying piece in several themes; as `drying_svg`, measured once."""
     sentences = [*(moment_words(found, moment) for moment in MOMENTS), " ".join(rest_words(found))]
     below = sentences if told else []
     lines = [each for sentence in below for each in [*wrapped(sentence, _RIGHT - _LEFT + 6), ""]][:-1]
@@ -94,18 +101,23 @@ def drying_svg(
     strips = [_strip("resistivity", found, x, bottom), _strip("skin", found, x, above),
               _strip("mass", found, x, above + _SKIN + _GAP)]  # fmt: skip
     cuts = strips[-1].y.end + _GAP + _CUTS / 2 + 4.0
-    title = wrapped(_title(found), WIDTH - 2 * _PAPER - 8, 1.3 * LETTERS, bold=True)
+    titled = _title(found)
+    title = wrapped(titled, WIDTH - 2 * _PAPER - 8, 1.3 * LETTERS, bold=True)
     height = cuts + _CUTS / 2 + 3.0 + 1.8 * LETTERS * len(title) + _PAPER
-    layers = [
-        sheet(Box(_PAPER, _PAPER, WIDTH - _PAPER, height - _PAPER), looks),
-        *(lettering(each, (_PAPER + 4, height - _PAPER - 7.2 - 1.8 * LETTERS * k), looks, size=1.3 * LETTERS, bold=True)
-          for k, each in enumerate(title)),
-        *_cut(found, x, cuts, looks),
-        *(part for strip in strips for part in _drawn(strip, looks, prefix)),
-        *_clock(strips[0], looks), *_foot(lines, bottom - 18.5, looks),
-    ]  # fmt: skip
-    return on_cloth(layers, height=height, title=" ".join((_title(found), *sentences)), theme=looks, scale=scale,
-                    prefix=prefix)  # fmt: skip
+
+    def drawn(looks: Theme) -> str:
+        layers = [
+            sheet(Box(_PAPER, _PAPER, WIDTH - _PAPER, height - _PAPER), looks),
+            *(lettering(each, (_PAPER + 4, height - _PAPER - 7.2 - 1.8 * LETTERS * k), looks, size=1.3 * LETTERS,
+                        bold=True) for k, each in enumerate(title)),
+            *_cut(found, x, cuts, looks),
+            *(part for strip in strips for part in _drawn(strip, looks, prefix)),
+            *_clock(strips[0], looks), *_foot(lines, bottom - 18.5, looks),
+        ]  # fmt: skip
+        return on_cloth(layers, height=height, title=" ".join((titled, *sentences)), theme=looks, scale=scale,
+                        prefix=prefix)  # fmt: skip
+
+    return {theme: drawn(THEMES[theme]) for theme in themes}
 
 
 def _title(found: Outlook) -> str:

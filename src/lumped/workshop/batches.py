@@ -12,6 +12,7 @@ import numpy as np
 
 from lumped.dough.kneading import Kneading, kneading
 from lumped.dough.recipe import Recipe
+from lumped.dough.remembering import Same
 from lumped.errors import InputError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
@@ -149,27 +150,14 @@ def batches_of(recipe: Recipe, mass: float | None, *, pot: float | None = None, 
     )  # fmt: skip
 
 
-class _Same:
-    """A pantry that is the same only as itself."""
-
-    def __init__(self, shop: Pantry) -> None:
-        self.shop = shop
-
-    def __hash__(self) -> int:
-        return id(self.shop)
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _Same) and other.shop is self.shop
-
-
 def kneaded(recipe: Recipe, shop: Pantry) -> Kneading:
     """Follow a recipe through in draws; one that was followed just before is not followed again."""
-    return _kneaded(recipe, _Same(shop))
+    return _kneaded(recipe, Same(shop))
 
 
 @lru_cache(4)
-def _kneaded(recipe: Recipe, same: _Same) -> Kneading:
-    return kneading(recipe, same.shop)
+def _kneaded(recipe: Recipe, same: Same) -> Kneading:
+    return kneading(recipe, same.it)
 
 
 def _scaled(recipe: Recipe, mass: float, done: Kneading) -> Recipe:

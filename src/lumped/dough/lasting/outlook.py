@@ -6,12 +6,13 @@ hours is surer than either. The diffusivity of water in dough and how well the a
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.dough.beliefs import Draws, beliefs, draws
+from lumped.dough.beliefs import beliefs, draws
 from lumped.dough.calibrating import Calibration
 from lumped.dough.lasting.air import OPEN, AirSide, Cover, Room, air_over, bag
 from lumped.dough.lasting.dried import Drying
@@ -21,6 +22,7 @@ from lumped.dough.lasting.kneaded import moist_from
 from lumped.dough.lasting.layers import Piece
 from lumped.dough.lasting.moist import MoistDough, falling_diffusivity
 from lumped.dough.recipe import Recipe
+from lumped.dough.remembering import Same
 from lumped.errors import InputError, SolverError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Value, believed, drawn
@@ -44,6 +46,7 @@ BELIEVED = {
     "further": ("lasting", "flour", "further"), "shrinks": ("lasting", "drying", "shrinks"),
     "leak": ("lasting", "bag", "leak"), "changes": ("lasting", "box", "changes"), "spare": ("lasting", "box", "spare"),
 }  # fmt: skip
+_OF_DOUGH = ("diffusivity", "slower", "layer", "first", "further", "shrinks")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -241,7 +244,7 @@ def outlook(
     values["transfer"] = Value(mean=1.0, low=1 - width, high=1 + width, unit="")
     values["air_speed"] = where.air_speed
     found = {name: each[:count] for name, each in drawn(values).items()}
-    dough = _dough(recipe, shop, found, draws(recipe, shop, calibration)[0].first(count))
+    dough = _dough(recipe, Same(shop), Same(calibration), count)
     room = Room(temperature=where.temperature, humidity=where.humidity, air_speed=found["air_speed"])
     side = air_over(piece, room, times=np.maximum(found["transfer"], 0.2))
     done = _followed(dough, piece, room, duration=duration, cover=_cover(piece, where, found), side=side)
@@ -263,10 +266,15 @@ def _followed(
                       hours=f"{duration / HOUR:g}")  # fmt: skip
 
 
-def _dough(recipe: Recipe, shop: Pantry, found: Mapping[str, Array], given: Draws) -> MoistDough:
+@lru_cache(4)
+def _dough(recipe: Recipe, shop: Same, calibration: Same, count: int) -> MoistDough:
+    """The dough in draws; where it lies and as what changes nothing of it."""
+    given = draws(recipe, shop.it, calibration.it)[0].first(count)
+    values = {name: handbook().value(*BELIEVED[name]) for name in _OF_DOUGH}
+    found = {name: each[:count] for name, each in drawn(values).items()}
     flour = flour_uptake(found["layer"], np.maximum(found["first"], 2.0), np.clip(found["further"], 0.5, 0.95))
     return moist_from(
-        recipe, shop, given, flour=flour, shrinks=np.clip(found["shrinks"], 0.0, 1.0),
+        recipe, shop.it, given, flour=flour, shrinks=np.clip(found["shrinks"], 0.0, 1.0),
         diffusivity=falling_diffusivity(found["diffusivity"], found["slower"]),
     )  # fmt: skip
 

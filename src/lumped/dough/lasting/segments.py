@@ -1,7 +1,7 @@
 """On which straight piece of an isotherm a face lies, for many cases at once, sought where it lay before.
 
 What is sought is where something that holds at low water content ceases to hold; it is looked for among the few nodes
-round a guess, and among all nodes only if it is not there.
+round a guess, and from one end to the other only if it is not there.
 """
 
 from collections.abc import Callable
@@ -17,6 +17,7 @@ Array = NDArray[np.float64]
 Index = NDArray[np.int64]
 _ROUND = 6  # nodes looked at round a guess
 _BEFORE = 3  # of them below it
+_EACH = 10  # if it is not there, every tenth node is looked at, and the ten between two of these
 
 
 class Segments:
@@ -40,9 +41,11 @@ class Segments:
     def __init__(self, law: Isotherm, cases: tuple[int, ...]) -> None:
         count = len(law.content)
         rows = np.broadcast_to(law.activity, (*cases, count)).reshape(-1, count)
-        self._activity, self._content = np.ascontiguousarray(rows.T), law.content
-        self._flat, self._case = self._activity.ravel(), np.arange(len(rows))
+        self._flat, self._content, self._case = rows.T.ravel(), law.content, np.arange(len(rows))
         self._window = np.arange(min(_ROUND, count))[:, None]
+        self._between = np.arange(min(_EACH, count))[:, None]
+        self._coarse = np.append(np.arange(0, count - len(self._between), _EACH), count - len(self._between))
+        self._at_coarse = self.at(self._coarse[:, None] + np.zeros_like(self._case))
 
     def at(self, nodes: Index) -> tuple[Array, Array]:
         """Give activity and content at nodes (k, cases) of each case. [1]"""
@@ -68,5 +71,6 @@ class Segments:
         count = holds(*self.at(first + self._window)).sum(axis=0)
         missed = ((count == 0) & (first > 0)) | ((count == size) & (first < rest))
         if missed.any():
-            first, count = np.zeros_like(first), holds(self._activity, self._content[:, None]).sum(axis=0)
+            first = self._coarse.take(np.maximum(holds(*self._at_coarse).sum(axis=0) - 1, 0))
+            count = holds(*self.at(first + self._between)).sum(axis=0)
         return np.asarray(np.minimum(np.maximum(first + count - 1, 0), len(self._content) - 2))
