@@ -37,6 +37,7 @@ async def test_a_dough_leads_to_the_form_which_tells_at_once_what_is_taken(kitch
         await user.open(paths.dough("ropewalk-salt.toml"))
         await wait_for(lambda: there(user, "way-batch"))
         await filling(user)
+        assert any("cream of tartar (9\N{NO-BREAK SPACE}g)" in each for each in within(user, "batch-form"))
         user.find(marker="batch-form").trigger("input", SAID)
         await wait_for(lambda: any("left as steam" in each for each in within(user, "batch-taken")))
         assert tuple(within(user, "batch-taken")) == batch_filled(SAID, SALT).words

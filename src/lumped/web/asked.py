@@ -116,7 +116,7 @@ async def with_own(kitchen: Kitchen, given: Given) -> Given:
 
 
 async def _kept(kitchen: Kitchen, document: str, number: str) -> Kept | None:
-    wanted = int(number) if number.isdecimal() and len(number) < 9 else None
+    wanted = paths.number_in(number)
     if number and wanted is None:
         return None
     try:

@@ -22,7 +22,7 @@ from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press, sorry
 from lumped.web.question import answer_page
 from lumped.web.quick import Quick, answer_to
-from lumped.web.words import Words
+from lumped.web.words import Words, unbroken
 
 __all__ = ["batch_page"]
 
@@ -118,7 +118,7 @@ class _BatchForm:
         Words("p", say("web-batch-weighed-hint"), "soft hint")
         with html.div().classes("figures-in"):
             for key, name, amount in rows:
-                words = say("web-batch-ingredient", name=name, amount=amount)
+                words = unbroken(say("web-batch-ingredient", name=name, amount=amount))
                 grams = said.get(f"weighed-{key}", "")
                 one.write(f"weighed-{key}", words, grams, inputmode="decimal", maxlength=12)
         one.write("weighed_after_g", say("web-batch-after"), said.get("weighed_after_g", ""),

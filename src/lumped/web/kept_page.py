@@ -25,6 +25,7 @@ from lumped.web.words import Words
 
 __all__ = ["kept_page"]
 
+_NONE = 0  # no revision has this number
 _NOTHING = ("document-unknown", "revision-unknown", "notebook-not-there")
 
 _GO_ON = """
@@ -49,9 +50,7 @@ class _KeptPage:
         self._asked = asked
 
     async def lay(self) -> None:
-        number = (
-            int(self._number) if self._number.isdecimal() and len(self._number) < 9 else 0 if self._number else None
-        )
+        number = (paths.number_in(self._number) or _NONE) if self._number else None
         try:
             kept = await asyncio.to_thread(self._kitchen.shelf.kept, self._document, number)
         except LumpedError as error:

@@ -6,10 +6,11 @@ from urllib.parse import parse_qsl, quote, unquote, urlencode
 
 __all__ = [
     "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "INGREDIENT", "KEPT", "NOTEBOOK", "OLD", "PACKET", "PANTRY", "SHAPE",
-    "TABLE", "ask", "batch", "brought", "changed", "dough", "example", "ingredient", "kept", "old", "packet", "pantry",
-    "shape", "values_in",
+    "TABLE", "ask", "batch", "brought", "changed", "dough", "example", "ingredient", "kept", "number_in", "old",
+    "packet", "pantry", "shape", "values_in",
 ]  # fmt: skip
 
+_DIGITS = 9  # of a revision number; more than anybody saves
 TABLE = "/"
 SHAPE = "/shape/{key}"
 EXAMPLE = "/story/{name}"
@@ -124,6 +125,17 @@ def kept(document: str) -> str:
 def old(document: str, number: int) -> str:
     """Address of one revision of a document."""
     return f"/notebook/{quote(document)}/{number}"
+
+
+def number_in(text: str) -> int | None:
+    """Read the number of a revision in an address; None if it can be none.
+
+    Examples
+    --------
+    >>> number_in("12"), number_in("-1"), number_in("9" * 40)
+    (12, None, None)
+    """
+    return int(text) if text.isdecimal() and len(text) < _DIGITS else None
 
 
 def values_in(text: str) -> tuple[str, dict[str, str]] | None:
