@@ -53,6 +53,8 @@ def test_a_folder_is_called_a_folder(tmp_path: Path):
         ('kind = "recipe"', 'kind = "tray"'),
         ("kind = 'tray'\n[[buns]]\nname = 'a'", "buns › “a” › width_mm is missing. Add the key"),
         ("kind = 'tray'\n[[buns]]\nname = 'a'\nwidht_mm = 3", "did you mean “width_mm”"),
+        ("kind = 'tray'\nwidth_mm = 3", "width_mm is 3. It does not stand here but under: buns."),
+        ("kind = 'tray'\n[[buns]]\nname = 'a'\nwidth_mm = 3\nkind = 'a'", "here but at the top of the file"),
         ("kind = 'tray'\n[[buns]]\nname = 'a'\nwidth_mm = 0", "more than 0"),
         ("kind = 'tray'\n[[buns]]\nname = 'a'\nwidth_mm = nan", "width_mm is nan"),
         ("kind = 'tray'\n[[buns]]\nname = 'a'\nwidth_mm = '3 kg'", "a length is wanted"),

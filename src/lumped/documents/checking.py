@@ -1,5 +1,6 @@
 """Holding a document against its model; the first problem becomes one sentence with a remedy."""
 
+import re
 from difflib import get_close_matches
 from pathlib import Path
 from typing import Any, TypeVar
@@ -91,6 +92,10 @@ def _remedy(problem: Any, model: type[BaseModel]) -> str:  # noqa: PLR0911 - one
     if own := _own_sentence(problem):
         return own
     if kind == "extra_forbidden":
+        if len(problem["loc"]) > 1 and key in model.model_json_schema().get("properties", {}):
+            return say("document-remedy-top")
+        if tables := _tables_with(key, model):
+            return say("document-remedy-elsewhere", tables=", ".join(tables))
         near = get_close_matches(key, sorted(_keys_of(model)), n=1)
         return say("document-remedy-near", near=near[0]) if near else say("document-remedy-extra")
     if kind in _LIMITS:
@@ -120,6 +125,16 @@ _PLAIN = {
     "string_too_short": "document-remedy-short",
     "string_pattern_mismatch": "document-remedy-characters",
 }
+
+
+def _tables_with(key: str, model: type[BaseModel]) -> list[str]:
+    """Tables of a file that know a key, by their names."""
+    schema = model.model_json_schema()
+    parts = schema.get("$defs", {})
+    return [
+        name for name, place in schema.get("properties", {}).items()
+        if any(key in parts.get(part, {}).get("properties", {}) for part in re.findall(r"#/\$defs/(\w+)", str(place)))
+    ]  # fmt: skip
 
 
 def _keys_of(model: type[BaseModel]) -> set[str]:
