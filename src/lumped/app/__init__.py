@@ -4,21 +4,12 @@
 `draw` put a verdict on paper. No function here prints or lays out anything.
 """
 
+from lumped.app.doughs import dough, wall, wall_of, what_if
+from lumped.app.schemas import schema
+from lumped.app.sculptures import check, draw, parts, ports, sheet
 from lumped.app.settings import Settings, load_settings
-from lumped.app.uses import (
-    check,
-    dough,
-    draw,
-    parts,
-    ports,
-    ready_to_write,
-    schema,
-    sheet,
-    shop_with,
-    wall,
-    wall_of,
-    what_if,
-)
+from lumped.app.shop import shop_with
+from lumped.app.writing import ready_to_write
 
 __all__ = [
     "Settings",

@@ -34,7 +34,7 @@ def answered(given: Given, report: Report) -> dict[str, Any]:
         "dough-light"); `scene` for turning.
     """
     from lumped.app.scenes import scene_of
-    from lumped.app.uses import check
+    from lumped.app.sculptures import check
     from lumped.picture import sculpture_svg
 
     with laid_out(given) as path:
@@ -65,7 +65,7 @@ def sketched(given: Given, report: Report) -> dict[str, str]:
 
 def printed(task: tuple[Given, Paper], report: Report) -> bytes:
     """Make the printed sheet (PDF) of a sculpture, on paper of a size."""
-    from lumped.app.uses import check
+    from lumped.app.sculptures import check
     from lumped.paper import sheet_pdf
 
     given, paper = task

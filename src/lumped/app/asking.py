@@ -232,8 +232,8 @@ def _milliamperes(current: "Value") -> str:
 
 def wall_lasts(question: Question, report: Report) -> list[str]:
     """Say for how long a wall does, while salt creeps in."""
+    from lumped.app.doughs import wall_of
     from lumped.app.named import named_in
-    from lumped.app.uses import wall_of
 
     said = question.said
     found = wall_of(named_in(question.given), thickness=_MM * said["thick"], area=_CM2 * said["touch"],

@@ -10,8 +10,8 @@ from lumped.app.given import Given, names_file
 from lumped.app.labels import left_out_words, shop_of, sound_labels
 from lumped.app.own import recipe_of
 from lumped.app.pricing import known_prices
+from lumped.app.shop import shop_with
 from lumped.app.sources import told_of
-from lumped.app.uses import shop_with
 from lumped.texts import say
 
 if TYPE_CHECKING:

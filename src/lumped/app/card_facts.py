@@ -75,8 +75,9 @@ def gathered(path: Path, *, on: date, batches: Sequence[Path], labels: Sequence[
         Batch files that the prediction learns from; ingredient files.
     """
     from lumped.app.care import care
+    from lumped.app.doughs import dough
+    from lumped.app.shop import shop_with
     from lumped.app.trial import trial
-    from lumped.app.uses import dough, shop_with
     from lumped.dough import read_recipe
     from lumped.dough.batch import read_batch
     from lumped.dough.kneading import knead_middle

@@ -121,7 +121,7 @@ def write_card(
     InputError
         If there is no such paper, a name has another ending, or the file can't be written.
     """
-    from lumped.app.uses import ready_to_write, write_whole
+    from lumped.app.writing import ready_to_write, write_whole
     from lumped.paper.cards import card_pdf, card_png
 
     if pdf is not None:

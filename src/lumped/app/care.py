@@ -180,7 +180,7 @@ def care_at_table(
     RecipeError, InputError
         If a recipe can't be read, a need is not known, or there is no figure for that age or weight.
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough import read_recipe
     from lumped.dough.naming import told_apart
 

@@ -58,7 +58,7 @@ def cited(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
     RecipeError, InputError
         If a file can't be read, or the recipe can't exist.
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough import read_recipe
     from lumped.dough.batch import read_batch
     from lumped.dough.kneading import kneading

@@ -65,7 +65,7 @@ def doughs(
     """
     import pandas as pd
 
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough.many import knead_many
     from lumped.pantry import price
     from lumped.pantry import region as region_of
@@ -107,7 +107,7 @@ def steps(path: str | Path, *, batches: Sequence[str | Path] = (), labels: Seque
     """
     import pandas as pd
 
-    from lumped.app.uses import dough
+    from lumped.app.doughs import dough
 
     found = dough(Path(path), batches=[*map(Path, batches)], labels=[*map(Path, labels)])
     rows = [
@@ -136,7 +136,7 @@ def ingredients(labels: Sequence[str | Path] = ()) -> "pd.DataFrame":
     """
     import pandas as pd
 
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.chemistry.compounds import compounds
 
     shop = shop_with([*map(Path, labels)])

@@ -51,7 +51,7 @@ def make(
     RecipeError, InputError
         If a file or an amount can't be read, or nobody could make it so.
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough import read_recipe
     from lumped.pantry import region as find_region
     from lumped.quantities import parse_quantity
@@ -104,7 +104,7 @@ def shopping(
     RecipeError, InputError
         If a file or an amount can't be read, or there is no such region.
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough import read_recipe
     from lumped.pantry import regions
     from lumped.workshop import shopping_list

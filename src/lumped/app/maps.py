@@ -5,7 +5,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from lumped.app.pricing import known_prices
-from lumped.app.uses import ready_to_write, shop_with, write_whole
+from lumped.app.shop import shop_with
+from lumped.app.writing import ready_to_write, write_whole
 
 if TYPE_CHECKING:
     from lumped.dough.maps import MixMap

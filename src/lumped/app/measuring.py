@@ -214,7 +214,7 @@ def weighed_amount(
     >>> weighed_amount("180 g", "plain-flour", kitchen="japan").ways["japanese"].words
     '1½ cups + 3 tbsp'
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.errors import RecipeError
     from lumped.pantry.amounts import mass_of, read_amount
     from lumped.pantry.choosing import SCALE, as_measures
@@ -260,7 +260,7 @@ def measured_recipe(path: Path, *, kitchen: str, labels: Sequence[Path] = ()) ->
     RecipeError, InputError
         If the recipe can't be read, or there is no such kitchen.
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough import knead, read_recipe
     from lumped.pantry.rounding import Wanted, rounded_to_kitchen
 
@@ -288,7 +288,7 @@ def write_kept(found: Kept, path: Path) -> None:
     """
     import tomli_w
 
-    from lumped.app.uses import ready_to_write, write_whole
+    from lumped.app.writing import ready_to_write, write_whole
     from lumped.dough.writing import recipe_document
 
     ready_to_write(path, (".toml",))

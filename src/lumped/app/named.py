@@ -109,7 +109,7 @@ def named_by_files(path: Path, *, batches: Sequence[Path] = (), labels: Sequence
     RecipeError, InputError
         If a file can't be read, or a batch contradicts its recipe.
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough import read_recipe
     from lumped.dough.batch import read_batch
     from lumped.dough.learning import learnt

@@ -174,7 +174,7 @@ def listed(
     >>> [each.key for each in listed(role="acid", without=["corn"]).ingredients][:2]
     ['cream-of-tartar', 'lemon-juice']
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough.safety import suits
     from lumped.dough.swap.wants import CLASSES
     from lumped.pantry import region as region_of
@@ -239,7 +239,7 @@ def looked_up(
     >>> shown.ingredient.key, shown.figures[0]["source"]
     ('cream-of-tartar', 'USDA SR, NDB 18373')
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough.safety import cautions_of, remarks_on
     from lumped.pantry import regions
 

@@ -47,7 +47,7 @@ def swap(
     RecipeError, InputError
         If the recipe can't be read, a word is not known, or what is wanted contradicts itself.
     """
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough import read_recipe
     from lumped.dough.swap import read_wish, swapped
     from lumped.pantry import region as region_of
@@ -83,7 +83,7 @@ def write_proposal(found: "Swap", number: int, path: Path) -> None:
     """
     import tomli_w
 
-    from lumped.app.uses import ready_to_write, write_whole
+    from lumped.app.writing import ready_to_write, write_whole
     from lumped.dough.writing import recipe_document
     from lumped.errors import InputError
 

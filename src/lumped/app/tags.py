@@ -82,7 +82,7 @@ def tags(
     from lumped.app.card_sentences import allergens_shown, face
     from lumped.app.card_words import day_text, unread
     from lumped.app.cards import known_language
-    from lumped.app.uses import shop_with
+    from lumped.app.shop import shop_with
     from lumped.dough import read_recipe
     from lumped.dough.batch import read_batch
     from lumped.dough.safety import allergens_of
@@ -118,7 +118,7 @@ def write_tags(made: Tags, path: Path, *, paper: str = "a4") -> None:
     InputError
         If there is no such paper, the name has another ending, or the file can't be written.
     """
-    from lumped.app.uses import ready_to_write, write_whole
+    from lumped.app.writing import ready_to_write, write_whole
     from lumped.paper.cards import tags_pdf
     from lumped.paper.codes import code_svg
     from lumped.picture.dough_mark import mark_svg
