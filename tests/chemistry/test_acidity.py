@@ -3,8 +3,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as some
 
-from lumped.chemistry import dissociated
-from lumped.chemistry.acidity import ph_width, shielding
+from lumped.chemistry import acidity, dissociated
+from lumped.chemistry.acidity import Buffer, ph_width, shielding
 
 
 @given(some.floats(0.01, 1000), some.floats(0.01, 1000), some.floats(-50, 200))
@@ -35,3 +35,15 @@ def test_more_strong_salt_frees_more_hydrogen_and_lowers_ph_until_davies_ends():
 def test_ionic_strength_counts_all_ions():
     found = dissociated({"phosphoric": 10.0}, 20.0, 10.0)  # as good as all HPO4 2-
     assert float(found.strength) == pytest.approx(10 + 0.5 * 4 * 10, rel=0.02)
+
+
+@pytest.mark.parametrize("strong", [0.0, -5.0, 5.0])
+@pytest.mark.parametrize("acid", [0.0, 20.0])
+def test_a_buffered_liquid_settles_without_halving_and_is_neutral(monkeypatch, strong, acid):
+    monkeypatch.setattr(acidity, "_halved", lambda liquid: pytest.fail("Newton's steps did not come to rest"))
+    capacity = np.geomspace(1e-3, 1e5, 200)
+    found = dissociated({"acetic": acid, "carbonic": 0.0}, strong, 1.0, Buffer(rest=6.0, capacity=capacity))
+    anions = sum(amount for ion, amount in found.charges.items() if ion != "hydrogen")
+    assert found.fixed == pytest.approx(capacity * (6.0 - found.ph))
+    off = found.charges["hydrogen"] + strong + found.fixed - anions
+    assert np.all(np.abs(off) <= 1e-9 * capacity + 1e-6)

@@ -337,7 +337,7 @@ def _shift(recipe: "Recipe", shop: "Pantry") -> "Shift":
 
     keys = recipe.ingredients
     rows = [keys.index(each.ingredient) for each in recipe.portions if each.mass.mean]
-    fixed = np.array([_by_feel(recipe, key) for key in keys])
+    fixed = np.array([_by_feel(recipe, key) for key in keys], float)
 
     def properties(masses: Any) -> Any:
         table = np.repeat(fixed[:, None], masses.shape[1], axis=1)

@@ -243,6 +243,9 @@ def _step(pH: Array, shield: Array, liquid: _Liquid) -> tuple[Array, Array]:
             plus, falls = plus + np.maximum(charge, 0.0), falls - (charge > 0) * liquid.buffer[1]
         minus = np.maximum(plus - value, 1e-30)
         step = -np.log(plus / minus) / (falls / plus - (falls - slope) / minus)
+        if liquid.buffer is not None:  # its charge changes sides at rest: the ratio has a kink there, the balance none
+            away = liquid.buffer[0] - pH
+            step = np.where(away * (away - step) < 0, -value / slope, step)
     return np.minimum(np.maximum(step, -_LONGEST), _LONGEST), strength
 
 
