@@ -106,6 +106,12 @@ def test_without_a_stove_it_is_made_in_other_ways():
     assert "pot" not in ways
 
 
+def test_only_other_water_goes_in_where_a_water_leaves():
+    """A cup of lemon juice with baking soda is no water."""
+    found = swapped(salt_dough(), read_wish(salt_dough(), pantry(), without=["tap-water"]))
+    assert [each.recipe.ingredients[-1] for each in found.proposals] == ["distilled-water"]
+
+
 def test_an_impossible_wish_names_what_stands_in_the_way():
     """Potassium salt carries as well as table salt, but a lump of it holds more than the dose of concern."""
     little = recipe_of({**SALT, "table-salt": 25})
@@ -151,6 +157,7 @@ def test_the_steps_explain_the_whole_ratio():
 REFUSED = [
     ({"without": ["sealing wax"]}, InputError, r"neither an ingredient nor a class"),
     ({"without": ["honey"]}, RecipeError, r"There is no honey in “dough”. It is made of: plain-flour"),
+    ({"without": ["Water"]}, InputError, r"Nothing replaces water in a dough.* say --without tap-water"),
     ({"diets": ["glutenfree"]}, InputError, r"is no diet that Lumped knows. Did you mean"),
     ({"target": "no-stove"}, InputError, r"say --without stove instead of aiming at “no-stove”"),
     ({"target": "cheap"}, InputError, r"nothing that Lumped can aim at. Did you mean: cheapest"),

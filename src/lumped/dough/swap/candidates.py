@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 from lumped.dough.recipe import Recipe
 from lumped.dough.swap.figures import body_of
 from lumped.dough.swap.requirements import row
-from lumped.dough.swap.wants import Wish
+from lumped.dough.swap.wants import Wish, is_water
 from lumped.errors import RecipeError
 from lumped.pantry import Ingredient, Pantry, regions, sold
 from lumped.reference import handbook
@@ -38,6 +38,8 @@ def gone_from(recipe: Recipe, wish: Wish, shop: Pantry) -> tuple[str, ...]:
 def candidates(recipe: Recipe, wish: Wish, shop: Pantry) -> tuple[str, ...]:
     """Name the ingredients that may go in, those of the recipe not among them, in the pantry's order.
 
+    One water is enough; where a water leaves, only water takes its place.
+
     Parameters
     ----------
     recipe : Recipe
@@ -56,12 +58,14 @@ def candidates(recipe: Recipe, wish: Wish, shop: Pantry) -> tuple[str, ...]:
     never, cautions = set(facts["ingredients"]), set(facts["cautions"])
     there = set(recipe.ingredients)
     left = [key for key in recipe.ingredients if wish.allows(key, shop)]
-    watered = any(family_of(shop[key]) == "water" for key in left)
+    waters = [key for key in there if is_water(shop[key])]
+    watered, dry = any(key in left for key in waters), bool(waters) and not any(key in left for key in waters)
     found = tuple(
         key
         for key, each in shop.items()
         if key not in there and key not in never and not cautions & set(each.cautions)
-        and "colour" not in each.roles and wish.allows(key, shop) and not (watered and family_of(each) == "water")
+        and "colour" not in each.roles and wish.allows(key, shop)
+        and not (watered and is_water(each)) and not (dry and family_of(each).startswith("wet "))
     )  # fmt: skip
     for role in _NEEDED:
         had = any(role in shop[key].roles for key in there)
@@ -85,7 +89,7 @@ def family_of(ingredient: Ingredient) -> str:
     dry = {key: share for key, share in ingredient.composition.items() if key != "water"}
     most = max(dry, key=lambda key: dry[key]) if dry else "water"
     wet = "wet" if ingredient.composition.get("water", 0.0) > 0.5 else "dry"
-    return "water" if ingredient.composition.get("water", 0.0) > 0.99 else f"{wet} {most}"
+    return "water" if is_water(ingredient) else f"{wet} {most}"
 
 
 def trouble_of(keys: Iterable[str], wish: Wish) -> NDArray[np.float64]:

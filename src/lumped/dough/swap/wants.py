@@ -17,9 +17,10 @@ from lumped.dough.safety.allergens import has_gluten
 from lumped.dough.safety.needs import borne, listed_allergens, need_named
 from lumped.errors import InputError, RecipeError
 from lumped.pantry import Ingredient, Pantry, region, sold
+from lumped.texts import say
 from lumped.texts.folding import plain_word
 
-__all__ = ["CLASSES", "TARGETS", "Wish", "is_of", "read_wish"]
+__all__ = ["CLASSES", "TARGETS", "Wish", "is_of", "is_water", "read_wish"]
 
 STOVE = "stove"
 TARGETS = ("cheapest", "saltless", "keeps-longer", "carries-better", "blocks-better")
@@ -70,6 +71,18 @@ def is_of(word: str, ingredient: Ingredient) -> bool:
     (True, True)
     """
     return CLASSES[word](ingredient) if word in CLASSES else borne(word, ingredient) == "holds"
+
+
+def is_water(ingredient: Ingredient) -> bool:
+    """Tell whether an ingredient is water, from whatever tap or bottle.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> is_water(pantry()["tap-water"]), is_water(pantry()["white-vinegar"])
+    (True, False)
+    """
+    return ingredient.composition.get("water", 0.0) > 0.99
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -167,6 +180,8 @@ def read_wish(
         asked = _OTHER_WORDS.get(asked, asked)
         if asked == STOVE:
             stove = False
+        elif asked in say("swap-read-water").split(", "):
+            raise InputError("swap-water", title=recipe.title, named=_water_in(recipe, shop))
         elif asked in CLASSES or asked in listed_allergens():
             classes.append(asked)
         elif matches_in(recipe, word, shop):
@@ -180,6 +195,11 @@ def read_wish(
         ingredients=tuple(dict.fromkeys(ingredients)), classes=tuple(dict.fromkeys(classes)),
         diets=tuple(dict.fromkeys(_diet(each) for each in diets)), region=where, target=target, stove=stove,
     )  # fmt: skip
+
+
+def _water_in(recipe: Recipe, shop: Pantry) -> str:
+    """Name the water of a recipe, or a kind of water that one may do without."""
+    return next((key for key in recipe.ingredients if is_water(shop[key])), "tap-water")
 
 
 def _need(word: str, recipe: Recipe, shop: Pantry) -> str:

@@ -1,7 +1,14 @@
 ### Something else instead: what was asked, what is proposed and why, what stands in the way
 
+## The word that is answered at once, however it is written; commas between, small letters.
+
+swap-read-water = water, h2o, h₂o
+
+## What can't be asked
+
 swap-no-word = “{ $word }” is neither an ingredient nor a class of them that Lumped knows. Did you mean: { $near }?
 swap-not-in-recipe = There is no { $word } in “{ $title }”. It is made of: { $there }.
+swap-water = Nothing replaces water in a dough: flour and starch swell and hold together only in it, and salt carries current only once it is dissolved. Without water “{ $title }” is a powder. If it is this water that you can’t use, say --without { $named }.
 swap-no-diet = “{ $word }” is no diet that Lumped knows. Did you mean: { $near }?
 swap-target-without = To leave something out, say --without { $without } instead of aiming at “{ $word }”.
 swap-no-target = “{ $word }” is nothing that Lumped can aim at. Did you mean: { $near }?
