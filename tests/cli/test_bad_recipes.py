@@ -52,8 +52,8 @@ def refused(tmp_path, capsys):
 
 
 @pytest.mark.parametrize(("old", "new", "sentence"), [
-    ("= 125", "= -125", "ingredients › no. 1 › amount_g is -125. It must be more than 0."),
-    ("= 125", "= 0", "ingredients › no. 1 › amount_g is 0. It must be more than 0."),
+    ("= 125", "= -125", "ingredients › “plain-flour” › amount_g is -125. It must be more than 0."),
+    ("= 125", "= 0", "ingredients › “plain-flour” › amount_g is 0. It must be more than 0."),
     ("= 125", "= 1000000", "amount_g is 1000000. It must be at most 100000."),
     ("= 125", "= nan", "amount_g is nan. Write a number"),
     ("= 125", "= inf", "amount_g is inf. Write a number"),
@@ -69,11 +69,12 @@ def refused(tmp_path, capsys):
     ('"plain-flour"', '"plane flour"', "no. 1: Lumped knows no ingredient “plane flour”. Did you mean: plain-flour"),
     ('"table-salt"', '"tabel salt"', "no. 3: Lumped knows no ingredient “tabel salt”. Did you mean: table-salt"),
     ("amount_g = 237", "amount_kg = 0.237", "There is no such key; did you mean “amount_g”?"),
+    ("amount_g = 237", "", "ingredients › “tap-water”: Say how much goes in: “125 g”, or “1 cup”."),
     ("title =", "title", "is not TOML: Expected '=' after a key in a key/value pair (at line 3"),
     ('= "conducting"', '= "conducting', "is not TOML"),
     ("[[ingredients]]", "[[ingredients]", "each [[table]] its two brackets"),
     (GOOD[GOOD.index("[[") :], "", "ingredients is missing. Add the key “ingredients”."),
-    (GOOD[GOOD.index("[[") :], "ingredients = []", "ingredients is []. Give at least 1."),
+    (GOOD[GOOD.index("[[") :], "ingredients = []", "slipway.toml, ingredients: Give at least 1."),
 ])  # fmt: skip
 def test_what_is_wrong_in_a_recipe_is_told_with_its_place_and_the_next_step(refused, old, new, sentence):
     assert old in GOOD

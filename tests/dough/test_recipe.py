@@ -43,7 +43,7 @@ def test_a_recipe_is_read_with_measures_names_and_what_is_added_by_feel(tmp_path
     ("old", "new", "says"),
     [
         ('"flour"', '"floor"', r"no\. 1: Lumped knows no ingredient “floor”\. Did you mean: plain-flour"),
-        ('"1 cup"', '"1 bowl"', r"no\. 1 › amount: “1 bowl” is no amount"),
+        ('"1 cup"', '"1 bowl"', r"“flour” › amount: “1 bowl” is no amount"),
         ("amount_g = 237", "amount_g = -237", r"amount_g is -237\. It must be more than 0"),
         ("amount_g = 237", 'amount_g = 237\namount = "1 cup"', "not both"),
         ("amount_g = 237", "", "Say how much"),

@@ -10,7 +10,7 @@ from lumped.web import add_routes, pages, paths
 from lumped.web.drawing import Drawing
 from lumped.web.words import Words
 
-__all__ = ["a_person", "answered", "beside", "bring", "drawn", "slip", "texts", "there", "wait_for", "within"]
+__all__ = ["a_person", "answered", "away", "beside", "bring", "drawn", "slip", "texts", "there", "wait_for", "within"]
 
 
 @asynccontextmanager
@@ -37,6 +37,13 @@ def there(user, marker):
     """Whether something of that name lies on the page."""
     with user.client:
         return next(iter(ElementFilter(marker=marker)), None) is not None
+
+
+def away(user, marker):
+    """Whether what has that name is taken off the page for now, by itself or with what it lies in."""
+    with user.client:
+        place = next(iter(ElementFilter(marker=marker)))
+        return any("hidden-now" in each.classes for each in (place, *place.ancestors()))
 
 
 def within(user, marker):

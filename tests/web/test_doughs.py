@@ -4,7 +4,7 @@ import re
 
 import pytest
 from nicegui import ElementFilter
-from tests.web.people import a_person, bring, drawn, texts, there, wait_for, within
+from tests.web.people import a_person, away, bring, drawn, texts, there, wait_for, within
 
 from lumped.app.examples import example_recipe
 from lumped.texts import say
@@ -104,6 +104,23 @@ async def test_an_ingredient_that_nobody_knows_is_refused_in_words(kitchen):
     async with a_person(kitchen) as user:
         await kneaded(user, paths.changed(SALT, {"tabel-salt": "20 g"}))
         await wait_for(lambda: any("Lumped knows no ingredient “tabel-salt”" in each for each in texts(user)))
+
+
+@pytest.mark.parametrize("amount", ["", "-4 g", "thirty", "900000 g"])
+async def test_an_amount_that_can_not_be_read_is_told_and_nothing_read_before_looks_like_its_dough(kitchen, amount):
+    async with a_person(kitchen) as user:
+        await kneaded(user, SALT)
+        user.find(marker="amount-2").trigger("input", amount)
+        await wait_for(lambda: say("web-dough-not") in texts(user))
+        (told,) = texts(user, "trouble")
+        assert "“table-salt”" in told
+        assert "{" not in told
+        assert within(user, "gist") == [say("web-dough-not"), "", "", "", ""]
+        assert away(user, "keep")
+        user.find(marker="amount-2").trigger("input", "30 g")
+        await wait_for(lambda: away(user, "trouble"))
+        assert not away(user, "keep")
+        assert "Ω·m" in within(user, "gist")[0]
 
 
 async def test_a_swap_proposes_with_numbers_and_the_taken_one_is_the_recipe(kitchen):

@@ -53,6 +53,17 @@ def test_words_for_an_amount_move_its_slider(table):
     page.wait_for_function("document.getElementById('drag-2').value === '30'")
 
 
+@pytest.mark.parametrize("amount", ["0", "0 g", "0.0"])
+def test_nothing_of_an_ingredient_moves_its_slider_to_the_end_and_back(table, amount):
+    page = ready(table(SALT))
+    page.locator("#amount-2").fill(amount)
+    page.wait_for_function("document.getElementById('drag-2').value === '0'")
+    assert page.locator("#drag-2").get_attribute("aria-valuetext") == "0 g"
+    assert page.evaluate("document.getElementById('drag-1').value") != "0"
+    page.locator("#amount-2").fill("30 g")
+    page.wait_for_function("document.getElementById('drag-2').value === '30'")
+
+
 def test_a_number_tells_its_source_to_whoever_uses_the_keyboard(table):
     page = ready(table(SALT))
     page.locator(FIGURE).focus()

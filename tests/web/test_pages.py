@@ -4,7 +4,7 @@ import asyncio
 
 import pytest
 from nicegui import ElementFilter
-from tests.web.people import a_person, answered, bring, drawn, slip, texts, wait_for
+from tests.web.people import a_person, answered, away, bring, drawn, slip, texts, wait_for
 
 from lumped.app.examples import example_text
 from lumped.sculpt.starting import starting_shapes
@@ -110,6 +110,23 @@ async def test_the_sheet_is_a_pdf(kitchen):
         user.find(marker="take-sheet").click()
         reply = await user.download.next(timeout=30)
         assert reply.content.startswith(b"%PDF")
+
+
+@pytest.mark.parametrize("text", [
+    'kind = "recipe"\ntitle = "Bun', "kind = 'recipe'\nx = " + "9" * 5000, "kind = 'recipe'\nx = " + "[" * 4000,
+    'kind = "sculpture"\nschema = 1\n',
+])  # fmt: skip
+async def test_a_broken_file_is_told_and_can_not_be_written_down(kitchen, text):
+    async with a_person(kitchen) as user:
+        reply = await bring(user, {"bun.toml": text})
+        await user.open(reply.headers["location"])
+        await wait_for(lambda: texts(user, "failure"))
+        assert texts(user, "failure")[0].startswith(("“bun.toml”", "bun.toml"))
+        await wait_for(lambda: away(user, "keep"))
+        user.find(marker="keep").trigger("submit.prevent", {"title": "Bun", "why": "", "way": ""})
+        if "sculpture" not in text:
+            await wait_for(lambda: texts(user, "keep-failure"))
+            assert "is not TOML" in texts(user, "keep-failure")[0] or "deep" in texts(user, "keep-failure")[0]
 
 
 async def test_a_missing_recipe_is_named_and_unknown_doughs_offered(kitchen):

@@ -9,7 +9,7 @@ from typing import Any
 import tomli_w
 
 from lumped.app.given import Given, plain_name, references
-from lumped.documents import read_document, text_of
+from lumped.documents import document_in, read_document, text_of
 
 __all__ = ["body_of", "given_of", "kind_of", "kind_said", "label_files"]
 
@@ -57,9 +57,15 @@ def kind_said(text: str) -> str:
     return kind if kind in ("recipe", "batch", "ingredient") else "sculpture"
 
 
-def body_of(text: str) -> dict[str, Any]:
-    """Give the body of a text; a day, which JSON does not have, as it is written."""
-    document = tomllib.loads(text)
+def body_of(text: str, name: str = "") -> dict[str, Any]:
+    """Give the body of a text; a day, which JSON does not have, as it is written.
+
+    Raises
+    ------
+    InputError
+        If it is no TOML; `name` is its file, for the message.
+    """
+    document = document_in(text, name)
     return {
         key: each.isoformat() if type(each) is date else each
         for key, each in document.items()

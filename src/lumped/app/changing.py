@@ -16,7 +16,7 @@ from lumped.app.given import Given
 from lumped.app.labels import shop_of
 from lumped.errors import InputError
 
-__all__ = ["amounts_in", "changed", "changes_to", "names_in", "names_of_keys"]
+__all__ = ["amounts_in", "changed", "changes_to", "leaves_out", "names_in", "names_of_keys"]
 
 _GRAMS = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?")
 _NOTHING = re.compile(r"0+(?:[.,]0+)?\s*(?:g|grams?)?")
@@ -99,11 +99,22 @@ def _entries(text: str) -> list[dict[str, Any]]:
     """The ingredients of a recipe's text; none if they can't be read."""
     try:
         found = tomllib.loads(text).get("ingredients")
-    except (tomllib.TOMLDecodeError, RecursionError):
+    except (ValueError, RecursionError):
         return []
     if not isinstance(found, list) or not all(isinstance(each, dict) and "ingredient" in each for each in found):
         return []
     return found
+
+
+def leaves_out(amount: str) -> bool:
+    """Whether an amount in words leaves its ingredient out.
+
+    Examples
+    --------
+    >>> leaves_out("0"), leaves_out("0.0 g"), leaves_out("0.5 g")
+    (True, True, False)
+    """
+    return _NOTHING.fullmatch(amount.partition(";")[0].strip()) is not None
 
 
 def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
@@ -111,7 +122,7 @@ def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
     if said is None:
         return dict(entry)
     amount, parted, feel = (each.strip() for each in said.partition(";"))
-    if _NOTHING.fullmatch(amount):
+    if leaves_out(said):
         return {}
     found = dict(entry)
     if parted:

@@ -170,7 +170,7 @@ def references(text: str) -> tuple[str, ...]:
     """Give the recipes that a sculpture or batch refers to; none if it can't be read, as its reader says."""
     try:
         document = tomllib.loads(text)
-    except (tomllib.TOMLDecodeError, RecursionError):
+    except (ValueError, RecursionError):
         return ()
     doughs: Any = document.get("doughs")
     entries = doughs.values() if isinstance(doughs, dict) else ()

@@ -58,7 +58,7 @@ def save_file(
 
 def titled_document(notebook: Notebook, given: Given) -> str | None:
     """Give the id of the one document of a file's kind and title; None if there is none, or more than one."""
-    return _titled(notebook, kind_said(given.text), body_of(given.text))
+    return _titled(notebook, kind_said(given.text), body_of(given.text, given.name))
 
 
 def save_labels(notebook: Notebook, text: str, name: str, *, note: str = "") -> tuple[Revision, ...]:
@@ -121,7 +121,7 @@ def save_given(
     InputError
         If it can't be read, what it names did not come along, or somebody has saved a newer revision.
     """
-    kind, body = kind_said(given.text), body_of(given.text) | ({"title": title} if title else {})
+    kind, body = kind_said(given.text), body_of(given.text, given.name) | ({"title": title} if title else {})
     links = _named_by(notebook, given, kind)
     return notebook.save(kind, body, document=document, note=note, links=links, derived_from=derived_from, after=after)
 
@@ -152,7 +152,7 @@ def _see(notebook: Notebook, given: Given, labels: Mapping[str, str], kind: str,
 
 def _as_it_is(notebook: Notebook, given: Given, note: str = "") -> Revision:
     """Give the revision that says just this and means the same; if there is none, save it as the next of that title."""
-    kind, body = kind_said(given.text), body_of(given.text)
+    kind, body = kind_said(given.text), body_of(given.text, given.name)
     found = notebook.holding(kind, body)
     if found is not None and (kind != "recipe" or _means_the_same(notebook, found, given)):
         return found

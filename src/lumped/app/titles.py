@@ -19,7 +19,7 @@ def title_in(given: Given) -> str:
     >>> title_in(Given(name="a.toml", text="title = 'Quay'")), title_in(Given(name="a.toml", text="?"))
     ('Quay', 'a')
     """
-    with suppress(tomllib.TOMLDecodeError, RecursionError):
+    with suppress(ValueError, RecursionError):
         title = tomllib.loads(given.text).get("title")
         if isinstance(title, str) and title:
             return title
@@ -36,7 +36,7 @@ def kind_in(text: str) -> str:
     """
     try:
         return str(tomllib.loads(text).get("kind", ""))
-    except (tomllib.TOMLDecodeError, RecursionError):
+    except (ValueError, RecursionError):
         return ""
 
 
@@ -44,7 +44,7 @@ def titled(given: Given, title: str) -> Given:
     """Give the same under another title; as it is if that is empty or already its title."""
     try:
         document = tomllib.loads(given.text)
-    except (tomllib.TOMLDecodeError, RecursionError):
+    except (ValueError, RecursionError):
         return given
     if not title or document.get("title") == title:
         return given

@@ -47,9 +47,13 @@ def checked(model: type[Model], document: dict[str, Any], path: Path, *, failure
         if not first["loc"]:
             raise failure("document-whole", **said) from None
         key = _key_text(first["loc"], document)
-        if isinstance(first["input"], (dict, list)) and _own_sentence(first):
+        if isinstance(first["input"], (dict, list)) and first["type"] not in _OF_THE_WHOLE:
             raise failure("document-part", key=key, **said) from None
         raise failure("document-key", key=key, value=_value_text(first), **said) from None
+
+
+_OF_THE_WHOLE = ("missing", "union_tag_invalid", "union_tag_not_found")
+"""Troubles whose sentence names one key, though the whole table comes with them."""
 
 
 def _own_sentence(problem: Any) -> str:
@@ -69,7 +73,7 @@ def _key_text(location: tuple[str | int, ...], document: dict[str, Any]) -> str:
     for step in location:
         if isinstance(step, int):
             node = node[step] if isinstance(node, list) and step < len(node) else {}
-            name = node.get("name") if isinstance(node, dict) else None
+            name = (node.get("name") or node.get("ingredient")) if isinstance(node, dict) else None
             words.append(f"“{name}”" if name else f"no. {step + 1}")
         elif isinstance(node, dict) and (step in node or step == location[-1]):
             node = node.get(step, {})

@@ -7,7 +7,7 @@ from typing import Any
 from lumped.errors import InputError
 from lumped.texts import say
 
-__all__ = ["is_there", "read_document", "text_of"]
+__all__ = ["document_in", "is_there", "read_document", "text_of"]
 
 SIZE_LIMIT = 2_000_000
 DEPTH_LIMIT = 32
@@ -35,20 +35,30 @@ def read_document(path: Path, kind: str, *, failure: type[InputError] = InputErr
     InputError
         If the file is not there, too large, no TOML, too deep, or of another kind.
     """
-    text = text_of(path, failure=failure)
-    try:
-        document = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
-        raise failure("document-not-toml", file=str(path), problem=str(error)) from None
-    except ValueError:
-        raise failure("document-not-toml", file=str(path), problem=say("document-number-too-long")) from None
-    except RecursionError:
-        raise failure("document-too-deep", file=str(path), limit=DEPTH_LIMIT) from None
+    document = document_in(text_of(path, failure=failure), str(path), failure=failure)
     if _depth(document) > DEPTH_LIMIT:
         raise failure("document-too-deep", file=str(path), limit=DEPTH_LIMIT)
     if document.get("kind") != kind:
         raise failure("document-other-kind", file=str(path), kind=kind, found=str(document.get("kind", "nothing")))
     return document
+
+
+def document_in(text: str, name: str, *, failure: type[InputError] = InputError) -> dict[str, Any]:
+    """Give the document that a text is; `name` is its file, for messages.
+
+    Raises
+    ------
+    InputError
+        If it is no TOML, or too deep.
+    """
+    try:
+        return tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise failure("document-not-toml", file=name, problem=str(error)) from None
+    except ValueError:
+        raise failure("document-not-toml", file=name, problem=say("document-number-too-long")) from None
+    except RecursionError:
+        raise failure("document-too-deep", file=name, limit=DEPTH_LIMIT) from None
 
 
 def text_of(path: Path, *, failure: type[InputError] = InputError, no_text: str = "document-not-text") -> str:

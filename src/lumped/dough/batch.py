@@ -12,7 +12,7 @@ from lumped.documents import checked, read_document
 from lumped.dough.known import measured_dough
 from lumped.dough.reading import read_recipe
 from lumped.dough.recipe import Portion, Recipe
-from lumped.errors import RecipeError
+from lumped.errors import InputError, RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
 
@@ -31,7 +31,7 @@ def _day(given: object) -> object:
         return given
     if isinstance(given, date) and not isinstance(given, datetime):
         return given
-    raise ValueError("Write the day alone, as in 2026-05-08")
+    raise InputError("batch-day")
 
 
 Day = Annotated[date, BeforeValidator(_day)]
@@ -62,7 +62,7 @@ class MeasuredEntry(_Table):
     @model_validator(mode="after")
     def _both_ends(self) -> "MeasuredEntry":
         if (self.low_ohm_m is None) != (self.high_ohm_m is None):
-            raise ValueError("Give low_ohm_m and high_ohm_m, or neither")
+            raise InputError("batch-one-end")
         return self
 
 

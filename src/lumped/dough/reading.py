@@ -7,7 +7,7 @@ from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_vali
 
 from lumped.documents import checked, read_document
 from lumped.dough.recipe import Portion, Recipe
-from lumped.errors import RecipeError
+from lumped.errors import InputError, RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.pantry.amounts import mass_of, weighed
 from lumped.quantities import Value
@@ -38,13 +38,13 @@ class IngredientEntry(_Table):
     @model_validator(mode="after")
     def _says_how_much(self) -> "IngredientEntry":
         if self.amount is not None and self.amount_g is not None:
-            raise ValueError("Give amount_g or amount, not both; take one out")
+            raise InputError("recipe-two-amounts")
         if self.amount is None and self.amount_g is None and self.as_needed_g is None:
-            raise ValueError("Say how much: amount_g = 125, or amount = “1 cup”, or as_needed_g = [0, 60]")
+            raise InputError("recipe-no-amount")
         if self.as_needed_g is not None and self.as_needed_g[1] == 0:
-            raise ValueError("as_needed_g = [0, 0] adds nothing; take it out, or give the most that is added")
+            raise InputError("recipe-feel-nothing")
         if self.as_needed_g is not None and self.as_needed_g[0] > self.as_needed_g[1]:
-            raise ValueError("as_needed_g gives the least amount first, then the most")
+            raise InputError("recipe-feel-order")
         return self
 
 
@@ -122,7 +122,7 @@ def _portion(entry: IngredientEntry, number: int, file: RecipeFile, name: str, s
         try:
             written, mass = entry.amount, mass_of(entry.amount, ingredient, file.measures)
         except RecipeError as problem:
-            place = f"ingredients › no. {number} › amount"
+            place = f"ingredients › “{entry.ingredient}” › amount"
             raise RecipeError("recipe-portion", file=name, key=place, problem=str(problem)) from None
     else:
         written, mass = "as needed", Value.exact(0.0, "kg")

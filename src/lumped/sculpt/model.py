@@ -9,6 +9,7 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, field_validator, model_validator
 
 from lumped.documents import Degrees, Length
+from lumped.errors import InputError
 from lumped.sculpt.places import read_leg_place, read_lump_place
 
 __all__ = ["SculptureFile", "sculpture_schema"]
@@ -46,9 +47,9 @@ class DoughEntry(_Table):
     def _one_way_only(self) -> "DoughEntry":
         ways = [self.recipe is not None, self.resistivity_ohm_m is not None, self.unknown is not None]
         if sum(ways) != 1:
-            raise ValueError("A dough has exactly one of: recipe, resistivity_ohm_m (with measured_by), unknown")
+            raise InputError("sculpture-dough-ways")
         if self.resistivity_ohm_m is not None and not self.measured_by:
-            raise ValueError("Say how the resistivity was measured: add measured_by")
+            raise InputError("sculpture-measured-by")
         return self
 
 
@@ -70,7 +71,7 @@ class _Lump(_Table):
     @model_validator(mode="after")
     def _one_place(self) -> "_Lump":
         if self.at_mm is not None and "place" in self.model_fields_set:
-            raise ValueError("A lump has either a place in words or at_mm, not both; take one out")
+            raise InputError("sculpture-two-places")
         return self
 
 
@@ -139,7 +140,7 @@ class LegAt(_Table):
     @classmethod
     def _points_somewhere(cls, towards: tuple[float, float, float]) -> tuple[float, float, float]:
         if not any(towards):
-            raise ValueError("A direction needs a number other than zero; straight down is [0, 0, -1]")
+            raise InputError("sculpture-no-direction")
         return towards
 
 

@@ -9,7 +9,7 @@ from typing import Any
 from nicegui import background_tasks, html, ui
 from nicegui.element import Element
 
-from lumped.app.changing import amounts_in, names_in
+from lumped.app.changing import amounts_in, leaves_out, names_in
 from lumped.app.given import Given
 from lumped.app.jobs import Ticket
 from lumped.app.kept import Kept
@@ -108,6 +108,9 @@ class RecipeView:
     def _put_dough(self) -> None:
         with html.section().classes("slip does").mark("does"):
             self._does = Words("p", say("web-working"), "state").props("role=status")
+            with html.div().classes("trouble hidden-now").props("role=alert") as self._trouble_place:
+                self._trouble = Words("p", "", "amiss").mark("trouble")
+                Words("p", say("web-dough-not-now"), "soft")
             self._readings_place: Element = html.div().style("display: contents")
             self._lay_readings()
             self._notes = html.ul().classes("why notes")
@@ -172,33 +175,40 @@ class RecipeView:
             self._fail(answer.failure["message"])
 
     def _fail(self, words: str) -> None:
+        """Say why no dough comes of it; what was read before is taken off the page, for it is not of this."""
+        self._page.classes("failing", remove="moving")
         self._does.tell(say("web-dough-not"))
-        self._page.classes("failing")
-        self._tell_notes([words])
+        self._trouble.tell(words)
+        self._gist.fail(say("web-dough-not"))
+        reveal(self._trouble_place, True)
+        reveal(self._keep_place, False)
+        self._tell_notes([])
 
     def _show(self, found: Mapping[str, Any] | None, failure: Mapping[str, Any] | None) -> None:
         """Show what the dough does."""
         if found is None:
             self._fail(failure["message"] if failure else "")
             return
-        if "failing" in self._page.classes:
-            self._page.classes(remove="failing")
-            self._tell_notes([])
+        self._page.classes(remove="failing")
+        reveal(self._trouble_place, False)
+        reveal(self._keep_place, True)
         self._does.tell(found["headline"])
         self._readings.show(found["readings"])
         self._gist.show(found["readings"])
         reveal(self._invented, found["invented"])
         if not self._names:
             self._lay_ingredients(found)
-        self._amounts.follow({k: each["grams"] for k, each in self._slides(found).items()})
+        self._amounts.follow(self._slides(found))
         if not self._keep_place.default_slot.children:
             self._put_keeping()
         self._page.props.update({"data-kneaded": "yes"})
 
-    def _slides(self, found: Mapping[str, Any]) -> dict[int, Mapping[str, float]]:
-        """Give the slider of each row; what is left out has no portion."""
-        there = [k for k, name in enumerate(self._names) if name in set(names_in(self._asked.given.text))]
-        return dict(zip(there, found["amounts"], strict=False))
+    def _slides(self, found: Mapping[str, Any]) -> dict[int, float]:
+        """Give the grams of each row's slider; what is left out has no portion, and stands at nothing."""
+        changes = self._asked.changes
+        there = [k for k, name in enumerate(self._names) if not leaves_out(changes.get(name, ""))]
+        grams = (each["grams"] for each in found["amounts"])
+        return dict.fromkeys(range(len(self._names)), 0.0) | dict(zip(there, grams, strict=False))
 
     def _lay_ingredients(self, found: Mapping[str, Any]) -> None:
         """Lay out what goes in; in an old revision it can only be read."""

@@ -48,13 +48,18 @@ class Gist:
     """The same in one line, for a narrow page: it stays in sight while amounts are dragged below it."""
 
     def __init__(self) -> None:
-        with html.ul().classes("dough-gist").props("aria-hidden=true"):
+        with html.ul().classes("dough-gist").props("aria-hidden=true").mark("gist"):
             self._words = {key: Words("li", "") for key in READINGS}
 
     def show(self, found: Mapping[str, Any]) -> None:
         """Show what was found."""
         for key, words in self._words.items():
             words.tell(say(f"web-gist-{key.replace('_', '-')}", figure=found[key]["short"]))
+
+    def fail(self, words: str) -> None:
+        """Say in place of it that nothing was found."""
+        for number, each in enumerate(self._words.values()):
+            each.tell("" if number else words)
 
 
 class _Groove:

@@ -264,6 +264,7 @@ class SculptureView:
 
     def _failed(self, failure: Mapping[str, Any]) -> None:
         self._answer = None
+        reveal(self._keep_place, False)
         self._slips.clear()
         self._takes.clear()
         self._gist.clear()
@@ -288,6 +289,7 @@ class SculptureView:
 
     def _clear_failure(self) -> None:
         self._page.classes(remove="failing")
+        reveal(self._keep_place, True)
         reveal(self._sorry, False)
         reveal(self._drawing, self._view != "turn")
         reveal(self._stand, self._view == "turn")

@@ -2,6 +2,12 @@
 
 recipe-amount = “{ $text }” is no amount that Lumped can read. Write a number and one of { $units }, such as "1 1/2 cups" or "250 g".
 recipe-portion = { $file }: { $key }: { $problem }
+recipe-two-amounts = Give amount_g or amount, not both; take one out.
+recipe-no-amount = Say how much goes in: “125 g”, or “1 cup”. In a file: amount_g = 125, or amount = "1 cup", or as_needed_g = [0, 60].
+recipe-feel-nothing = as_needed_g = [0, 0] adds nothing; take it out, or give the most that is added.
+recipe-feel-order = as_needed_g gives the least amount first, then the most.
+batch-day = Write the day alone, as in 2026-05-08.
+batch-one-end = Give low_ohm_m and high_ohm_m, or neither.
 recipe-measure-system = “{ $text }”: there is no such measure among { $system } measures. Give the amount in grams.
 recipe-no-weight = “{ $text }”: the handbook does not know what that measure of { $ingredient } weighs. Give the amount in grams.
 recipe-no-ingredient = { $where }: Lumped knows no ingredient “{ $word }”. Did you mean: { $near }?

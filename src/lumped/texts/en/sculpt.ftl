@@ -5,6 +5,10 @@ place-leg-words = “{ $text }” does not say where a leg goes in. Write "left 
 place-depth = “{ $text }”: a leg goes in by more than nothing. Write how deep, such as "12 mm deep", or "dangling".
 place-share = “{ $text }”: along a lump there are 0 to 100 %. Write a share between, or a distance from an end.
 place-negative = “{ $text }”: write a gap, or how far it is pressed in, as a positive length.
+sculpture-dough-ways = A dough has exactly one of: recipe, resistivity_ohm_m (with measured_by), unknown.
+sculpture-measured-by = Say how the resistivity was measured: add measured_by.
+sculpture-two-places = A lump has either a place in words or at_mm, not both; take one out.
+sculpture-no-direction = A direction needs a number other than zero; straight down is [0, 0, -1].
 sculpture-beyond = { $file }: { $who } is placed { $distance } mm from an end of “{ $lump }”, which is only { $length } mm long. Write a shorter distance.
 sculpture-far-off = { $file }: “{ $name }” can't come to lie { $gap } mm from “{ $lump }” on that side: shifted so far, it slides past. Use a smaller shift, or at_mm.
 sculpture-recipe = { $file }: dough “{ $dough }” names the recipe “{ $recipe }”, but there is no such file in { $folder }, nor beside the sculpture. Look at its name, or say unknown = "conducting".

@@ -165,6 +165,7 @@ web-recipe-invented = This recipe is invented.
 web-dough-conducts = It carries current
 web-dough-blocks = It blocks current
 web-dough-not = No dough comes of this
+web-dough-not-now = What it does stands here again as soon as the amounts can be read.
 web-dough-steps = From the scale to the figure
 web-goes-in = What goes in
 web-by-feel = and { $least } to { $most } g by feel
