@@ -30,7 +30,7 @@ def batch(tmp_path):
 
 
 def test_a_card_is_printed_drawn_and_told(capsys, tmp_path):
-    pdf, png = tmp_path / "out" / "card.pdf", tmp_path / "card.png"
+    pdf, png = tmp_path / "card.pdf", tmp_path / "card.png"
     assert main(["card", SALT, "--pdf", str(pdf), "--picture", str(png), "--on", "2026-05-08"]) == 0
     out = " ".join(capsys.readouterr().out.split())
     assert "Carries current" in out

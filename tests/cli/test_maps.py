@@ -39,7 +39,7 @@ def test_salt_of_another_ingredient_than_the_main_one(capsys):
 
 
 def test_pictures_are_written_as_svg_and_as_png(tmp_path, capsys):
-    svg, png = tmp_path / "new" / "a.svg", tmp_path / "b.png"
+    svg, png = tmp_path / "a.svg", tmp_path / "b.png"
     assert main(["salt", SALT, "--picture", str(svg), "--theme", "dark"]) == 0
     assert main(["mix", SALT, *THREE, "--picture", str(png)]) == 0
     assert ElementTree.fromstring(svg.read_text("utf-8")).tag.endswith("svg")

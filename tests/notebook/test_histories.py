@@ -164,13 +164,15 @@ def test_two_that_went_on_differently_are_not_mixed(place, tmp_path):
 
 
 def test_a_backup_is_the_same_notebook_while_somebody_goes_on_writing(place, tmp_path):
+    copies = tmp_path / "copies"
+    copies.mkdir()
     with open_notebook(place) as notebook:
         first = notebook.save("note", {"title": "Quay"})
         series = notebook.begin_series("R", unit="Ω", instrument="meter", method="four needles")
         with notebook.record(series.id) as recorder:
             recorder.wait(recorder.add(1.0))
             before = notebook.contents().fingerprint
-            copy = notebook.backup(tmp_path / "copies" / "copy.sqlite")
+            copy = notebook.backup(copies / "copy.sqlite")
             recorder.add(2.0)
         with open_notebook(copy) as backup:
             assert backup.contents().fingerprint == before

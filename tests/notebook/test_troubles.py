@@ -71,7 +71,7 @@ with open_notebook(sys.argv[1]) as notebook:
     for twice in range(2):
         print(notebook.read_only, *sorted(f"{each.title} {each.number}" for each in notebook.entries()), sep="|")
     print(notebook.verify().sound)
-    with open_notebook(notebook.backup(pathlib.Path(sys.argv[1]).parents[1] / "copies" / "copy.sqlite")) as copy:
+    with open_notebook(notebook.backup(pathlib.Path(sys.argv[1]).parents[1] / "copy.sqlite")) as copy:
         print(copy.contents().fingerprint == notebook.contents().fingerprint)
     try:
         notebook.save("note", {"title": "no"})

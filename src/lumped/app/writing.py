@@ -9,7 +9,7 @@ __all__ = ["ready_to_write", "write_whole"]
 
 
 def ready_to_write(path: Path, endings: tuple[str, ...]) -> None:
-    """See before a long computation that its result can be written; a missing folder is made.
+    """See before a long computation that its result can be written.
 
     Parameters
     ----------
@@ -21,15 +21,19 @@ def ready_to_write(path: Path, endings: tuple[str, ...]) -> None:
     Raises
     ------
     InputError
-        If the ending is another one, or nothing can be written there.
+        If the ending is another one, its folder is missing, or nothing can be written there.
     """
+    from lumped.documents import refuse_missing_folder
+
     if path.suffix.lower() not in endings:
         raise InputError("file-ending", file=str(path), endings=" or ".join(endings))
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
+        refuse_missing_folder(path)
         part = path.with_name(path.name + ".part")
         part.touch()
         part.unlink()
+    except InputError:
+        raise
     except (OSError, ValueError) as error:
         raise _unwritable(path, error) from None
 

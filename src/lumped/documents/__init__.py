@@ -7,6 +7,10 @@ file, key, value and remedy. What can be read but makes no working circuit is no
 
 from lumped.documents.amounts import Degrees, Length, Share
 from lumped.documents.checking import checked
+from lumped.documents.folders import refuse_missing_folder
 from lumped.documents.reading import document_in, is_there, read_document, text_of
 
-__all__ = ["Degrees", "Length", "Share", "checked", "document_in", "is_there", "read_document", "text_of"]
+__all__ = [
+    "Degrees", "Length", "Share", "checked", "document_in", "is_there", "read_document", "refuse_missing_folder",
+    "text_of",
+]  # fmt: skip

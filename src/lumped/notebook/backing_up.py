@@ -34,7 +34,7 @@ def free_name(file: Path, moment: datetime, word: str = "") -> Path:
     return next(name for name in (backup_name(file, moment, each) for each in words) if not name.exists())
 
 
-def copy_file(store: Store, target: Path) -> None:
+def copy_file(store: Store, target: Path, *, make_folder: bool = False) -> None:
     """Copy a notebook's file as it is at one moment, and see that the copy is sound.
 
     Parameters
@@ -43,15 +43,18 @@ def copy_file(store: Store, target: Path) -> None:
         A notebook in a file; others may be writing in it.
     target : Path
         A file that is not there yet.
+    make_folder : bool
+        Whether its folder is made if need be.
 
     Raises
     ------
     InputError
-        If there is something already, or it can't be written; then no file is left.
+        If there is something already, its folder is missing, or it can't be written; then no file is left.
     NotebookError
         If the notebook can't be read.
     """
-    with whole_file(target) as part, store.file() as source, closing(sqlite3.connect(part)) as copy:
+    placed = whole_file(target, make_folder=make_folder)
+    with placed as part, store.file() as source, closing(sqlite3.connect(part)) as copy:
         try:
             source.backup(copy)
             copy.execute("PRAGMA journal_mode = DELETE")  # one file, without a log beside it

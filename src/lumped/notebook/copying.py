@@ -15,7 +15,7 @@ from lumped.notebook.taking import take_in
 __all__ = ["copy_contents"]
 
 
-def copy_contents(contents: Contents, target: Path, moment: datetime) -> None:
+def copy_contents(contents: Contents, target: Path, moment: datetime, *, make_folder: bool = False) -> None:
     """Write everything into a new notebook file, whole or not at all.
 
     Parameters
@@ -26,15 +26,17 @@ def copy_contents(contents: Contents, target: Path, moment: datetime) -> None:
         A file that is not there yet.
     moment : datetime
         When the copy is begun.
+    make_folder : bool
+        Whether its folder is made if need be.
 
     Raises
     ------
     InputError
-        If there is something already.
+        If there is something already, or its folder is missing.
     NotebookError
         If it can't be written; then no file is left.
     """
-    with whole_file(target) as part:
+    with whole_file(target, make_folder=make_folder) as part:
         store = Store(Place(file=part))
         try:
             bring_up_to_date(store, moment)

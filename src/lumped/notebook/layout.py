@@ -114,7 +114,7 @@ def _back_up(connection: Connection, store: Store, layout: str, moment: datetime
     """Back up to a new name: an attempt that was cut off, in the same second, may have left a backup behind."""
     if store.place.file is not None:
         target = free_name(store.place.file, moment, f"layout-{layout}")
-        copy_file(store, target)
+        copy_file(store, target, make_folder=True)
         return target
     there = set(inspect(connection).get_schema_names())
     stem = f"lumped_{layout}_{moment.astimezone(UTC):%Y%m%d_%H%M%S}"

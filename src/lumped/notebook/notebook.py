@@ -72,15 +72,15 @@ class Notebook(Shelf, Log):
         Raises
         ------
         InputError
-            If there is something of that name.
+            If there is something of that name, or the folder of a named one is missing.
         NotebookError
             If it can't be read or written; then no file is left.
         """
         to = target or free_name(self._beside(), self._clock())
         if self.place.file is not None:
-            copy_file(self._store, to)
+            copy_file(self._store, to, make_folder=target is None)
         else:
-            copy_contents(self.contents(), to, self._clock())
+            copy_contents(self.contents(), to, self._clock(), make_folder=target is None)
         return to
 
     def _beside(self) -> Path:

@@ -14,18 +14,29 @@ __all__ = ["whole_file", "whole_folder"]
 
 
 @contextmanager
-def whole_file(path: Path) -> Iterator[Path]:
+def whole_file(path: Path, *, make_folder: bool = False) -> Iterator[Path]:
     """Give a name beside `path` to write to; when the block ends well, what is there becomes `path`.
+
+    Parameters
+    ----------
+    path : Path
+        A file that is not there yet.
+    make_folder : bool
+        Whether its folder is Lumped's own, and made if need be; one that a person named may be mistyped.
 
     Raises
     ------
     InputError
-        If there is something of that name, or the disk refuses; then nothing is left behind.
+        If there is something of that name, its folder is missing, or the disk refuses; then nothing is left behind.
     """
+    from lumped.documents import refuse_missing_folder
+
     with _in_words(path):
         if os.path.lexists(path):
             raise InputError("plain-exists", file=str(path))
-        path.parent.mkdir(parents=True, exist_ok=True)
+        if make_folder:
+            path.parent.mkdir(parents=True, exist_ok=True)
+        refuse_missing_folder(path)
         handle, name = tempfile.mkstemp(prefix=path.name[:100] + ".", suffix=".part", dir=path.parent)
         part = Path(name)
         try:
@@ -46,12 +57,15 @@ def whole_folder(path: Path) -> Iterator[Path]:
     Raises
     ------
     InputError
-        If there is something of that name (other than an empty folder), or the disk refuses; then nothing is left.
+        If there is something of that name (other than an empty folder), its folder is missing, or the disk refuses;
+        then nothing is left.
     """
+    from lumped.documents import refuse_missing_folder
+
     with _in_words(path):
         if os.path.lexists(path) and (path.is_symlink() or not path.is_dir() or any(path.iterdir())):
             raise InputError("plain-exists", file=str(path))
-        path.parent.mkdir(parents=True, exist_ok=True)
+        refuse_missing_folder(path)
         part = Path(tempfile.mkdtemp(prefix=path.name[:100] + ".", suffix=".part", dir=path.parent))
         try:
             part.chmod(0o777 & ~_mask())

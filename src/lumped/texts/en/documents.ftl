@@ -1,5 +1,6 @@
 ### Files that people write.
 
+folder-missing = There is no folder “{ $folder }”, so “{ $file }” can't be written. Make the folder first, or correct its name.
 document-missing = There is no file “{ $file }”. Look at its name and folder, or give the whole path.
 document-is-folder = “{ $file }” is a folder. Name a file inside it.
 document-too-large = “{ $file }” is larger than { $limit }, more than Lumped reads. A recipe or a sculpture is a few kilobytes: is it the right file?
