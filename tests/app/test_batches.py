@@ -48,7 +48,7 @@ def test_what_is_written_stands_in_the_form_again_and_comes_out_as_it_was():
 
 
 def test_a_batch_without_its_recipe_has_no_form():
-    with pytest.raises(InputError, match="did not come along"):
+    with pytest.raises(InputError, match=r"Choose the recipe file together with the batch: a batch teaches"):
         recipe_along(Given(name="friday.toml", text='kind = "batch"\nrecipe = "mine.toml"'))
 
 

@@ -50,6 +50,7 @@ async def test_an_ohmmeter_with_two_probes_is_refused_with_the_reason(kitchen):
         user.find(marker="batch-form").trigger("submit.prevent", SAID | {"measured_by": "two-wire-dc", "way": ""})
         await wait_for(lambda: beside(user, "measured_by"))
         assert "volts lost where metal meets dough" in beside(user, "measured_by")
+        assert beside(user, "measured_by").endswith("leave the reading out: the rest of the batch still teaches.")
         assert kept(kitchen) == []
 
 

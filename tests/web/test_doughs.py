@@ -100,10 +100,14 @@ async def test_each_number_tells_where_it_comes_from(kitchen):
         assert any("Standard Reference" in each for each in within(user, "source"))
 
 
-async def test_an_ingredient_that_nobody_knows_is_refused_in_words(kitchen):
+async def test_an_ingredient_that_nobody_knows_is_refused_in_words_and_can_be_mended_there(kitchen):
     async with a_person(kitchen) as user:
         await kneaded(user, paths.changed(SALT, {"tabel-salt": "20 g"}))
         await wait_for(lambda: any("Lumped knows no ingredient “tabel-salt”" in each for each in texts(user)))
+        await wait_for(lambda: there(user, "amount-5"))
+        user.find(marker="amount-5").trigger("input", "0")
+        await wait_for(lambda: away(user, "trouble"))
+        assert "Ω·m" in figure(user, "resistivity")
 
 
 @pytest.mark.parametrize("amount", ["", "-4 g", "thirty", "900000 g"])

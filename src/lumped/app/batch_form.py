@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 
 import tomli_w
 
-from lumped.app.given import Given, along, plain_name
+from lumped.app.given import Given, along, not_along, plain_name
 from lumped.app.labels import document_of, shop_of
 from lumped.app.own import batch_of, recipe_of
 from lumped.errors import InputError, LumpedError, RecipeError
@@ -28,7 +28,7 @@ _REFUSED = "two-wire-dc"
 _MEASURED = ("resistivity_ohm_m", "low_ohm_m", "high_ohm_m", "temperature_degC")
 _FIELDS = ("title", "made_on", "feel", "notes", "weighed", "weighed_after_g", "measured")
 _BESIDE = {
-    "dough-ohmmeter": "measured_by", "dough-measured-order": "resistivity_ohm_m",
+    "batch-ohmmeter": "measured_by", "dough-measured-order": "resistivity_ohm_m",
     "recipe-too-heavy": "weighed_after_g",
 }  # fmt: skip
 
@@ -108,7 +108,7 @@ def recipe_along(batch: Given) -> Given:
     name = str(document_of(batch.text, batch.name).get("recipe", ""))
     text = along(batch, name)
     if text is None:
-        raise InputError("recipe-not-along", file=batch.name, recipe=name)
+        raise not_along(batch, name)
     return Given(name=name, text=text, labels=batch.labels)
 
 
@@ -227,7 +227,7 @@ def _measured(said: Mapping[str, str], slips: dict[str, str]) -> dict[str, Any]:
             found[key] = figure
     way, reading = said.get("measured_by", ""), said.get("resistivity_ohm_m", "").strip()
     if way == _REFUSED:
-        slips["measured_by"] = str(RecipeError("dough-ohmmeter", resistivity=reading[:20] or "…"))
+        slips["measured_by"] = str(RecipeError("batch-ohmmeter", resistivity=reading[:20] or "…"))
     elif "resistivity_ohm_m" not in found:
         if found and "resistivity_ohm_m" not in slips and set(found) != {"temperature_degC"}:
             slips["resistivity_ohm_m"] = say("web-batch-no-reading")

@@ -16,11 +16,13 @@ from lumped.app.given import Given
 from lumped.app.labels import shop_of
 from lumped.errors import InputError
 
-__all__ = ["amounts_in", "changed", "changes_to", "leaves_out", "names_in", "names_of_keys"]
+__all__ = ["RECIPE_WORDS", "amounts_in", "changed", "changes_to", "leaves_out", "names_in", "names_of_keys"]
 
 _GRAMS = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?")
 _NOTHING = re.compile(r"0+(?:[.,]0+)?\s*(?:g|grams?)?")
 _BY_FEEL = re.compile(r"(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)")
+RECIPE_WORDS = ("title", "measures", "cooked")
+"""Words of a change that are no ingredients."""
 _WAYS = ("pot", "kettle", "microwave", "not cooked")
 
 
@@ -73,7 +75,7 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
     document = tomllib.loads(given.text)
     names, entries = names_in(given.text), document["ingredients"]
     other = dict(changes)
-    title, measures, cooked = (other.pop(key, "") for key in ("title", "measures", "cooked"))
+    title, measures, cooked = (other.pop(key, "") for key in RECIPE_WORDS)
     kept = [_entry(entry, other.pop(name, None)) for name, entry in zip(names, entries, strict=True)]
     added = [_entry({"ingredient": name}, amount) for name, amount in other.items()]
     moved = kept != entries or any(added)

@@ -18,7 +18,8 @@ from lumped.app.examples import example_recipe
 from lumped.documents import is_there
 from lumped.errors import InputError
 
-__all__ = ["Given", "along", "labels_laid_out", "laid_out", "names_file", "needed_recipes", "plain_name", "references"]
+__all__ = ["Given", "along", "labels_laid_out", "laid_out", "names_file", "needed_recipes", "not_along", "plain_name",
+           "references"]  # fmt: skip
 
 SIZE_LIMIT = 2_000_000
 Effort = Literal["quick", "full"]
@@ -135,7 +136,7 @@ def laid_out(given: Given) -> Iterator[Path]:
         for reference in references(given.text):
             text, place = along(given, reference), PurePosixPath(reference.replace("\\", "/"))
             if text is None or place.is_absolute() or ".." in place.parts or ":" in reference:
-                raise InputError("recipe-not-along", file=given.name, recipe=reference)
+                raise not_along(given, reference)
             target = Path(folder, *place.parts)
             target.parent.mkdir(parents=True, exist_ok=True)
             target.write_text(text, "utf-8")
@@ -164,6 +165,12 @@ def along(given: Given, reference: str) -> str | None:
     last = re.split(r"[/\\]", reference)[-1]
     found = given.recipes.get(reference, given.recipes.get(last))
     return found if found is not None else example_recipe(reference)
+
+
+def not_along(given: Given, recipe: str) -> InputError:
+    """Give the refusal of a sculpture or batch whose recipe did not come along."""
+    of_batch = tomllib.loads(given.text).get("kind") == "batch"  # what names a recipe could be read
+    return InputError("batch-recipe-not-along" if of_batch else "recipe-not-along", file=given.name, recipe=recipe)
 
 
 def references(text: str) -> tuple[str, ...]:

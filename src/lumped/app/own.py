@@ -6,9 +6,9 @@ from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from lumped.app.given import Given, along
+from lumped.app.given import Given, along, not_along
 from lumped.app.labels import KEPT, Texts, document_of, shop_from, shop_of, sound_labels
-from lumped.errors import InputError, LumpedError, RecipeError
+from lumped.errors import LumpedError, RecipeError
 
 if TYPE_CHECKING:
     from lumped.dough import Recipe
@@ -98,7 +98,7 @@ def _batch(given: Given, shop: "Pantry") -> "Batch":
     file = checked(BatchFile, document_of(given.text, given.name), Path(given.name), failure=RecipeError)
     text = along(given, file.recipe)
     if text is None:
-        raise InputError("recipe-not-along", file=given.name, recipe=file.recipe)
+        raise not_along(given, file.recipe)
     return build_batch(file, _recipe(text, file.recipe, shop), given.name, shop)
 
 

@@ -8,10 +8,9 @@ import tomli_w
 
 from lumped.app.as_files import body_of, given_of, kind_said
 from lumped.app.gathering import own_labels, uses_of
-from lumped.app.given import Given, along, plain_name, references
+from lumped.app.given import Given, along, not_along, plain_name, references
 from lumped.app.labels import foreign_words
 from lumped.app.own import batch_of, recipe_of
-from lumped.errors import InputError
 from lumped.notebook import Body, Notebook, Reference, Revision
 from lumped.texts.folding import folded, plain_word
 
@@ -132,7 +131,7 @@ def _named_by(notebook: Notebook, given: Given, kind: str) -> dict[str, Referenc
     for name in references(given.text):
         text = along(given, name)
         if text is None:
-            raise InputError("recipe-not-along", file=given.name, recipe=name)
+            raise not_along(given, name)
         named[name] = replace(given, name=plain_name(name), text=text, recipes={})
     if kind in ("recipe", "batch"):
         labels = _labels_for(notebook, given)

@@ -9,7 +9,7 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, StringConstraints, model_validator
 
 from lumped.documents import checked, read_document
-from lumped.dough.known import measured_dough
+from lumped.dough.known import OHMMETER, measured_dough
 from lumped.dough.reading import read_recipe
 from lumped.dough.recipe import Portion, Recipe
 from lumped.errors import InputError, RecipeError
@@ -175,6 +175,8 @@ def measured_value(file: BatchFile) -> Value | None:
     if file.measured is None:
         return None
     each = file.measured
+    if each.measured_by == OHMMETER:
+        raise RecipeError("batch-ohmmeter", resistivity=f"{each.resistivity_ohm_m:g}")
     return measured_dough(
         each.resistivity_ohm_m, each.measured_by, low=each.low_ohm_m, high=each.high_ohm_m
     ).resistivity  # fmt: skip

@@ -8,10 +8,11 @@ from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["WAYS_TO_MEASURE", "measured_dough", "unknown_dough"]
+__all__ = ["OHMMETER", "WAYS_TO_MEASURE", "measured_dough", "unknown_dough"]
 
 WAYS_TO_MEASURE = ("four-needles-ac", "plates-ac-1khz", "four-terminal-dc-swapped")
-_REFUSED = "two-wire-dc"
+OHMMETER = "two-wire-dc"
+"""A way that does not measure dough."""
 
 
 def measured_dough(
@@ -52,7 +53,7 @@ def measured_dough(
     >>> measured_dough(0.2, "four-needles-ac").resistivity.text()
     '0.20 Ω·m (0.182 to 0.220)'
     """
-    if how == _REFUSED:
+    if how == OHMMETER:
         raise RecipeError("dough-ohmmeter", resistivity=f"{resistivity:g}")
     if how not in WAYS_TO_MEASURE:
         raise RecipeError("dough-no-way", how=how, ways=", ".join(WAYS_TO_MEASURE))

@@ -9,7 +9,7 @@ from typing import Any
 from nicegui import background_tasks, html, ui
 from nicegui.element import Element
 
-from lumped.app.changing import amounts_in, leaves_out, names_in
+from lumped.app.changing import RECIPE_WORDS, amounts_in, leaves_out, names_in
 from lumped.app.given import Given
 from lumped.app.jobs import Ticket
 from lumped.app.kept import Kept
@@ -59,6 +59,7 @@ class RecipeView:
         self._kitchen, self._asked, self._kept, self._on_changed = kitchen, asked, asked.kept, on_changed
         self._document = asked.kept.revision.document if asked.kept is not None else None
         self._names: list[str] = []
+        self._before: Mapping[str, Any] | None = None
         self._number = 0
         self._client = ui.context.client
         self._ticket: Ticket | None = None
@@ -134,9 +135,8 @@ class RecipeView:
         """Show the recipe as it is written before the changes of the address, so that they can be seen."""
         if self._asked.changes:
             with suppress(LumpedError):
-                self._readings.show((await asyncio.to_thread(readings, self._asked.written, self._asked.region))[
-                    "readings"
-                ])  # fmt: skip
+                self._before = await asyncio.to_thread(readings, self._asked.written, self._asked.region)
+                self._readings.show(self._before["readings"])
         await self._ask()
 
     async def _ask(self) -> None:
@@ -183,6 +183,19 @@ class RecipeView:
         reveal(self._trouble_place, True)
         reveal(self._keep_place, False)
         self._tell_notes([])
+        if not self._names and self._before is not None:
+            self._lay_as_said(self._before)
+
+    def _lay_as_said(self, before: Mapping[str, Any]) -> None:
+        """Lay out what the address says, which can't be read as it is, so that it can be mended."""
+        given, changes = self._asked.written, self._asked.changes
+        self._names = names_in(given.text)
+        amounts = [changes.get(name, amount) for name, amount in zip(self._names, amounts_in(given.text), strict=True)]
+        rows = [*zip(before["names"], amounts, before["by_feel"], strict=True)]
+        more = [name for name in changes if name not in (*self._names, *RECIPE_WORDS)]
+        self._names += more
+        rows += [(name, changes[name], None) for name in more]
+        self._amounts.lay(rows, [*before["amounts"], *({"grams": 0, "most": 100, "step": 1} for _ in more)])
 
     def _show(self, found: Mapping[str, Any] | None, failure: Mapping[str, Any] | None) -> None:
         """Show what the dough does."""

@@ -17,6 +17,7 @@ recipe-too-light = { $file }: method › weighed_after_g is { $after }, less tha
 dough-calibration-far = { $measured } was measured, but this recipe yields { $expected }. Was it this recipe, weighed like this, and measured with four needles or with alternating current? Measure again before anything is learnt from it.
 dough-batch-far = Batch “{ $batch }”: { $problem }
 dough-ohmmeter = { $resistivity } Ω·m from an ohmmeter with two probes is no resistivity of a dough: at its small direct current it reads the volts lost where metal meets dough, often a thousand times too much. Measure with four needles or with alternating current, or choose a recipe, or say that the dough is unknown.
+batch-ohmmeter = { $resistivity } Ω·m from an ohmmeter with two probes is no resistivity of a dough: at its small direct current it reads the volts lost where metal meets dough, often a thousand times too much. Measure with four needles or with alternating current, or leave the reading out: the rest of the batch still teaches.
 dough-no-way = “{ $how }” is no way of measuring that Lumped knows. Choose one of: { $ways }.
 dough-measured-order = A measured resistivity of { $resistivity } Ω·m between { $low } and { $high } can't be. Give positive figures, low below and high above the reading.
 dough-measured-name = measured dough
