@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from lumped.cli import main
+from lumped.texts import say
 
 RECIPES = Path(__file__).parents[2] / "demo" / "recipes"
 SALT, SUGAR = str(RECIPES / "ropewalk-salt.toml"), str(RECIPES / "ropewalk-sugar.toml")
@@ -68,7 +69,9 @@ def test_a_label_brings_an_ingredient_that_the_handbook_lacks(capsys, tmp_path):
 
 
 def test_a_wall_is_judged_and_its_figures_are_short(capsys):
-    assert "Insulating enough" in said(capsys, "wall", SUGAR)[1]
+    words = " ".join(said(capsys, "wall", SUGAR)[1].split())
+    assert words.startswith("Insulating enough while it is fresh")
+    assert say("wall-night-perhaps") in words
     code, out, _ = said(capsys, "wall", SALT, "--lamp", "lamp-white")
     assert code == 0
     assert "gets 0 mA instead of" in out

@@ -8,7 +8,8 @@ from lumped.dough.kneading import kneading
 from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
 from lumped.quantities import Value
 from lumped.reference import handbook
-from lumped.verdict.walls import Wall, _needed, _point, judge_wall, lasts
+from lumped.texts import say
+from lumped.verdict.walls import NIGHT, Wall, _needed, _point, judge_wall, lasts
 
 WALL = Wall(thickness=3e-3, area=4e-4)
 
@@ -84,7 +85,16 @@ def test_salt_ends_a_wall_and_thickness_drier_dough_and_a_modest_lamp_put_it_off
 def test_a_wall_that_does_not_do_has_no_hour(salty):
     found = lasts(Wall(thickness=1e-5, area=0.01), creep(salty), creep(salty), "lamp-white")
     assert found.lasts.mean == 0
+    assert (found.after_night, found.headline) == ("no", say("wall-night-worse"))
     assert "does not do from the start" in found.words[0]
+
+
+@pytest.mark.parametrize(("millimetres", "night"), [(1, "no"), (6, "perhaps"), (25, "yes")])
+def test_a_wall_is_judged_for_the_next_morning_too(salty, millimetres, night):
+    found = lasts(Wall(thickness=1e-3 * millimetres, area=4e-4), creep(salty), creep(salty), "lamp-white")
+    assert found.after_night == night
+    assert {"yes": found.lasts.low >= NIGHT, "no": found.lasts.high < NIGHT}.get(night, True)
+    assert found.headline == say(f"wall-night-{night}")
 
 
 def test_without_sugar_salt_creeps_faster(salty):

@@ -202,6 +202,17 @@ async def test_each_dose_says_what_holds_it_and_where_the_figure_is_from(kitchen
         await wait_for(lambda: any("Merck Veterinary" in each for each in within(user, "source")))
 
 
+async def test_a_wall_is_answered_for_now_and_for_the_next_morning(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("wall", SUGAR, {}, thick="3"))
+        await wait_for(lambda: say("web-wall-yes") in within(user, "wall-found"))
+        await wait_for(lambda: texts(user, "wall-night") == [say("web-wall-night-perhaps")])
+        user.find(marker="slide-thick").trigger("input", "25")
+        await wait_for(lambda: texts(user, "wall-night") == [say("web-wall-night-yes")])
+        await user.open(paths.ask("wall", SALT, {}))
+        await wait_for(lambda: texts(user, "wall-night") == [say("web-wall-night-worse")])
+
+
 async def test_salt_in_a_thin_wall_takes_its_certainty(kitchen):
     async with a_person(kitchen) as user:
         await user.open(paths.ask("wall", SUGAR, {}, thick="10"))

@@ -230,8 +230,8 @@ def _milliamperes(current: "Value") -> str:
     return " to ".join(dict.fromkeys(rounded_text(end if end >= _LEAST else 0.0) for end in ends)) + " mA"
 
 
-def wall_lasts(question: Question, report: Report) -> list[str]:
-    """Say for how long a wall does, while salt creeps in."""
+def wall_lasts(question: Question, report: Report) -> dict[str, Any]:
+    """Say for how long a wall does, while salt creeps in: `night`, the key of its headline, and `words`."""
     from lumped.app.doughs import wall_of
     from lumped.app.named import named_in
 
@@ -239,4 +239,6 @@ def wall_lasts(question: Question, report: Report) -> list[str]:
     found = wall_of(named_in(question.given), thickness=_MM * said["thick"], area=_CM2 * said["touch"],
                     lamp=said["lamp"])  # fmt: skip
     report(1.0)
-    return list(found.lasting.words) if found.lasting is not None else []
+    lasting = found.lasting
+    assert lasting is not None
+    return {"night": lasting.night, "words": list(lasting.words)}

@@ -42,6 +42,8 @@ def run_wall(said: argparse.Namespace) -> int:
         print_json(found.as_dict() | dough.as_dict())
         return 0
     print_line(found.words)
+    if found.lasting is not None:
+        print_line(found.lasting.headline)
     print_line("")
     if found.lasting is not None:
         print_notes(say("heading-wall-lasts"), found.lasting.words)

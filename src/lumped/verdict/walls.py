@@ -66,6 +66,8 @@ class Lasting:
         How deep a thick wall has a hundredth of its neighbour's salt after 16 hours. [m]
     twice_as_thick, drier : Value
         How long the same wall lasts with twice the thickness, and with a fifth less water in its dough. [s]
+    after_night : {"yes", "no", "perhaps"}
+        Whether it is still enough the next morning, after 16 hours between its lumps.
     words : tuple of str
         The same in sentences, with what helps.
     """
@@ -74,12 +76,23 @@ class Lasting:
     overnight: Value
     twice_as_thick: Value
     drier: Value
+    after_night: str
     words: tuple[str, ...]
+
+    @property
+    def night(self) -> str:
+        """Key of its headline: `after_night`, or "worse" if it is not enough from the start."""
+        return self.after_night if self.lasts.high > 0 else "worse"
+
+    @property
+    def headline(self) -> str:
+        """Say whether it is still enough after a night."""
+        return say(f"wall-night-{self.night}")
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
         values = {key: getattr(self, key).as_dict() for key in ("lasts", "overnight", "twice_as_thick", "drier")}
-        return {**values, "words": list(self.words)}
+        return {**values, "after_night": self.after_night, "words": list(self.words)}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -204,6 +217,7 @@ def lasts(wall: Wall, fresh: SaltCreep, drier: SaltCreep, lamp_key: str = "lamp-
     overnight = believed(fresh.reach(NIGHT, FELT), unit="m", provenance=fresh.provenance)
     return Lasting(
         lasts=now, overnight=overnight, twice_as_thick=thick, drier=stiff,
+        after_night="yes" if now.low >= NIGHT else "no" if now.high < NIGHT else "perhaps",
         words=_lasting_words(now, overnight, thick, stiff, wall),
     )  # fmt: skip
 

@@ -51,6 +51,7 @@ class _WallPage:
         with html.div().classes("atlas"):
             with html.section().classes("slip does").mark("wall-found").props("aria-live=polite"):
                 self._enough = Words("p", say("web-working"), "state")
+                self._night = Words("p", say("web-wall-night-working"), "state night").mark("wall-night")
                 self._drawing = ui.html("", sanitize=False).classes("wall-drawing")
                 self._words = Words("p", "")
                 self._numbers: Element = html.dl().classes("numbers")
@@ -62,7 +63,7 @@ class _WallPage:
                 choose(say("web-wall-lamp"), options, self._lamp, self._choose, classes="pick", marker="lamp")
             with html.section().classes("slip wide").mark("wall-lasts"):
                 Words("h2", say("heading-wall-lasts"))
-                self._later = Later(kitchen, wall_lasts, self._show_lasting)
+                self._later = Later(kitchen, wall_lasts, self._show_lasting, on_failure=self._forget_night)
                 self._notes = html.ul().classes("notes")
         ui.timer(0.01, self._ask, once=True)
 
@@ -89,6 +90,7 @@ class _WallPage:
     async def _ask(self) -> None:
         said = self._said
         tell_address("wall", self._asked, thick=f"{said['thick']:g}", touch=f"{said['touch']:g}", lamp=self._lamp)
+        self._night.tell(say("web-wall-night-working"))
         self._later.ask(Question(given=self._asked.given, said={**said, "lamp": self._lamp}))
         await self._quick.ask(self._asked.given, said["thick"], said["touch"], self._lamp)
 
@@ -101,7 +103,8 @@ class _WallPage:
         self._enough.tell(say(f"web-wall-{found['enough']}"))
         self._words.tell(found["words"])
         self._drawing.set_content(wall_drawing(self._said["thick"], self._said["touch"], self._lamp))
-        self._states.tell(say("web-wall-states", poor=found["states"][0], good=found["states"][2]))
+        poor, _, good = found["states"]
+        self._states.tell(say("web-wall-state" if poor == good else "web-wall-states", poor=poor, good=good))
         if not self._numbers.default_slot.children:
             self._lay(found)
         for key, _, figure in found["figures"]:
@@ -115,10 +118,15 @@ class _WallPage:
                 with html.dd():
                     self._figures[key] = self._sources.figure(key)
 
-    def _show_lasting(self, words: list[str]) -> None:
+    def _forget_night(self) -> None:
+        self._night.tell("")
+        self._notes.clear()
+
+    def _show_lasting(self, found: Mapping[str, Any]) -> None:
+        self._night.tell(say(f"web-wall-night-{found['night']}"))
         self._notes.clear()
         with self._notes:
-            for each in (*words, say("wall-scene")):
+            for each in (*found["words"], say("web-wall-scene")):
                 Words("li", each)
 
 

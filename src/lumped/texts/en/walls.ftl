@@ -1,8 +1,12 @@
 # Walls of insulating dough.
 
-wall-yes = Insulating enough: { $leak } mA leak through the wall, and the { $lamp } gets { $current } of the { $alone } mA that it would get beside a perfect wall.
-wall-no = Not insulating enough: { $leak } mA leak through the wall, and the { $lamp } gets { $current } mA instead of { $alone }. Make the wall thicker, touch it on less area, or make a better dough.
-wall-perhaps = Perhaps insulating enough: beside a wall at the middle of what is believed the { $lamp } gets { $current } of { $alone } mA, but this dough may be better or worse than that. Make the wall thicker, or measure the dough.
+wall-yes = Insulating enough while it is fresh: { $leak } mA leak through the wall, and the { $lamp } gets { $current } of the { $alone } mA that it would get beside a perfect wall.
+wall-no = Not insulating enough, even fresh: { $leak } mA leak through the wall, and the { $lamp } gets { $current } mA instead of { $alone }. Make the wall thicker, touch it on less area, or make a better dough.
+wall-perhaps = Perhaps insulating enough while it is fresh: beside a wall at the middle of what is believed the { $lamp } gets { $current } of { $alone } mA, but this dough may be better or worse than that. Make the wall thicker, or measure the dough.
+wall-night-yes = After a night (16 hours) between its lumps it still is.
+wall-night-perhaps = After a night (16 hours) between its lumps it may no longer be: salt creeps in.
+wall-night-no = After a night (16 hours) between its lumps it no longer is: salt creeps in.
+wall-night-worse = A night (16 hours) between its lumps makes it worse: salt creeps in.
 what-if-hot = still hot, at 60 °C
 what-if-more-water = a fifth more water
 what-if-less-water = a fifth less water

@@ -168,9 +168,16 @@ web-wall-lamp = The lamp beside it
 web-wall-leak = leaks through the wall
 web-wall-current = is left for the lamp
 web-wall-without = beside a perfect wall
-web-wall-yes = Insulating enough
-web-wall-no = Not insulating enough
-web-wall-perhaps = Perhaps insulating enough
+web-wall-yes = Fresh: insulating enough
+web-wall-no = Fresh: not insulating enough
+web-wall-perhaps = Fresh: perhaps insulating enough
+web-wall-night-working = After a night: …
+web-wall-night-yes = After a night: still insulating enough
+web-wall-night-perhaps = After a night: perhaps no longer
+web-wall-night-no = After a night: no longer
+web-wall-night-worse = After a night: still less
+web-wall-scene = Beside it: four fresh cells, two lumps with thin pins, and the lamp across the wall (from memory). A sculpture's own page computes yours.
+web-wall-state = The lamp is { $poor }, wherever in its interval the dough is.
 web-wall-states = The lamp is { $poor } if the dough is at the poor end of its interval, { $good } at the good end.
 
 ## The doughs on the table
