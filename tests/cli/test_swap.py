@@ -43,6 +43,21 @@ def test_swap_says_what_stands_in_the_way(capsys):
     assert "xanthan gum" not in shown  # which would be a gum dough with a little flour in it
 
 
+def test_traces_of_what_was_refused_are_told_even_where_nothing_has_to_change(capsys):
+    assert main(["swap", SALT, "--without", "soy"]) == 0
+    shown = _said(capsys)
+    assert "nothing has to change" in shown
+    assert "May contain soybeans as traces: plain wheat flour, vegetable oil." in shown
+
+
+def test_each_proposal_says_what_it_may_contain(capsys):
+    assert main(["swap", SALT, "--without", "gluten", "--json"]) == 0
+    proposals = json.loads(capsys.readouterr().out)["proposals"]
+    assert [each["may_contain"] for each in proposals][:2] == [{}, {"gluten": ["maize-flour"]}]
+    assert main(["swap", SALT, "--without", "gluten"]) == 0
+    assert "May contain gluten as traces: maize flour." in _said(capsys)
+
+
 def test_swap_without_a_wish_changes_nothing(capsys):
     assert main(["swap", SALT]) == 0
     assert "nothing has to change" in _said(capsys)

@@ -143,6 +143,15 @@ async def test_a_swap_proposes_with_numbers_and_the_taken_one_is_the_recipe(kitc
         await wait_for(lambda: say("web-changed") in texts(user))
 
 
+async def test_an_allergen_is_chosen_and_what_may_bring_traces_is_told(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("swap", SALT, {}))
+        user.find(marker="tick-soybeans").trigger("change", True)
+        await wait_for(lambda: any("May contain soybeans as traces" in each for each in within(user, "proposals")))
+        await user.open(paths.ask("swap", SALT, {}, without="gluten"))
+        await wait_for(lambda: any("May contain gluten as traces" in each for each in within(user, "proposals")))
+
+
 async def test_a_swap_that_can_not_be_says_what_stands_in_the_way(kitchen):
     async with a_person(kitchen) as user:
         await user.open(paths.ask("swap", SALT, {}, without="table-salt,salt"))

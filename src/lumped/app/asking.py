@@ -57,6 +57,7 @@ def swapped(question: Question, report: Report) -> dict[str, Any]:
     priced = [say("map-prices", money=found.money)] if found.money else []
     return {
         "unchanged": found.unchanged,
+        "traces": list(found.traces_words(found.proposals[0])) if found.unchanged else [],
         "proposals": [_proposal(each, found, question.given, number, sources)
                       for number, each in enumerate(found.proposals, 1)],
         "blockers": [] if found.proposals or found.unchanged else blockers,
@@ -89,6 +90,7 @@ def _proposal(
         "amounts": [(found.names[one.ingredient], _before(found, one.ingredient), one.written)
                     for one in each.changes],
         "figures": list(_figures(each, found, number, sources)),
+        "traces": list(found.traces_words(each)),
         "reasons": [one.words for one in each.reasons] or [say("swap-hardly-moves")],
         "notes": list(_to_know(each, found)),
         "changes": changes,

@@ -68,6 +68,8 @@ def _print_swap(found: "Swap") -> None:
     print_title(say("swap-title", title=found.recipe.title) + mark)
     if found.unchanged:
         print_line(say("swap-as-it-is"))
+        for words in found.traces_words(found.proposals[0]):
+            print_line(words)
         return
     if not found.proposals:
         print_line(say("swap-none"))
@@ -78,7 +80,7 @@ def _print_swap(found: "Swap") -> None:
     print_table([say("column-goes-in"), say("swap-now"), *numbers], _amounts(found))
     print_table([say("column-comes-out"), say("swap-now"), *numbers], _outcomes(found))
     for number, each in enumerate(found.proposals, 1):
-        print_notes(say("heading-proposal", number=number, way=_way(each)), list(_sentences(each, found.shared_notes)))
+        print_notes(say("heading-proposal", number=number, way=_way(each)), list(_sentences(each, found)))
     remembered = [say("map-prices", money=found.money)] if found.money else []
     print_notes(say("heading-findings"), [*found.shared_notes, say("swap-kept"), say("swap-steps"), *remembered])
     keys = ("salt-skin", "rules") if found.recipe.kind == "conducting" else ("rules",)
@@ -114,7 +116,8 @@ def _outcomes(found: "Swap") -> Iterator[tuple[str, ...]]:
     )  # fmt: skip
 
 
-def _sentences(each: "Proposal", elsewhere: tuple[str, ...]) -> Iterator[str]:
+def _sentences(each: "Proposal", found: "Swap") -> Iterator[str]:
+    yield from found.traces_words(each)
     yield from (reason.words for reason in each.reasons)
     if not each.reasons:
         yield say("swap-hardly-moves")
@@ -122,7 +125,7 @@ def _sentences(each: "Proposal", elsewhere: tuple[str, ...]) -> Iterator[str]:
         yield say("swap-allergens-new", allergens=", ".join(each.allergens_new))
     if each.allergens_gone:
         yield say("swap-allergens-gone", allergens=", ".join(each.allergens_gone))
-    yield from (note for note in each.notes if note not in elsewhere)
+    yield from (note for note in each.notes if note not in found.shared_notes)
 
 
 def _way(each: "Proposal") -> str:

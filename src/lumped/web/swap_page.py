@@ -10,6 +10,7 @@ from lumped.app.asking import Question, swapped
 from lumped.app.labels import shop_of
 from lumped.app.own import recipe_of
 from lumped.dough.safety import DIETS
+from lumped.dough.safety.needs import listed_allergens
 from lumped.dough.swap import CLASSES, TARGETS
 from lumped.errors import LumpedError
 from lumped.texts import say
@@ -28,6 +29,7 @@ __all__ = ["swap_page"]
 
 _AGAINST = {"conducting": "blocks-better", "insulating": "carries-better"}
 _STOVE = "stove"
+_TWICE = "crustacean shellfish"  # crustaceans, as the American list calls them
 
 
 async def swap_page(kitchen: Kitchen, asked: PageArguments) -> None:
@@ -57,6 +59,7 @@ class _SwapPage:
         self._sources = Sources(lambda what: self._told[what])
         with html.section().classes("slip wishes"):
             tick(say("web-swap-without"), [*there, *classes, *stove], self._said["without"], self._tick("without"))
+            self._put_allergens({key for key, _ in (*there, *classes)})
             tick(say("web-swap-diet"), [(each.replace(" ", "-"), each) for each in DIETS], self._said["diet"],
                  self._tick("diet"))  # fmt: skip
             targets = [each for each in TARGETS if each != _AGAINST[recipe.kind]]
@@ -67,6 +70,15 @@ class _SwapPage:
         self._later = Later(kitchen, swapped, self._show)
         self._found: Element = html.div().classes("proposals").mark("proposals").props("aria-live=polite")
         self._ask()
+
+    def _put_allergens(self, named: set[str]) -> None:
+        """Offer the allergens of both lists, apart from those that stand among the ingredients already."""
+        offered = [each for each in listed_allergens() if each not in named and each != _TWICE]
+        with html.details().classes("more-needs").mark("allergens") as more:
+            more.props.update({"open": True} if set(offered) & self._said["without"] else {})
+            Words("summary", say("web-swap-allergens"))
+            tick(say("web-swap-allergens-legend"), [(each, each) for each in offered], self._said["without"],
+                 self._tick("without"))  # fmt: skip
 
     def _tick(self, what: str) -> Any:
         def ticked(key: str, chosen: bool) -> None:
@@ -100,7 +112,9 @@ class _SwapPage:
         self._found.clear()
         with self._found:
             if found["unchanged"]:
-                Words("p", say("swap-as-it-is"), "slip")
+                with html.section().classes("slip wide"):
+                    Words("p", say("swap-as-it-is"))
+                    self._put_traces(found["traces"])
             if found["blockers"]:
                 self._put_blockers(found["blockers"])
             for number, each in enumerate(found["proposals"], 1):
@@ -108,6 +122,10 @@ class _SwapPage:
             if found["notes"]:
                 with html.section().classes("slip wide"):
                     listed(found["notes"])
+
+    def _put_traces(self, traces: list[str]) -> None:
+        for words in traces:
+            Words("p", words, "not-fit").mark("traces")
 
     def _put_blockers(self, blockers: list[str]) -> None:
         with html.section().classes("slip wide").mark("blockers"):
@@ -126,6 +144,7 @@ class _SwapPage:
                         if before != after:
                             Words("span", say("web-instead-of", before=before) if before else say("web-new"),
                                   "soft then")  # fmt: skip
+            self._put_traces(each["traces"])
             listed(each["reasons"])
             with html.dl().classes("numbers"):
                 for key, words, before, now in each["figures"]:

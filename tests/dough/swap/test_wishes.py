@@ -9,6 +9,7 @@ from tests.dough.swap.shelves import shelf
 
 from lumped.dough.kneading import kneading
 from lumped.dough.properties import PROPERTIES
+from lumped.dough.safety.needs import borne
 from lumped.dough.swap import CLASSES, Wish, read_wish, swapped
 from lumped.dough.swap.explaining import parts_of
 from lumped.dough.what_if import ratio
@@ -16,6 +17,9 @@ from lumped.errors import InputError, RecipeError
 from lumped.pantry import pantry
 
 SALT = {"plain-flour": 130, "tap-water": 237, "table-salt": 55, "vegetable-oil": 13.6, "cream-of-tartar": 9}
+
+
+_NEED = {"soybeans": "soybeans", "gluten": "coeliac"}
 
 
 def salt_dough():
@@ -52,6 +56,27 @@ def test_what_replaces_soy_flour_holds_no_soy():
     assert found.proposals
     used = {key for each in found.proposals for key in each.recipe.ingredients}
     assert not [key for key in used if "soybeans" in pantry()[key].allergens_eu]
+
+
+@pytest.mark.parametrize(("word", "named"), [("soy", "soybeans"), ("gluten", "gluten")])
+def test_what_may_bring_traces_of_it_comes_last_and_says_so(word, named):
+    body = {"soy": "soy-flour", "gluten": "plain-flour"}[word]
+    recipe = recipe_of({body: 130, "tap-water": 200, "table-salt": 40, "vegetable-oil": 10})
+    found = swapped(recipe, read_wish(recipe, pantry(), without=[word]), count=5)
+    traces = [sum(borne(_NEED[named], pantry()[key]) == "perhaps" for key in each.recipe.ingredients)
+              for each in found.proposals]  # fmt: skip
+    assert traces[0] == 0
+    assert sorted(map(bool, traces)) == list(map(bool, traces))
+    for each, number in zip(found.proposals, traces, strict=True):
+        assert bool(each.traces.get(named)) == bool(number)
+
+
+def test_an_oil_that_may_be_of_soy_gives_way_to_one_that_is_not():
+    recipe = recipe_of({"soy-flour": 130, "tap-water": 200, "table-salt": 40, "vegetable-oil": 10})
+    best = swapped(recipe, read_wish(recipe, pantry(), without=["soy"]), count=1).proposals[0]
+    assert "vegetable-oil" not in best.recipe.ingredients
+    assert any("soybeans" not in pantry()[key].may_contain and "softener" in pantry()[key].roles
+               for key in best.recipe.ingredients)  # fmt: skip
 
 
 def test_every_figure_is_that_of_the_proposal_worked_out_alone():

@@ -8,12 +8,13 @@ from numpy.typing import NDArray
 from lumped.dough.recipe import Recipe
 from lumped.dough.swap.figures import body_of
 from lumped.dough.swap.requirements import row
+from lumped.dough.swap.traces import may_contain
 from lumped.dough.swap.wants import Wish, is_water
 from lumped.errors import RecipeError
 from lumped.pantry import Ingredient, Pantry, regions, sold
 from lumped.reference import handbook
 
-__all__ = ["candidates", "family_of", "gone_from", "trouble_of"]
+__all__ = ["candidates", "doubt_of", "family_of", "gone_from", "trouble_of"]
 
 _TROUBLE = {"none": 0.0, "another shop": 1.0, "an order": 2.0, "a search": 3.0}
 _NEEDED = ("body", "liquid")
@@ -97,3 +98,8 @@ def trouble_of(keys: Iterable[str], wish: Wish) -> NDArray[np.float64]:
     where = regions() if wish.region is None else (wish.region,)
     trouble = [np.mean([_TROUBLE[sold(key, each).trouble] for each in where]) for key in keys]
     return row("change", "shop") * np.array(trouble)
+
+
+def doubt_of(keys: Iterable[str], wish: Wish, shop: Pantry) -> NDArray[np.float64]:
+    """Give what it counts that each ingredient may contain traces of what was refused. (I,) [1]"""
+    return row("change", "traces") * np.array([float(len(may_contain(shop[key], wish))) for key in keys])

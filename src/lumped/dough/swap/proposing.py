@@ -17,6 +17,7 @@ from lumped.dough.swap.laying_out import Base, is_better
 from lumped.dough.swap.requirements import beyond
 from lumped.dough.swap.results import Change, Proposal
 from lumped.dough.swap.search import KEPT, Found, Search, searched
+from lumped.dough.swap.traces import traces_in
 from lumped.dough.texture import feel_of
 from lumped.dough.what_if import ratio
 from lumped.quantities import Value
@@ -37,7 +38,10 @@ class _Ready(NamedTuple):
 
 
 def proposals_of(base: Base, search: Search) -> Iterator[Proposal]:
-    """Round, check again, and take those that are not alike: other families first, then other ingredients."""
+    """Round, check again, and take those that are not alike: other families first, then other ingredients.
+
+    Those come first that can't bring traces of what was refused.
+    """
     ready: list[_Ready] = []
     for found in searched(search):
         if found.over > KEPT or not is_better(search, found):
@@ -48,7 +52,7 @@ def proposals_of(base: Base, search: Search) -> Iterator[Proposal]:
             ready.append(_Ready(recipe, found, over, rounded.shifts if rounded else {}))
         if len(ready) >= 3 * base.count:
             break
-    for each in _distinct(ready, search, base.count):
+    for each in _distinct(ready, search, base):
         proposal = proposal_of(base, each.recipe, each.over, each.shifts)
         if _carries_or_blocks(base, proposal):
             yield proposal
@@ -61,15 +65,18 @@ def _carries_or_blocks(base: Base, proposal: Proposal) -> bool:
     return new <= old.high if base.recipe.kind == "conducting" else new >= old.low
 
 
-def _distinct(ready: list[_Ready], search: Search, count: int) -> list[_Ready]:
+def _distinct(ready: list[_Ready], search: Search, base: Base) -> list[_Ready]:
+    def doubt(each: _Ready) -> int:
+        return len(traces_in(each.recipe.ingredients, base.wish, base.shop))
+
     families: set[tuple[str, ...]] = set()
     first: list[_Ready] = []
     later: list[_Ready] = []
-    for each in ready:
+    for each in sorted(ready, key=doubt):
         family = (each.recipe.cooked, *sorted(search.families[i] for i in each.found.added))
         (later if family in families else first).append(each)
         families.add(family)
-    return (first + later)[:count]
+    return sorted((first + later)[: base.count], key=doubt)
 
 
 def _beyond(search: Search, recipe: Recipe) -> dict[str, float]:
@@ -90,6 +97,7 @@ def proposal_of(base: Base, recipe: Recipe, over: Mapping[str, float], shifts: M
         allergens_gone=tuple(each for each in was if each not in now),
         allergens_new=tuple(each for each in now if each not in was),
         rounding={key: each for key, each in shifts.items() if key != "beyond"},
+        traces=traces_in(recipe.ingredients, base.wish, base.shop),
         feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, "")), money=base.money,
     )  # fmt: skip
 

@@ -9,6 +9,7 @@ from lumped.dough.swap.explaining import Reasoned
 from lumped.dough.swap.wants import Wish
 from lumped.dough.texture import Feel
 from lumped.quantities import Value
+from lumped.texts import say
 
 __all__ = ["Blocker", "Change", "Proposal", "Swap"]
 
@@ -60,6 +61,8 @@ class Proposal:
         What to know.
     allergens, allergens_gone, allergens_new : tuple of str
         Allergens of both lists: those in it, those that left, those that came.
+    traces : mapping of str to tuple of str
+        What was refused and may be in it as traces, each with the keys of the ingredients that may bring it.
     rounding : mapping of str to float
         What rounding to measures changed of each property. [1]
     feel : Feel
@@ -78,6 +81,7 @@ class Proposal:
     allergens: tuple[str, ...]
     allergens_gone: tuple[str, ...]
     allergens_new: tuple[str, ...]
+    traces: Mapping[str, tuple[str, ...]]
     rounding: Mapping[str, float]
     feel: Feel
     money: str = ""
@@ -91,8 +95,9 @@ class Proposal:
             "resistivity_ratio": self.ratio.as_dict(), "beyond": dict(self.beyond),
             "reasons": [each.as_dict() for each in self.reasons], "notes": list(self.notes),
             "allergens": list(self.allergens), "allergens_gone": list(self.allergens_gone),
-            "allergens_new": list(self.allergens_new), "rounding": dict(self.rounding), "feel": self.feel.as_dict(),
-            "money": self.money or None,
+            "allergens_new": list(self.allergens_new),
+            "may_contain": {word: list(keys) for word, keys in self.traces.items()},
+            "rounding": dict(self.rounding), "feel": self.feel.as_dict(), "money": self.money or None,
         }  # fmt: skip
 
 
@@ -157,6 +162,13 @@ class Swap:
     unchanged: bool = False
     allergens: tuple[str, ...] = ()
     names: Mapping[str, str] = field(default_factory=dict)
+
+    def traces_words(self, proposal: Proposal) -> tuple[str, ...]:
+        """Say what a proposal may contain as traces of what was refused."""
+        return tuple(
+            say("swap-traces", allergen=word, ingredients=", ".join(self.names[key] for key in keys))
+            for word, keys in proposal.traces.items()
+        )
 
     @property
     def shared_notes(self) -> tuple[str, ...]:

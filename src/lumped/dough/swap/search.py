@@ -51,6 +51,8 @@ class Search:
         What must leave.
     trouble : (I,) float
         What getting an ingredient counts. [1]
+    doubt : (I,) float
+        What it counts that an ingredient may contain traces of what was refused. [1]
     families : tuple of str
         What each ingredient is like.
     roles : (R, I) float
@@ -74,6 +76,7 @@ class Search:
     old: Array
     gone: NDArray[np.bool_]
     trouble: Array
+    doubt: Array
     families: tuple[str, ...]
     roles: Array
     ways: tuple[int, ...]
@@ -102,6 +105,7 @@ class Search:
         return np.asarray(
             row("change", "ingredient") * touched.sum(axis=0) + row("change", "role") * missing
             + row("change", "distance") * moved.sum(axis=0) / self.old.sum() + self.trouble @ new
+            + self.doubt @ (masses > 0)
             + row("change", "batch") * np.square(batch) / (1 + np.abs(batch) / 4)
         )  # fmt: skip
 
@@ -177,6 +181,8 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
         grown = _grown(search, beam)
         if grown is None:
             break
+        if (exchanged := _exchanged(search, beam)) is not None:
+            grown = grown.joined(exchanged)
         grown = _moved(search, grown, _QUICK if search.enough else _COARSE)
         seen = seen.joined(grown)
         chosen = _unalike(search, seen, search.beam)
@@ -224,6 +230,22 @@ def _begun(search: Search) -> _Beam:
     ways = np.repeat(np.array(search.ways, np.int64), masses.shape[1])
     masses = np.tile(masses, (1, len(search.ways)))
     return _moved(search, _Beam(masses, ways, *search.scores(masses, ways)), _COARSE)
+
+
+def _exchanged(search: Search, beam: _Beam) -> _Beam | None:
+    """Each recipe with the like of what may bring traces of something refused, as much of it, in its stead."""
+    free = np.flatnonzero((search.doubt == 0) & ~search.gone)
+    trials = []
+    for k, i in zip(*np.nonzero((beam.masses.T > 0) & (search.doubt > 0)), strict=True):
+        for j in free:
+            if search.families[j] == search.families[i] and beam.masses[j, k] == 0:
+                masses = beam.masses[:, k].copy()
+                masses[j], masses[i] = masses[i], 0.0
+                trials.append((masses, beam.ways[k]))
+    if not trials:
+        return None
+    masses, ways = np.stack([each[0] for each in trials], axis=1), np.array([each[1] for each in trials])
+    return _Beam(masses, ways, *search.scores(masses, ways))
 
 
 def _grown(search: Search, beam: _Beam) -> _Beam | None:

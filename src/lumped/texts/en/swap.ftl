@@ -113,6 +113,7 @@ swap-way-not-cooked = kneaded cold
 swap-ratio = resistivity against now
 swap-feel = feel, 1 crumbles to 5 sticks
 swap-hardly-moves = Nothing moves enough to be felt.
+swap-traces = May contain { $allergen } as traces: { $ingredients }. Only the packet can tell: buy one that names none, or ask for a recipe without that ingredient too.
 swap-allergens-new = New allergens: { $allergens }. Ask every family first.
 swap-allergens-gone = No longer in it: { $allergens }. Read the packets for traces.
 swap-kept = Each is rounded to kitchen measures and was checked again after it. Of equals, the one comes first that changes less.
