@@ -40,8 +40,9 @@ def classed(question: Question, report: Report) -> dict[str, Any]:
     Returns
     -------
     dict
-        `title`, `state` and `sentences`; `figures` (key, words, figure); `batch`, `work`, `cooling`, `in_time` and
-        `shops` as tables; `notes`; `cautions` (key, severity, words); and each number's source.
+        `title`, `state`, `holding` (what a dough without gluten is like) and `sentences`; `figures` (key, words,
+        figure); `batch`, `work`, `cooling`, `in_time` and `shops` as tables; `notes`; `cautions` (key, severity,
+        words); and each number's source.
 
     Raises
     ------
@@ -93,6 +94,7 @@ def _amount(made: "Making", bought: "Shopping", by: str, sources: Sources) -> di
     mass = rounded_text(made.batches.mass.mean)
     return {
         "title": making_title(made), "state": say("web-make-state", mass=mass, count=made.batches.count),
+        "holding": list(made.holding),
         "sentences": [*party_words(made), *pot_words(made), *filter(None, [unpriced_words(made)])], "figures": figures,
         "batch": {"headings": headings, "rows": rows, "keys": [each.ingredient for each in made.lines]},
         "shift": shift_words(made),

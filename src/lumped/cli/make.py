@@ -47,7 +47,7 @@ def _print_making(made: "Making") -> None:
     from lumped.app import making_words as told
 
     print_title(told.making_title(made))
-    for sentence in (*told.party_words(made), told.mass_words(made), *told.pot_words(made), ""):
+    for sentence in (*told.party_words(made), *made.holding, told.mass_words(made), *told.pot_words(made), ""):
         print_line(sentence)
     headings, rows = told.batch_rows(made)
     print_table(headings, rows, numbers=(1, 3))

@@ -119,6 +119,8 @@ class _MakePage:
             with html.div():
                 Words("p", found["title"], "soft")
                 Words("p", found["state"], "state")
+                if found["holding"]:
+                    Words("p", " ".join(found["holding"]), "blocks").mark("holding")
             with html.dl().classes("numbers"):
                 for key, words, figure in found["figures"]:
                     Words("dt", words)

@@ -16,6 +16,7 @@ from lumped.workshop.batches import Batches, batches_of
 from lumped.workshop.cautions import cautions_for
 from lumped.workshop.cost import Cost, cost_of
 from lumped.workshop.hands import Step, Work, work_of
+from lumped.workshop.holding import holding_words
 from lumped.workshop.kitchen import Line, in_kitchen, measures_of
 from lumped.workshop.people import Party, dough_for
 from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits_in
@@ -90,6 +91,8 @@ class Making:
         What it costs there.
     cautions : tuple of Caution
         What to mind.
+    holding : tuple of str
+        What a dough without gluten is like, the gravest first.
     """
 
     recipe: Recipe
@@ -109,6 +112,7 @@ class Making:
     region: str | None
     cost: Cost | None
     cautions: tuple[Caution, ...]
+    holding: tuple[str, ...] = ()
 
     @property
     def people(self) -> int:
@@ -136,6 +140,7 @@ class Making:
             "ready_s": self.ready.as_dict(), "within_s": self.within,
             "options": [each.as_dict() for each in self.options], "region": self.region,
             "cost": self.cost.as_dict() if self.cost else None, "cautions": [each.brief for each in self.cautions],
+            "holding": list(self.holding),
         }  # fmt: skip
 
     def frame(self) -> "pd.DataFrame":
@@ -228,6 +233,7 @@ def make_dough(
         within=within,
         region=where, cost=cost_of(batches, where, shop, people=sum(each.count for each in parties)) if where else None,
         cautions=cautions_for(batches, parties, cooling[0].wait if cooling else None),
+        holding=holding_words(recipe, shop),
     )  # fmt: skip
 
 

@@ -17,6 +17,7 @@ from lumped.quantities import Value, rounded_text
 from lumped.texts import say
 from lumped.workshop.batches import Batches, kneaded, most_at_once, room_of
 from lumped.workshop.hands import Work, work_of
+from lumped.workshop.holding import holding_words, is_dough
 from lumped.workshop.variants import cold_version, kettle_version
 from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits, waits_in
 
@@ -130,6 +131,7 @@ class _Asked:
         worth = masses >= min(wanted / self.groups if self.groups > 1 else LUMP, wanted) * (1 - 1e-9)
         notes = () if recipe is self.batches.recipe else _differs(self.batches.recipe, recipe, self.shop)
         known = self._known(work, recipe, places)
+        worth &= recipe is self.batches.recipe or is_dough(recipe, self.shop)  # what falls apart helps nobody
         for place in places if recipe.cooked != "not cooked" else (None,):
             count = np.ceil(masses / limit - 1e-9)
             times = ready(work, place, masses, count, self.batches.pot, wait=known.get(place) if place else None)
@@ -204,5 +206,6 @@ def _differs(own: Recipe, other: Recipe, shop: Pantry) -> tuple[str, ...]:
     if not 1 / _NOTABLE < after / before < _NOTABLE:
         notes.append(say("making-resistivity", before=rounded_text(before), after=rounded_text(after)))
     if other.cooked == "not cooked":
+        notes += holding_words(other, shop)
         notes.append(caution("raw-flour").brief)
     return tuple(notes)
