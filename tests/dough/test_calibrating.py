@@ -7,7 +7,7 @@ import pytest
 from tests.bowls import CONDUCTING, recipe_of
 
 from lumped.dough import knead, measured_dough
-from lumped.dough.calibrating import KEPT, calibrated
+from lumped.dough.calibrating import KEPT, LEARNT, calibrated
 from lumped.errors import RecipeError
 from lumped.quantities import Status
 
@@ -44,6 +44,14 @@ def test_two_batches_teach_more_than_one():
     assert spread(knead(RECIPE, calibration=twice).resistivity) < spread(knead(RECIPE, calibration=once).resistivity)
 
 
+@pytest.mark.parametrize("reading", [0.15, 0.31])
+def test_batches_that_agree_are_believed_in_the_end(reading):
+    recipe, learnt = recipe_of({**CONDUCTING, "table-salt": 73}), None
+    for day in range(6):
+        learnt = calibrated(recipe, measured(reading), before=learnt, batch=str(day))
+    assert knead(recipe, calibration=learnt).resistivity.mean == pytest.approx(reading, rel=0.03)
+
+
 def test_a_measurement_that_contradicts_the_recipe_teaches_nothing():
     with pytest.raises(RecipeError, match=r"was measured, but this recipe yields"):
         calibrated(RECIPE, measured(20.0))
@@ -76,6 +84,6 @@ def test_each_thing_that_is_learnt_keeps_its_own_name():
 
 def test_the_points_lie_within_what_was_believed_before():
     points = np.array(calibrated(RECIPE, measured(0.15)).points)
-    assert points.shape == (KEPT, 3)
+    assert points.shape == (KEPT, len(LEARNT))
     assert np.all((points[:, 0] >= 1.5) & (points[:, 0] <= 3.0))
     assert np.all((points[:, 2] >= 0) & (points[:, 2] <= 1))

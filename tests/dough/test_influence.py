@@ -18,7 +18,7 @@ def shares(recipe):
 def test_of_a_weighed_salt_dough_the_obstruction_dominates():
     found = knead(SALT).influences
     assert found[0].measurement == "resistivity"
-    assert found[0].share > 0.7
+    assert found[0].share > 0.6
     assert [each.share for each in found] == sorted((each.share for each in found), reverse=True)
 
 

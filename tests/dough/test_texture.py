@@ -29,7 +29,7 @@ def test_more_water_is_softer_and_less_is_stiffer():
 
 def test_a_dough_outside_the_window_is_told_what_to_do():
     assert "Add water by the spoon" in feel({**CONDUCTING, "table-salt": 73, "tap-water": 60}).words
-    assert "Add flour by the spoon" in feel({**CONDUCTING, "table-salt": 73, "tap-water": 500}).words
+    assert "Add flour by the spoon" in feel({**CONDUCTING, "table-salt": 73, "tap-water": 330}).words
 
 
 def test_at_the_edges_of_the_window_a_plain_dough_is_stiff_or_soft():

@@ -54,6 +54,11 @@ def doughs(recipe, seed, **known):
     return named, chain.resistivity
 
 
+def likelihood(resistivity, measured):
+    width = np.where(resistivity < measured.mean, measured.mean / measured.low, measured.high / measured.mean)
+    return np.exp(-0.5 * (1.959964 * np.log(resistivity / measured.mean) / np.log(width)) ** 2)
+
+
 def weighed_quantiles(figures, weights):
     order = np.argsort(figures)
     return np.interp([0.025, 0.5, 0.975], np.cumsum(weights[order]) / weights.sum(), figures[order])
@@ -67,7 +72,6 @@ def test_an_interval_is_where_95_of_100_random_doughs_lie(recipe):
 
 
 @pytest.mark.parametrize(("recipe", "measurement", "settles"), [
-    (SALT, "resistivity", ("bound_water", "archie_exponent", "picture", "percolation", "air", "scatter")),
     (SALT, "finished", ("water_lost",)),
     (SUGAR, "syrup", ("walden_exponent",)),
 ])  # fmt: skip
@@ -80,13 +84,24 @@ def test_what_a_measurement_settles_is_the_variance_that_goes_with_it(recipe, me
 
 
 def test_what_a_batch_teaches_of_another_recipe_is_bayes_rule():
-    """Archie's exponent, bound water and picture are shared; amounts, steam and scatter are each batch's own."""
+    """How dough stands in the way of ions is shared; amounts, steam and scatter are each batch's own."""
     measured = measured_dough(0.13, "four-needles-ac").resistivity
     named, resistivity = doughs(SALT, 3)
-    width = np.where(resistivity < measured.mean, measured.mean / measured.low, measured.high / measured.mean)
-    weights = np.exp(-0.5 * (1.959964 * np.log(resistivity / measured.mean) / np.log(width)) ** 2)
+    weights = likelihood(resistivity, measured)
     _, other = doughs(LEAN, 4, **{name: named[name] for name in LEARNT})
     wanted, before = weighed_quantiles(other, weights), knead(LEAN).resistivity
     found = knead(LEAN, calibration=calibrated(SALT, measured)).resistivity
-    assert (found.low, found.mean, found.high) == pytest.approx(tuple(wanted), rel=0.06)  # 512 points are kept
+    assert (found.low, found.mean, found.high) == pytest.approx(tuple(wanted), rel=0.06)  # 2048 points are kept
     assert found.high / found.low < 0.7 * before.high / before.low
+
+
+def test_what_one_measured_batch_would_narrow_is_what_bayes_rule_leaves_of_the_next():
+    named, before = doughs(SALT, 5)
+    weights = likelihood(before, measured_dough(float(np.median(before)), "four-needles-ac").resistivity)
+    _, after = doughs(SALT, 6, **{name: named[name] for name in LEARNT})
+    left = np.log(after)
+    share = 1 - np.cov(left, aweights=weights) / np.var(np.log(before))
+    low, _, high = weighed_quantiles(after, weights)
+    (found,) = (each for each in knead(SALT).influences if each.measurement == "resistivity")
+    assert found.share == pytest.approx(share, abs=0.03)
+    assert found.factor_left == pytest.approx(high / low, rel=0.06)

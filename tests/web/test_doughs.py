@@ -34,7 +34,7 @@ async def test_the_first_page_shows_two_doughs_by_what_they_do_and_leads_to_them
         await user.open(paths.TABLE)
         for dough in ("salt", "sugar"):
             await wait_for(lambda: "Ω·m" in within(user, f"dough-ropewalk-{dough}.toml")[3])  # noqa: B023 - waits here
-        assert say("web-dough-conducts") in within(user, "dough-ropewalk-salt.toml")
+        assert say("web-dough-carries") in within(user, "dough-ropewalk-salt.toml")
         assert say("web-dough-blocks") in within(user, "dough-ropewalk-sugar.toml")
         assert lead(user, "look-ropewalk-salt.toml") == SALT
         await user.open(lead(user, "own-ropewalk-salt.toml"))

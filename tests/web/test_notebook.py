@@ -258,7 +258,7 @@ async def test_a_recipe_alone_is_brought_and_its_page_leads_with_what_the_dough_
         assert reply.status_code == 303
         await user.open(reply.headers["location"])
         await wait_for(lambda: there(user, "amount-0"))
-        assert say("web-dough-conducts") in texts(user)
+        assert say("web-dough-carries") in texts(user)
         assert any("Ω·m" in each for each in texts(user))
         assert any("Ω·cm" in each for each in texts(user))
         await wait_for(lambda: say("safety-brief-rules") in texts(user))

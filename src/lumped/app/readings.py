@@ -97,7 +97,7 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     >>> found["headline"], found["readings"]["ph"]["says"]
     ('It carries current', 'Sour.')
     """
-    from lumped.dough.material import CONDUCTS_BELOW
+    from lumped.dough.material import CONDUCTS_BELOW, answer_of
     from lumped.texts import say
 
     done, shop = kneading_of(given), shop_of(given)
@@ -109,7 +109,7 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     return {
         "title": recipe.title,
         "conducts": conducts,
-        "headline": say("web-dough-conducts" if conducts else "web-dough-blocks"),
+        "headline": say(f"web-dough-{answer_of(resistivity)}"),
         "readings": {key: _placed(each, marked[key]) for key, each in told.items()},
         "names": [shop[each.ingredient].name for each in recipe.portions],
         "by_feel": [each.as_needed and tuple(1e3 * end for end in each.as_needed) for each in recipe.portions],

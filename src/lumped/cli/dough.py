@@ -38,8 +38,7 @@ def run(said: argparse.Namespace) -> int:
         print_json(dough.as_dict() | named.as_dict())
         return 0
     print_title(dough.name)
-    line = "dough-carries" if dough.conducts else "dough-blocks"
-    print_line(say(line, resistivity=dough.resistivity.text(), cm=dough.resistivity_ohm_cm.text()))
+    print_line(say(f"dough-{dough.answer}", resistivity=dough.resistivity.text(), cm=dough.resistivity_ohm_cm.text()))
     for words in (*first_words(dough), ""):
         print_line(words)
     print_table([say("column-step"), say("column-figure")], [(step.words, step.value.text()) for step in dough.reasons])

@@ -1,11 +1,13 @@
 """What a measured batch teaches: obstruction and bound water move, and later predictions carry a smaller interval.
 
-Before anything was measured, exponent, bound water and picture are believed independent. A measured resistivity weighs
-the draws by how well they explain it, and those that do are kept as they are, three figures each: together they say
-what the measurement taught, the ridge along which one can make up for another included.
+Learnt is what batches of a lab share: how its doughs stand in the way of ions. Before anything was measured, exponent,
+bound water, picture, percolation and air are believed independent. A measured resistivity weighs the draws by how well
+they explain it, and those that do are kept as they are, five figures each: together they say what the measurement
+taught, the ridge along which one can make up for another included.
 """
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -16,11 +18,11 @@ from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Status, Value, believed, draws_order
 
-__all__ = ["LEARNT", "Calibration", "calibrated"]
+__all__ = ["LEARNT", "Calibration", "calibrated", "taught_by"]
 
 Array = NDArray[np.float64]
-LEARNT = ("archie_exponent", "bound_water", "picture")
-KEPT = 512  # what is kept of the draws
+LEARNT = ("archie_exponent", "bound_water", "picture", "percolation", "air")
+KEPT = 2048  # what is kept of the draws
 _FEWEST = 40  # draws that still explain a measurement; with fewer it contradicts the recipe
 
 
@@ -30,8 +32,9 @@ class Calibration:
 
     Parameters
     ----------
-    points : (KEPT, 3) tuple of tuples of float
-        Equally likely values of `LEARNT`: Archie's exponent, water bound by a mass of dry flour, picture. [1]
+    points : (KEPT, 5) tuple of tuples of float
+        Equally likely values of `LEARNT`: Archie's exponent, water bound by a mass of dry flour, picture, share of
+        liquid below which it forms no way through, share of air. [1]
     batches : tuple of str
         What taught it, in words, oldest first.
     """
@@ -98,17 +101,36 @@ def calibrated(
     from lumped.dough.kneading import kneading
 
     done = kneading(recipe, shop or pantry(), before)
-    error = np.log(done.chain.resistivity / measured.mean)
-    below, above = np.log(measured.mean / measured.low) / 1.96, np.log(measured.high / measured.mean) / 1.96
-    weight = np.exp(-0.5 * (error / np.where(error < 0, below, above)) ** 2)
-    effective = float(weight.sum() ** 2 / max(float((weight**2).sum()), 1e-300))
-    if effective < _FEWEST:
+    taught = taught_by(done.named, done.chain.resistivity, measured)
+    if taught is None:
         expected = done.value(done.chain.resistivity, "Ω·m")
         raise RecipeError("dough-calibration-far", measured=measured.text(), expected=expected.text())
+    told = before.batches if before else ()
+    return replace(taught, batches=(*told, f"{batch or recipe.title}: {measured.text()}"))
+
+
+def taught_by(named: Mapping[str, Array], resistivity: Array, measured: Value) -> Calibration | None:
+    """Keep the draws that explain a measurement.
+
+    Parameters
+    ----------
+    named : mapping of str to (n,) float
+        Draws of what is open of a batch, by name.
+    resistivity : (n,) float
+        What came of each. [Ω·m]
+    measured : Value
+        What was measured. [Ω·m]
+
+    Returns
+    -------
+    Calibration or None
+        None where too few draws explain it.
+    """
+    error = np.log(resistivity / measured.mean)
+    below, above = np.log(measured.mean / measured.low) / 1.96, np.log(measured.high / measured.mean) / 1.96
+    weight = np.exp(-0.5 * (error / np.where(error < 0, below, above)) ** 2)
+    if float(weight.sum() ** 2 / max(float((weight**2).sum()), 1e-300)) < _FEWEST:
+        return None
     kept = np.searchsorted(np.cumsum(weight) / weight.sum(), (np.arange(KEPT) + 0.5) / KEPT)
-    points = np.array([done.named[name][kept] for name in LEARNT]).round(5).T
-    name = batch or recipe.title
-    return Calibration(
-        points=tuple(tuple(map(float, each)) for each in points),
-        batches=(*(before.batches if before else ()), f"{name}: {measured.text()}"),
-    )
+    points = np.array([named[name][kept] for name in LEARNT]).round(5).T
+    return Calibration(points=tuple(map(tuple, points.tolist())))

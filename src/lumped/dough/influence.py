@@ -1,6 +1,5 @@
 """What dominates the uncertainty of a dough, and which measurement would shrink it most."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
@@ -8,6 +7,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.beliefs import sorted_out
+from lumped.dough.calibrating import taught_by
+from lumped.dough.known import measured_dough
 from lumped.pantry import Pantry
 from lumped.texts import say
 
@@ -18,14 +19,20 @@ __all__ = ["MEASUREMENTS", "Influence", "influences_on"]
 
 Array = NDArray[np.float64]
 MEASUREMENTS = ("resistivity", "scale", "finished", "oven", "conductivity-meter", "syrup")
-"""What one could measure: a specimen's resistivity, each ingredient's weight, the finished dough's weight, flour dried
+"""What one could measure: one batch's resistivity, each ingredient's weight, the finished dough's weight, flour dried
 in an oven, water or pressed liquid with a conductivity meter, a syrup's own conductivity."""
+_SETTLED = {
+    "scale": ("mass ", "needed "), "finished": ("water_lost",), "oven": ("moisture ",),
+    "conductivity-meter": ("minerals ", "mobile_single", "mobile_double", "brine_error"),
+    "syrup": ("walden_exponent",),
+}  # fmt: skip
+_WAY = "four-needles-ac"  # of the ways to measure a resistivity, the one that a lab without money has
 _WORTH_TELLING = 0.01
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Influence:
-    """A group of unknowns that one measurement would settle.
+    """What one measurement would settle.
 
     Parameters
     ----------
@@ -34,7 +41,7 @@ class Influence:
     words : str
         What to do, in words.
     share : float
-        Share of the variance of the resistivity's logarithm that goes when the group is known. [1]
+        Share of the variance of the resistivity's logarithm that goes with it. [1]
     factor_left : float
         Factor between the ends of the 95 % interval that would be left. [1]
     """
@@ -68,16 +75,20 @@ def influences_on(done: "Kneading", shop: Pantry) -> tuple[Influence, ...]:
 
     Notes
     -----
-    Each group is held at its middle and the recipe followed through again: what is left of the variance is what the
-    other unknowns leave. The shares need not sum to one, for unknowns work together.
+    What a scale, an oven or a meter settles is held at its middle and the recipe followed through again: what is left
+    of the variance is what the other unknowns leave. A measured resistivity settles the batch it was measured on; what
+    it teaches of the next batch is what `calibrating` learns from a batch that comes out in the middle, and how batches
+    differ from each other stays. The shares need not sum to one, for unknowns work together.
     """
+    from lumped.dough.kneading import followed
+
     whole = float(np.var(np.log(done.chain.conductivity)))
     found = []
     for measurement in MEASUREMENTS:
-        held = [name for name in done.named if _settled_by(measurement, name)]
-        if whole < 1e-12 or not held:
+        known = _known_by(measurement, done)
+        if whole < 1e-12 or not known:
             continue
-        left = np.log(_without(done, held, shop))
+        left = np.log(followed(done.recipe, sorted_out(done.recipe, {**done.named, **known}, shop), shop).conductivity)
         share = 1 - float(np.var(left)) / whole
         if share >= _WORTH_TELLING:
             low, high = np.quantile(left, [0.025, 0.975])
@@ -90,23 +101,14 @@ def influences_on(done: "Kneading", shop: Pantry) -> tuple[Influence, ...]:
     return tuple(sorted(found, key=lambda each: -each.share))
 
 
-def _settled_by(measurement: str, name: str) -> bool:
-    groups: Mapping[str, tuple[str, ...]] = {
-        "resistivity": ("bound_water", "archie_exponent", "picture", "percolation", "air", "scatter"),
-        "scale": ("mass ", "needed "),
-        "finished": ("water_lost",),
-        "oven": ("moisture ",),
-        "conductivity-meter": ("minerals ", "mobile_single", "mobile_double", "brine_error"),
-        "syrup": ("walden_exponent",),
+def _known_by(measurement: str, done: "Kneading") -> dict[str, Array]:
+    """What would be drawn of what a measurement tells of, by name; empty where it tells nothing."""
+    if measurement == "resistivity":
+        middle = float(np.median(done.chain.resistivity))
+        taught = taught_by(done.named, done.chain.resistivity, measured_dough(middle, _WAY).resistivity)
+        return {} if taught is None else taught.draws()
+    return {
+        name: np.full_like(draws, np.median(draws))
+        for name, draws in done.named.items()
+        if name.startswith(_SETTLED[measurement])
     }
-    return name.startswith(groups[measurement])
-
-
-def _without(done: "Kneading", held: list[str], shop: Pantry) -> Array:
-    """Conductivity in draws, with some unknowns held at their middle. [S/m]"""
-    from lumped.dough.kneading import followed
-
-    named = {
-        name: np.full_like(draws, np.median(draws)) if name in held else draws for name, draws in done.named.items()
-    }
-    return followed(done.recipe, sorted_out(done.recipe, named, shop), shop).conductivity

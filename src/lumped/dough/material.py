@@ -9,10 +9,12 @@ if TYPE_CHECKING:
     from lumped.dough.influence import Influence
     from lumped.dough.texture import Feel
 
-__all__ = ["CONDUCTS_BELOW", "Dough", "Kind", "Reason"]
+__all__ = ["CONDUCTS_BELOW", "Answer", "Dough", "Kind", "Reason", "answer_of"]
 
 CONDUCTS_BELOW = 5.0  # Ω·m: between salt doughs and sugar doughs
 Kind = Literal["conducting", "insulating"]
+Answer = Literal["carries", "blocks", "open"]
+_SURE, _WIDE = 100.0, 1e3  # an interval so wide tells that a dough blocks only if all of it lies so far above the limit
 _SI = {"g": ("mass", "kg"), "%": ("share", "")}
 
 
@@ -101,6 +103,11 @@ class Dough:
         return self.resistivity.mean < CONDUCTS_BELOW
 
     @property
+    def answer(self) -> Answer:
+        """Whether it carries current or blocks it, or whether that can't be told."""
+        return answer_of(self.resistivity)
+
+    @property
     def resistivity_ohm_cm(self) -> Value:
         """The resistivity in the unit of many handbooks. [Ω·cm]"""
         value = self.resistivity
@@ -122,3 +129,32 @@ class Dough:
             "feel": self.feel.as_dict() if self.feel else None, "notes": list(self.notes),
             "cautions": list(self.cautions),
         }  # fmt: skip
+
+
+def answer_of(resistivity: Value) -> Answer:
+    """Tell whether a dough carries current or blocks it.
+
+    Parameters
+    ----------
+    resistivity : Value
+        With its 95 % interval. [Ω·m]
+
+    Returns
+    -------
+    {"carries", "blocks", "open"}
+        "open" where the interval lies on both sides of `CONDUCTS_BELOW`, or reaches near it from a thousandfold away:
+        such is a mix with hardly any free water.
+
+    Examples
+    --------
+    >>> from lumped.quantities import Value
+    >>> from lumped.dough.known import unknown_dough
+    >>> answer_of(unknown_dough("conducting").resistivity)
+    'carries'
+    """
+    if resistivity.high < CONDUCTS_BELOW:
+        return "carries"
+    if resistivity.low < CONDUCTS_BELOW:
+        return "open"
+    near = resistivity.high / resistivity.low > _WIDE and resistivity.low < _SURE * CONDUCTS_BELOW
+    return "open" if near else "blocks"

@@ -12,7 +12,7 @@ from lumped.texts import say
 
 __all__ = ["cautions_on", "first_words", "narrowing_words", "notes_on"]
 
-_SALTY = 0.001  # mass share of salt from which an insulating dough deserves a word
+_SALTY, _SALTED = 0.001, 0.02  # mass share of salt from which an insulating dough deserves a word, and is none
 
 
 def notes_on(
@@ -46,7 +46,8 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float, cal
     if solid is not None and solid.high > 1 and "free_water" in found:
         yield say("dough-note-solid-salt", solid=f"{solid.high:.0f}", free=f"{found['free_water'].mean:.0f}")
     if recipe.kind == "insulating" and salt_fraction > _SALTY:
-        yield say("dough-note-salty", share=rounded_text(100 * salt_fraction))
+        key = "salted" if salt_fraction > _SALTED else "salty"
+        yield say(f"dough-note-{key}", share=rounded_text(100 * salt_fraction))
     if recipe.kind == "conducting" and resistivity.mean > CONDUCTS_BELOW:
         yield say("dough-note-poor" if "free_water" in found else "dough-note-dry")
     if any(portion.as_needed and portion.as_needed[1] > portion.as_needed[0] for portion in recipe.portions):

@@ -25,6 +25,8 @@ Array = NDArray[np.float64]
 FEELS = {1: "crumbles", 2: "stiff", 3: "right", 4: "soft", 5: "sticks"}
 _TERMS = ("offset", "hydration", "fat", "sugar", "salt")
 _BODY = 0.01  # share of starch, fibre and protein below which nothing holds together
+_STIFFEST, _SOFTEST = 2.5, 3.5  # scores between these round to "right"
+_POWDER, _POURS = 0.4, 1.5  # of the least and the most water that hands can knead: crumbs, batter; from memory
 _TINY = 1e-9
 
 
@@ -171,14 +173,26 @@ def feel_of(recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None 
     """
     fit = fit or FeelFit.before()
     least, most = (each.mean for each in hydration_window(recipe))
-    score = fit.score(features_of(recipe, chain))
     place = "below" if hydration.mean < least else "above" if hydration.mean > most else "inside"
+    score = fit.score(features_of(recipe, chain))
+    if not fit.batches:
+        score = _outside(score, place)
     feel = Feel(hydration=hydration, least=least, most=most, score=score)
     words = say(
         f"feel-{place}", water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}",
         feel=feel.word, low=f"{score.low:.1f}", high=f"{score.high:.1f}",
     )  # fmt: skip
+    if not _POWDER * least < hydration.mean < _POURS * most:
+        key = "feel-pours" if hydration.mean > most else "feel-powder"
+        words = say(key, water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}")
     return replace(feel, words=say("feel-no-body") if _has_no_body(chain) else words)
+
+
+def _outside(score: Value, place: str) -> Value:
+    """A score as far as the trade's window alone tells: what lies outside is not right, as long as no hand said so."""
+    low, high = {"below": (1.0, _STIFFEST), "above": (_SOFTEST, 5.0), "inside": (1.0, 5.0)}[place]
+    ends = np.clip([score.low, score.mean, score.high], low, high).tolist()
+    return replace(score, low=ends[0], mean=ends[1], high=ends[2])
 
 
 def _has_no_body(chain: Chain) -> bool:

@@ -162,7 +162,8 @@ web-seen-tables =
     }
 
 web-recipe-invented = This recipe is invented.
-web-dough-conducts = It carries current
+web-dough-carries = It carries current
+web-dough-open = It may carry current or block it
 web-dough-blocks = It blocks current
 web-dough-not = No dough comes of this
 web-dough-not-now = What it does stands here again as soon as the amounts can be read.
