@@ -155,7 +155,67 @@ def test_sources_of_a_title_say_what_to_do(lumped):
     _saved(lumped)
     assert "listed for a recipe file" in lumped("dough", "slipway dough", "--sources", ends=1)
     assert "no “nowhere”" in lumped("dough", "nowhere", ends=1)
-    assert 'should say kind = "recipe"' in lumped("dough", "Friday", ends=1)
+
+
+KEPT = [
+    ("card", "--on", "2026-05-08"), ("make", "--mass", "1 kg"), ("salt",), ("what-if",), ("tags",),
+    ("mix", "--of", "flour", "--of", "water", "--of", "our salt"), ("swap", "--without", "our salt", "--count", "1"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("words", KEPT, ids=" ".join)
+def test_every_verb_that_makes_or_changes_a_dough_takes_a_title_as_it_takes_files(lumped, words):
+    _saved(lumped)
+    verb, *more = words
+    kept = json.loads(lumped(verb, "slipway dough", *more, "--json"))
+    files = json.loads(lumped(verb, "slipway.toml", "--label", "salts.csv", "--batch", "friday.toml", *more, "--json"))
+    if verb in ("card", "tags"):  # they name the batch, which was named only with the files
+        kept, files = (
+            {key: told[key] for key in told if key not in ("foot", "made_on", "code")} for told in (kept, files)
+        )
+    assert kept == files
+
+
+@pytest.mark.parametrize("verb", ["salt", "mix", "card", "swap"])
+def test_a_measured_batch_moves_what_a_kept_recipe_is_told_to_do(lumped, verb):
+    _saved(lumped)
+    more = {"mix": ("--of", "flour", "--of", "water", "--of", "our salt"), "swap": ("--without", "our salt")}
+    kept, alone = (
+        json.loads(lumped(verb, *words, *more.get(verb, ()), "--json"))
+        for words in (("slipway dough",), ("slipway.toml", "--label", "salts.csv"))
+    )
+    taught = kept.pop("taught")
+    assert "Friday" in taught[0]
+    assert kept != alone
+
+
+def test_doughs_of_a_table_are_titles_and_files(lumped):
+    _saved(lumped)
+    assert "Slipway dough" in lumped("care", "slipway dough", "--child", "coeliac")
+    assert "lumped swap 'slipway dough' --diet no-gluten" in lumped("care", "slipway dough", "--child", "coeliac")
+    assert "plain wheat flour" in lumped("shop", "slipway dough", "slipway.toml", "--region", "europe")
+
+
+def test_a_hint_of_the_shopping_list_can_be_typed_as_it_stands(lumped, tmp_path):
+    tartar = RECIPE.replace("Our Salt", "cream of tartar")
+    (tmp_path / "slipway.toml").write_text(tartar, "utf-8")
+    lumped("notebook", "save", "slipway.toml")
+    hint = "lumped swap 'slipway dough' --without cream-of-tartar --region europe"
+    assert hint in lumped("shop", "slipway dough", "--region", "europe")
+
+
+def test_a_batch_in_the_place_of_a_recipe_names_its_recipe(lumped):
+    _saved(lumped)
+    for words in (("dough", "Friday"), ("beside", "Friday", "slipway dough"), ("care", "Friday"), ("card", "Friday")):
+        assert "“Friday” in the notebook is a batch, and here a recipe is meant" in lumped(*words, ends=1)
+    assert "is no recipe, but of the kind “ingredient”" in lumped("dough", "our salt", ends=1)
+
+
+def test_the_card_and_the_labels_name_the_batch_that_was_said(lumped):
+    _saved(lumped)
+    assert "Batch: Friday" in lumped("card", "slipway dough", "--batch", "Friday")
+    assert "Batch: Friday" not in lumped("card", "slipway dough")
+    assert json.loads(lumped("tags", "slipway dough", "--batch", "Friday", "--json"))["made_on"] == "8 May 2026"
 
 
 @pytest.mark.parametrize("verb", ["what-if", "salt", "wall"])

@@ -184,7 +184,7 @@ def test_a_text_with_too_small_squares_gets_no_code():
 
 
 def test_what_a_code_lacks_is_named():
-    assert [lacks for lacks, _ in recipe_texts(SALT)] == ["", "no-story"]
+    assert [lacks for lacks, _ in recipe_texts(tomllib.loads(SALT.read_text("utf-8")))] == ["", "no-story"]
 
 
 def test_compact_toml_keeps_quotes_lines_days_and_odd_keys():

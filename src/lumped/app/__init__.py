@@ -4,7 +4,7 @@
 `draw` put a verdict on paper. No function here prints or lays out anything.
 """
 
-from lumped.app.doughs import dough, wall, wall_of, what_if
+from lumped.app.doughs import dough, wall, wall_of, what_if, what_if_of
 from lumped.app.schemas import schema
 from lumped.app.sculptures import check, draw, parts, ports, sheet
 from lumped.app.settings import Settings, load_settings
@@ -26,4 +26,5 @@ __all__ = [
     "wall",
     "wall_of",
     "what_if",
+    "what_if_of",
 ]

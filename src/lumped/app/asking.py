@@ -10,7 +10,7 @@ from hashlib import sha256
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.changing import changes_to
-from lumped.app.given import Given, labels_laid_out, laid_out
+from lumped.app.given import Given
 from lumped.app.own import kneading_of
 from lumped.app.sources import told_of
 
@@ -43,14 +43,14 @@ class Question:
 
 def swapped(question: Question, report: Report) -> dict[str, Any]:
     """Look for other recipes: `proposals`, what stands in the way (`blockers`), `notes`, each number's source."""
+    from lumped.app.named import named_in
     from lumped.app.swaps import swap
     from lumped.dough.safety import caution
     from lumped.texts import say
 
     said = question.said
-    with laid_out(question.given) as path:
-        found = swap(path, without=said["without"], diets=said["diets"], region=said["region"],
-                     target=said["target"] or None, labels=labels_laid_out(question.given))  # fmt: skip
+    found = swap(named_in(question.given), without=said["without"], diets=said["diets"], region=said["region"],
+                 target=said["target"] or None)  # fmt: skip
     report(1.0)
     sources: dict[str, Any] = {}
     blockers = [each.words for each in found.blockers] or [say("swap-no-blocker")]
@@ -146,12 +146,11 @@ def _to_know(each: "Proposal", found: "Swap") -> Iterator[str]:
 def salted(question: Question, report: Report) -> dict[str, Any]:
     """Draw the salt picture: `drawings` by theme, `sentences`, `salt`, and where the row ends (`most`, in g)."""
     from lumped.app.maps import salt_row
+    from lumped.app.named import named_in
     from lumped.picture.salt_picture import salt_svg
     from lumped.texts import say
 
-    with laid_out(question.given) as path:
-        row = salt_row(path, salt=question.said["vary"] or None, region=question.said["region"],
-                       labels=labels_laid_out(question.given))  # fmt: skip
+    row = salt_row(named_in(question.given), salt=question.said["vary"] or None, region=question.said["region"])
     report(0.6)
     priced = [say("map-prices", money=row.money)] if row.money else []
     return {
@@ -164,13 +163,12 @@ def salted(question: Question, report: Report) -> dict[str, Any]:
 def mixed(question: Question, report: Report) -> dict[str, Any]:
     """Draw the mix map: `drawings` by theme, `corners`, what turns a place into grams (`least`, `size`, `total`)."""
     from lumped.app.maps import mixes
+    from lumped.app.named import named_in
     from lumped.picture.mix_map import map_svg
     from lumped.texts import say
 
     said = question.said
-    with laid_out(question.given) as path:
-        found = mixes(path, said["corners"], said["show"], region=said["region"],
-                      labels=labels_laid_out(question.given))  # fmt: skip
+    found = mixes(named_in(question.given), said["corners"], said["show"], region=said["region"])
     report(0.5)
     priced = [say("map-prices", money=found.money)] if found.money else []
     return {

@@ -6,7 +6,6 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from lumped.app.asking import Question
-from lumped.app.given import labels_laid_out, laid_out
 
 __all__ = ["carded", "tagged"]
 
@@ -15,23 +14,22 @@ Report = Callable[[float], None]
 
 def carded(question: Question, report: Report) -> bytes:
     """Write the recipe card (PDF): `language`, `paper` and the day (`on`) are said."""
-    from lumped.app.cards import card, write_card
+    from lumped.app.cards import card_of, write_card
+    from lumped.app.named import named_in
 
     said = question.said
-    with laid_out(question.given) as path:
-        made = card(path, on=date.fromisoformat(said["on"]), language=said["language"],
-                    labels=labels_laid_out(question.given))  # fmt: skip
+    made = card_of(named_in(question.given), on=date.fromisoformat(said["on"]), language=said["language"])
     report(0.5)
     return _written(lambda file: write_card(made, pdf=file, paper=said["paper"]))
 
 
 def tagged(question: Question, report: Report) -> bytes:
     """Write labels for bags and a tray (PDF): `language` and `paper` are said."""
-    from lumped.app.tags import tags, write_tags
+    from lumped.app.named import named_in
+    from lumped.app.tags import tags_of, write_tags
 
     said = question.said
-    with laid_out(question.given) as path:
-        made = tags(path, language=said["language"], labels=labels_laid_out(question.given))
+    made = tags_of(named_in(question.given), language=said["language"])
     report(0.5)
     return _written(lambda file: write_tags(made, file, paper=said["paper"]))
 

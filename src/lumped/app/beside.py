@@ -6,11 +6,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.asking import Question
-from lumped.app.given import Given, names_file
-from lumped.app.labels import left_out_words, shop_of, sound_labels
+from lumped.app.given import Given
+from lumped.app.labels import shop_of
 from lumped.app.own import recipe_of
 from lumped.app.pricing import known_prices
-from lumped.app.shop import shop_with
 from lumped.app.sources import told_of
 from lumped.texts import say
 
@@ -72,41 +71,16 @@ def beside(
     RecipeError, InputError, NotebookError
         If one of them can't be found or read.
     """
-    from lumped.dough import read_recipe
+    from lumped.app.together import read_together
     from lumped.dough.comparing import compared
 
-    kept = [place for place in places if not names_file(place)]
-    found, own = _from_notebook(kept, settings) if kept else ({}, {})
-    taken = {title: text for given in found.values() for title, text in given.labels.items()}
-    shop = shop_with(labels, shop_of(Given(name="", text="", labels=taken)))
-    recipes = [
-        recipe_of(found[place], shop) if place in found else read_recipe(Path(place), shop) for place in places
-    ]  # fmt: skip
-    names = [found[place].name if place in found else recipe.title
-             for place, recipe in zip(places, recipes, strict=True)]  # fmt: skip
-    prices, money = known_prices(recipes, region)
-    one_each = len(set(names)) == len(names)
-    sides = compared(recipes, shop, names=names if one_each else None, prices=prices, money=money)
-    return replace(sides, left_out=left_out_words(own, taken))
-
-
-def _from_notebook(places: Sequence[str], settings: "Settings | None") -> tuple[dict[str, Given], dict[str, str]]:
-    """Give revisions by what they are called, with the notebook's own ingredients; and the texts of all of these.
-
-    The newest of an ingredient goes before the one that a recipe was saved with, if it can be read.
-    """
-    from lumped.app.gathering import given_from, own_labels
-    from lumped.app.notebooks import open_notebook
-
-    found = {}
-    with open_notebook(settings=settings, begin=False) as notebook:
-        own = own_labels(notebook)
-        for place in places:
-            revision = notebook.find(place)
-            name = say("beside-revision", title=revision.title, number=revision.number)
-            given = given_from(notebook, revision)
-            found[place] = replace(given, name=name, labels={**given.labels, **sound_labels(own)})
-    return found, own
+    found = read_together(places, labels=labels, settings=settings)
+    prices, money = known_prices(found.recipes, region)
+    one_each = len(set(found.titles)) == len(found.titles)
+    sides = compared(
+        found.recipes, found.shop, names=found.titles if one_each else None, prices=prices, money=money
+    )  # fmt: skip
+    return replace(sides, left_out=found.left_out)
 
 
 def besides(question: Question, report: Report) -> dict[str, Any]:

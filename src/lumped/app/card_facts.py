@@ -1,13 +1,12 @@
 """What a recipe card needs to know, computed before anything is said in the card's language."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from lumped.app.care import Care
+    from lumped.app.named import Named
     from lumped.app.trial import Trial
     from lumped.dough import Dough, Recipe
     from lumped.dough.batch import Batch
@@ -19,6 +18,7 @@ __all__ = ["Facts", "gathered"]
 
 States = tuple[str, str, str]
 _THICK, _TOUCH = 3e-3, 4e-4  # the wall of a card: m, m²
+_AGE = 2.0  # of the child whose doses a card names
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,8 +31,10 @@ class Facts:
         What goes in, what comes out, what to mind, the one-minute trial.
     shop : Pantry
         What the ingredients are.
-    batches : tuple of Batch
-        What the prediction learnt from.
+    measured : int
+        From how many measured batches the prediction learnt.
+    batch : Batch or None
+        The batch that the card is for.
     rolls : tuple of (str, str, str)
         What a red lamp does behind a thick and behind a thin roll, of a dough that carries; else empty.
     wall, enough : (str, str, str), str
@@ -52,7 +54,8 @@ class Facts:
     care: "Care"
     trial: "Trial"
     shop: "Pantry"
-    batches: "tuple[Batch, ...]"
+    measured: int
+    batch: "Batch | None"
     rolls: tuple[States, ...]
     wall: States | None
     enough: str
@@ -62,39 +65,33 @@ class Facts:
     on: date
 
 
-def gathered(path: Path, *, on: date, batches: Sequence[Path], labels: Sequence[Path]) -> Facts:
+def gathered(dough: "Named", *, on: date) -> Facts:
     """Compute all that a card says.
 
     Parameters
     ----------
-    path : Path
-        A recipe file.
+    dough : Named
+        The recipe, with what its batches taught.
     on : date
         The day of the card.
-    batches, labels : sequence of Path
-        Batch files that the prediction learns from; ingredient files.
     """
-    from lumped.app.care import care
-    from lumped.app.doughs import dough
-    from lumped.app.shop import shop_with
-    from lumped.app.trial import trial
-    from lumped.dough import read_recipe
-    from lumped.dough.batch import read_batch
+    from lumped.app.care import tended
+    from lumped.app.named import dough_of
+    from lumped.app.trial import tried
     from lumped.dough.kneading import knead_middle
     from lumped.dough.safety import doses, salt_share
 
-    shop = shop_with(labels)
-    recipe, made = read_recipe(path, shop), dough(path, batches=batches, labels=labels)
-    masses = {key: recipe.mass_of(key) for key in recipe.ingredients}
-    mass = float(knead_middle(recipe, shop).mass[0])
+    recipe, shop, made = dough.recipe, dough.shop, dough_of(dough)
+    masses, mass = recipe.masses, float(knead_middle(recipe, shop).mass[0])
     carries = recipe.kind == "conducting"
-    wall, enough, lasts = (None, "", None) if carries else _wall(recipe, shop, made)
+    wall, enough, lasts = (None, "", None) if carries else _wall(dough)
+    table = tended([recipe], [""], shop, names=[recipe.title], needs=(), on=on, age=_AGE, dog=None)
     return Facts(
-        recipe=recipe, dough=made, care=care(path, on=on, labels=labels), shop=shop, on=on,
-        trial=trial(path, batches=batches, labels=labels), batches=tuple(read_batch(each, shop) for each in batches),
+        recipe=recipe, dough=made, care=table.doughs[0], shop=shop, on=on, trial=tried(dough.kneading(), shop),
+        measured=len(dough.calibration.batches) if dough.calibration else 0, batch=dough.batch,
         rolls=_rolls(made) if carries else (), wall=wall, enough=enough, lasts=lasts,
         salt=float(salt_share(masses, mass, shop)),
-        doses={(each.key, each.figure): each for each in doses(masses, mass, shop, age=2.0, dog=None)},
+        doses={(each.key, each.figure): each for each in doses(masses, mass, shop, age=_AGE, dog=None)},
     )  # fmt: skip
 
 
@@ -104,13 +101,8 @@ def _rolls(made: "Dough") -> tuple[States, ...]:
     return lamp_through(THICK, made.resistivity), lamp_through(THIN, made.resistivity)
 
 
-def _wall(recipe: "Recipe", shop: "Pantry", made: "Dough") -> "tuple[States, str, Value]":
-    from lumped.dough.kneading import kneading
-    from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
-    from lumped.verdict.walls import DRIER, Wall, judge_wall, lasts
+def _wall(dough: "Named") -> "tuple[States, str, Value | None]":
+    from lumped.app.doughs import wall_of
 
-    wall = Wall(thickness=_THICK, area=_TOUCH)
-    done, salty = kneading(recipe, shop), kneading(usual_neighbour())
-    lasting = lasts(wall, salt_creep(done, salty), salt_creep(done, salty, water=DRIER))
-    found = judge_wall(wall, made.resistivity)
-    return found.states, found.enough, lasting.lasts
+    found = wall_of(dough, thickness=_THICK, area=_TOUCH)
+    return found.states, found.enough, None if found.lasting is None else found.lasting.lasts

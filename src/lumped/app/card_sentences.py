@@ -87,9 +87,8 @@ def does(facts: Facts) -> Iterator[str]:
     made = facts.dough
     yield from _circuit(facts)
     yield say("card-resistivity", value=interval(made.resistivity))
-    measured = sum(each.measured is not None for each in facts.batches)
-    batches = say("card-batches", count=measured)
-    yield say("card-learnt", batches=batches) if measured else say("card-unmeasured")
+    batches = say("card-batches", count=facts.measured)
+    yield say("card-learnt", batches=batches) if facts.measured else say("card-unmeasured")
     if made.feel is not None:
         low, high = (say(f"card-feel-{each}") for each in made.feel.span)
         yield say("card-feel", feel=low) if low == high else say("card-feel-open", low=low, high=high)
@@ -160,8 +159,7 @@ def foot(facts: Facts) -> Iterator[str]:
     """Say when and from what the card was computed, and that nobody has read its language yet."""
     from lumped import __version__
 
-    if facts.batches:
-        last = facts.batches[-1]
+    if (last := facts.batch) is not None:
         if last.made_on is not None:
             yield say("card-foot-batch", batch=last.title, date=day_text(last.made_on))
         else:

@@ -10,9 +10,10 @@ from lumped.errors import InputError
 from lumped.texts import LANGUAGES, say, speaking
 
 if TYPE_CHECKING:
+    from lumped.app.named import Named
     from lumped.dough import Recipe
 
-__all__ = ["Card", "card", "known_language", "write_card"]
+__all__ = ["Card", "card", "card_of", "known_language", "write_card"]
 
 CODE_SIZE = 44.0  # mm
 
@@ -64,7 +65,7 @@ def card(
     measures : str, optional
         Whose cups and spoons: a system of measures, a region, or "scale"; the recipe's own if left out.
     batches : sequence of Path
-        Batch files that the prediction learns from; the last one is the batch that the card names.
+        Batch files that the prediction learns from; the card names the last one.
     labels : sequence of Path
         Ingredient files, for what the handbook does not have.
 
@@ -77,6 +78,14 @@ def card(
     RecipeError, InputError
         If a file can't be read, or there is no such language or system of measures.
     """
+    from lumped.app.named import named_by_files
+
+    known_language(language)
+    return card_of(named_by_files(path, batches=batches, labels=labels), on=on, language=language, measures=measures)
+
+
+def card_of(dough: "Named", *, on: date, language: str = "en", measures: str | None = None) -> Card:
+    """Make the card of a recipe that was read; the arguments are those of `card`."""
     from lumped.app.card_facts import gathered
     from lumped.app.card_sentences import (
         allergens_shown,
@@ -90,10 +99,10 @@ def card(
     from lumped.workshop.kitchen import in_kitchen
 
     known_language(language)
-    facts = gathered(path, on=on, batches=batches, labels=labels)
+    facts = gathered(dough, on=on)
     recipe, shop = facts.recipe, facts.shop
     system = _system(measures, recipe)
-    lacks, code = _code(path)
+    lacks, code = _code(dough.document)
     in_kitchen(recipe, system, shop)  # refuses measures that there are not, in the words of all errors
     with speaking(language):
         lines, shifts = in_kitchen(recipe, system, shop)
@@ -162,9 +171,9 @@ def _system(measures: str | None, recipe: "Recipe") -> str:
     return measures_of(measures, recipe) if measures is None or measures in regions() else measures
 
 
-def _code(path: Path) -> tuple[str, str]:
+def _code(document: dict[str, Any]) -> tuple[str, str]:
     """The longest text of the recipe that a code of the card's size takes, and what it lacks."""
     from lumped.app.recipe_code import recipe_texts
     from lumped.paper.codes import fits_in_code
 
-    return next((each for each in recipe_texts(path) if fits_in_code(each[1], size=CODE_SIZE)), ("none", ""))
+    return next((each for each in recipe_texts(document) if fits_in_code(each[1], size=CODE_SIZE)), ("none", ""))

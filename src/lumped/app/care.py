@@ -7,12 +7,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from lumped.app.together import Together
     from lumped.dough import Recipe
     from lumped.dough.safety import Allergens, Caution, Dose, Helping, Migration, Remark, Suits, TableFit
     from lumped.pantry import Pantry
     from lumped.quantities import Value
 
-__all__ = ["Care", "CareTable", "Eaters", "care", "care_at_table", "tended"]
+__all__ = ["Care", "CareTable", "Eaters", "care", "care_at_table", "care_for", "tended"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -180,15 +181,19 @@ def care_at_table(
     RecipeError, InputError
         If a recipe can't be read, a need is not known, or there is no figure for that age or weight.
     """
-    from lumped.app.shop import shop_with
-    from lumped.dough import read_recipe
-    from lumped.dough.naming import told_apart
+    from lumped.app.together import read_together
 
-    shop = shop_with(labels)
-    recipes = [read_recipe(path, shop) for path in paths]
-    names = told_apart([each.title for each in recipes])
-    places = [str(path) for path in paths]
-    return tended(recipes, places, shop, names=names, needs=needs, on=on, age=age, dog=dog)
+    together = read_together([str(path) for path in paths], labels=labels)
+    return care_for(together, needs=needs, on=on, age=age, dog=dog)
+
+
+def care_for(
+    together: "Together", *, needs: Sequence[str] = (), on: date, age: float = 2.0, dog: float | None = None
+) -> CareTable:
+    """Say what to mind with the doughs of recipes that were read; the arguments are those of `care_at_table`."""
+    return tended(
+        together.recipes, together.places, together.shop, names=together.names, needs=needs, on=on, age=age, dog=dog
+    )
 
 
 def tended(

@@ -4,7 +4,6 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from lumped.app.shop import shop_with
 from lumped.errors import InputError
 
 if TYPE_CHECKING:
@@ -13,7 +12,7 @@ if TYPE_CHECKING:
     from lumped.dough.what_if import Change
     from lumped.verdict.walls import WallVerdict
 
-__all__ = ["dough", "wall", "wall_of", "what_if"]
+__all__ = ["dough", "wall", "wall_of", "what_if", "what_if_of"]
 
 
 def dough(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = ()) -> "Dough":
@@ -42,26 +41,33 @@ def dough(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
     return dough_of(named_by_files(path, batches=batches, labels=labels))
 
 
-def what_if(path: Path, *, labels: Sequence[Path] = ()) -> "tuple[Change, ...]":
+def what_if(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = ()) -> "tuple[Change, ...]":
     """Change one thing of a recipe at a time, and see what its resistivity does.
 
     Parameters
     ----------
     path : Path
         A recipe file.
+    batches : sequence of Path
+        Batch files that the prediction learns from.
     labels : sequence of Path
         Ingredient files, for what the handbook does not have.
 
     Raises
     ------
-    RecipeError
-        If the recipe can't be read or can't exist.
+    RecipeError, InputError
+        If a file can't be read, or the recipe can't exist.
     """
-    from lumped.dough import read_recipe
+    from lumped.app.named import named_by_files
+
+    return what_if_of(named_by_files(path, batches=batches, labels=labels))
+
+
+def what_if_of(dough: "Named") -> "tuple[Change, ...]":
+    """Change one thing at a time of a recipe that was read."""
     from lumped.dough.what_if import what_if as changed
 
-    shop = shop_with(labels)
-    return changed(read_recipe(path, shop), shop)
+    return changed(dough.recipe, dough.shop, dough.calibration)
 
 
 def wall(

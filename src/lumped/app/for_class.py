@@ -8,7 +8,6 @@ from collections.abc import Callable, Iterator, Mapping
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.asking import Question
-from lumped.app.given import labels_laid_out, laid_out
 from lumped.app.sources import told_of
 
 if TYPE_CHECKING:
@@ -49,17 +48,18 @@ def classed(question: Question, report: Report) -> dict[str, Any]:
     RecipeError, InputError
         If the recipe or something that was said can't be.
     """
-    from lumped.app.making import make, shopping
+    from lumped.app.making import make_of, shopping_for
+    from lumped.app.named import named_in
+    from lumped.app.together import Together
 
-    said, labels = question.said, labels_laid_out(question.given)
+    said, dough = question.said, named_in(question.given)
     people = [_party(said)] if said["by"] == "people" else []
     mass = _said(said["mass"], "kg") if said["by"] == "mass" else None
-    with laid_out(question.given) as path:
-        made = make(path, people=people, mass=mass, pot=_said(said["pot"], "L"), region=said["region"],
-                    within=_said(said["minutes"], "min"), labels=labels)  # fmt: skip
-        report(0.8)
-        bought = shopping([path], said["region"], people=people, masses=[mass] if mass else (),
-                          little_over=said["little_over"], labels=labels)  # fmt: skip
+    made = make_of(dough, people=people, mass=mass, pot=_said(said["pot"], "L"), region=said["region"],
+                   within=_said(said["minutes"], "min"))  # fmt: skip
+    report(0.8)
+    bought = shopping_for(Together.of(dough), said["region"], people=people, masses=[mass] if mass else (),
+                          little_over=said["little_over"])  # fmt: skip
     sources: Sources = {}
     return {
         **_amount(made, bought, said["by"], sources), **_clock(made, sources),

@@ -20,7 +20,10 @@ from lumped.documents import read_document
 from lumped.errors import InputError
 from lumped.notebook import DERIVED, Notebook, Reference, Revision
 
-__all__ = ["batches_of", "file_text", "gathered", "given_from", "own_labels", "says_just", "uses_of", "with_batches"]
+__all__ = [
+    "batches_of", "file_text", "gathered", "given_from", "named_batch", "own_labels", "recipe_kept", "says_just",
+    "uses_of", "with_batches",
+]  # fmt: skip
 
 
 def file_text(notebook: Notebook, revision: Revision) -> str:
@@ -96,9 +99,7 @@ def gathered(
     recipe = _recipe_at(notebook, place)
     found = () if names_file(place) else batches_of(notebook, notebook.find(place).document)
     theirs = {str(body_of(text)["title"]): text for each in labels for text in label_files(each)}
-    named = [
-        given_of(Path(each)) if names_file(each) else given_from(notebook, notebook.find(each)) for each in batches
-    ]
+    named = [named_batch(notebook, each) for each in batches]
     known = {*(each.key for each in found)}
     own = own_labels(notebook)
     taken = {**usable_labels(own, recipe.text), **recipe.labels, **theirs}
@@ -106,14 +107,36 @@ def gathered(
     return replace(recipe, labels=taken, batches=teaching), left_out_words(own, taken)
 
 
+def named_batch(notebook: Notebook, place: str) -> Given:
+    """Give a batch that somebody names: a file, or one of the notebook."""
+    return given_of(Path(place)) if names_file(place) else given_from(notebook, notebook.find(place))
+
+
 def _recipe_at(notebook: Notebook, place: str) -> Given:
     if names_file(place):
         read_document(Path(place), "recipe")
         return given_of(Path(place))
+    return given_from(notebook, recipe_kept(notebook, place))
+
+
+def recipe_kept(notebook: Notebook, place: str) -> Revision:
+    """Find a recipe of the notebook by its title or id.
+
+    Raises
+    ------
+    InputError
+        If something else is called that; of a batch, the sentence names its recipe.
+    NotebookError
+        If there is none.
+    """
     revision = notebook.find(place)
+    if revision.kind == "batch":
+        used = (notebook.referred(target) for target in uses_of(revision).values())
+        recipe = next((each.title for each in used if each.kind == "recipe"), "?")
+        raise InputError("kept-is-batch", title=revision.title, recipe=recipe)
     if revision.kind != "recipe":
-        raise InputError("document-other-kind", file=place, kind="recipe", found=revision.kind)
-    return given_from(notebook, revision)
+        raise InputError("kept-other-kind", title=revision.title, found=revision.kind)
+    return revision
 
 
 def says_just(notebook: Notebook, revision: Revision, given: Given) -> bool:

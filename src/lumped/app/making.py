@@ -7,11 +7,13 @@ from typing import TYPE_CHECKING
 from lumped.errors import InputError
 
 if TYPE_CHECKING:
+    from lumped.app.named import Named
+    from lumped.app.together import Together
     from lumped.dough.recipe import Recipe
     from lumped.pantry import Pantry
     from lumped.workshop import Making, Shopping
 
-__all__ = ["make", "shopping"]
+__all__ = ["make", "make_of", "shopping", "shopping_for"]
 
 
 def make(
@@ -51,8 +53,25 @@ def make(
     RecipeError, InputError
         If a file or an amount can't be read, or nobody could make it so.
     """
-    from lumped.app.shop import shop_with
-    from lumped.dough import read_recipe
+    from lumped.app.named import named_by_files
+
+    dough = named_by_files(Path(path), labels=labels)
+    return make_of(
+        dough, people=people, mass=mass, pot=pot, region=region, measures=measures, within=within
+    )  # fmt: skip
+
+
+def make_of(
+    dough: "Named",
+    *,
+    people: Sequence[str] = (),
+    mass: str | None = None,
+    pot: str | None = None,
+    region: str | None = None,
+    measures: str | None = None,
+    within: str | None = None,
+) -> "Making":
+    """Plan making the dough of a recipe that was read; the arguments are those of `make`."""
     from lumped.pantry import region as find_region
     from lumped.quantities import parse_quantity
     from lumped.workshop import make_dough, read_party
@@ -61,9 +80,8 @@ def make(
         raise InputError("making-people-or-mass")
     if region is not None:
         find_region(region)
-    shop = shop_with(labels)
     return make_dough(
-        read_recipe(Path(path), shop), shop, parties=[read_party(each) for each in people],
+        dough.recipe, dough.shop, parties=[read_party(each) for each in people],
         mass=None if mass is None else parse_quantity(mass, "mass"),
         pot=None if pot is None else parse_quantity(pot, "volume"), where=region, measures=measures,
         within=None if within is None else parse_quantity(within, "time"),
@@ -104,8 +122,22 @@ def shopping(
     RecipeError, InputError
         If a file or an amount can't be read, or there is no such region.
     """
-    from lumped.app.shop import shop_with
-    from lumped.dough import read_recipe
+    from lumped.app.together import read_together
+
+    together = read_together([str(each) for each in paths], labels=labels)
+    return shopping_for(together, region, people=people, masses=masses, have=have, little_over=little_over)
+
+
+def shopping_for(
+    together: "Together",
+    region: str | None,
+    *,
+    people: Sequence[str] = (),
+    masses: Sequence[str] = (),
+    have: Sequence[str] = (),
+    little_over: bool = False,
+) -> "Shopping":
+    """Make a shopping list for recipes that were read; the arguments are those of `shopping`."""
     from lumped.pantry import regions
     from lumped.workshop import shopping_list
 
@@ -113,11 +145,10 @@ def shopping(
         raise InputError("making-no-shop", known=", ".join(regions()))
     if people and masses:
         raise InputError("making-people-or-mass")
-    shop = shop_with(labels)
-    recipes = [read_recipe(Path(path), shop) for path in paths]
+    recipes, shop = together.recipes, together.shop
     return shopping_list(
         _for_people(recipes, people, shop) if people else _of_mass(recipes, masses, shop), region, shop,
-        have=_there(have, shop), little_over=little_over, files=[str(path) for path in paths],
+        have=_there(have, shop), little_over=little_over, files=together.places,
     )  # fmt: skip
 
 

@@ -5,10 +5,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from lumped.app.pricing import known_prices
-from lumped.app.shop import shop_with
 from lumped.app.writing import ready_to_write, write_whole
 
 if TYPE_CHECKING:
+    from lumped.app.named import Named
     from lumped.dough.maps import MixMap
     from lumped.dough.salting import Salting
     from lumped.picture.theme import ThemeName
@@ -18,51 +18,45 @@ __all__ = ["PICTURES", "draw_map", "draw_salting", "mixes", "salt_row", "write_p
 PICTURES = (".svg", ".png")
 
 
-def salt_row(
-    path: Path, *, salt: str | None = None, region: str | None = None, labels: Sequence[Path] = ()
-) -> "Salting":
-    """Work out a recipe file with all amounts of its salt.
+def salt_row(dough: "Named", *, salt: str | None = None, region: str | None = None) -> "Salting":
+    """Work out a recipe with all amounts of its salt.
 
     Parameters
     ----------
-    path : Path
-        A recipe file.
+    dough : Named
+        The recipe, with what its batches taught.
     salt : str, optional
         Which ingredient is varied; the one that brings most ions if left out.
     region : str, optional
         Where it is bought; without it there is no cost.
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
 
     Raises
     ------
     RecipeError
-        If the recipe can't be read, has no salt, or not the one that was asked for.
+        If the recipe has no salt, or not the one that was asked for.
     """
-    from lumped.dough import read_recipe
     from lumped.dough.salting import salting
 
-    shop = shop_with(labels)
-    recipe = read_recipe(path, shop)
-    prices, money = known_prices([recipe], region)
-    return salting(recipe, shop, salt=salt, prices=prices, money=money)
+    prices, money = known_prices([dough.recipe], region)
+    return salting(
+        dough.recipe, dough.shop, salt=salt, prices=prices, money=money, calibration=dough.calibration
+    )  # fmt: skip
 
 
 def mixes(
-    path: Path,
+    dough: "Named",
     of: Sequence[str],
     show: str = "resistivity",
     *,
     whole: bool = False,
     region: str | None = None,
-    labels: Sequence[Path] = (),
 ) -> "MixMap":
-    """Work out a recipe file with three of its ingredients in all proportions.
+    """Work out a recipe with three of its ingredients in all proportions.
 
     Parameters
     ----------
-    path : Path
-        A recipe file.
+    dough : Named
+        The recipe, with what its batches taught.
     of : sequence of str
         The three ingredients.
     show : str
@@ -71,21 +65,19 @@ def mixes(
         Whether all of the triangle is shown, or only the part of it where there are doughs.
     region : str, optional
         Where it is bought; without it there is no cost.
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
 
     Raises
     ------
     RecipeError, InputError
-        If the recipe can't be read, or an ingredient or property is not there.
+        If an ingredient or property is not there.
     """
-    from lumped.dough import read_recipe
     from lumped.dough.maps import mix_map
 
-    shop = shop_with(labels)
-    recipe = read_recipe(path, shop)
-    prices, money = known_prices([recipe], region)
-    return mix_map(recipe, of, show, shop=shop, whole=whole, prices=prices, money=money)
+    prices, money = known_prices([dough.recipe], region)
+    return mix_map(
+        dough.recipe, of, show, shop=dough.shop, whole=whole, prices=prices, money=money,
+        calibration=dough.calibration,
+    )  # fmt: skip
 
 
 def draw_salting(row: "Salting", path: Path, *, theme: "ThemeName" = "light") -> None:

@@ -5,17 +5,18 @@ ingredients, and all batches that are kept of it.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given, names_file
-from lumped.app.labels import shop_of
-from lumped.app.own import kneading_of, learnt_words, recipe_of, taught
+from lumped.app.labels import document_of, shop_of
+from lumped.app.own import batch_of, kneading_of, learnt_words, recipe_of, taught
 
 if TYPE_CHECKING:
     from lumped.app.settings import Settings
     from lumped.dough import Dough, Recipe
+    from lumped.dough.batch import Batch
     from lumped.dough.calibrating import Calibration
     from lumped.dough.kneading import Kneading
     from lumped.dough.learning import Lessons
@@ -42,6 +43,10 @@ class Named:
         Which ingredients of the notebook can't be read, and why; the recipe names none of them.
     given : Given or None
         Its text, if it was not read from files.
+    document : dict
+        What its file says, or what its file would say.
+    batch : Batch or None
+        The last one that was named.
     """
 
     recipe: "Recipe"
@@ -50,6 +55,8 @@ class Named:
     words: tuple[str, ...] = ()
     left_out: tuple[str, ...] = ()
     given: Given | None = None
+    document: dict[str, Any] = field(default_factory=dict, repr=False)
+    batch: "Batch | None" = None
 
     @property
     def calibration(self) -> "Calibration | None":
@@ -93,12 +100,14 @@ def named(
     """
     if all(map(names_file, (place, *batches))):
         return named_by_files(Path(place), batches=[Path(each) for each in batches], labels=labels)
-    from lumped.app.gathering import gathered
+    from lumped.app.gathering import gathered, named_batch
     from lumped.app.notebooks import open_notebook
 
     with open_notebook(settings=settings, begin=False) as notebook:
         given, left_out = gathered(notebook, place, batches=batches, labels=labels)
-    return replace(named_in(given), left_out=left_out)
+        last = named_batch(notebook, batches[-1]) if batches else None
+    batch = None if last is None else batch_of(replace(last, labels={**last.labels, **given.labels}))
+    return replace(named_in(given), left_out=left_out, batch=batch)
 
 
 def named_by_files(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = ()) -> Named:
@@ -110,6 +119,7 @@ def named_by_files(path: Path, *, batches: Sequence[Path] = (), labels: Sequence
         If a file can't be read, or a batch contradicts its recipe.
     """
     from lumped.app.shop import shop_with
+    from lumped.documents import read_document
     from lumped.dough import read_recipe
     from lumped.dough.batch import read_batch
     from lumped.dough.learning import learnt
@@ -117,7 +127,10 @@ def named_by_files(path: Path, *, batches: Sequence[Path] = (), labels: Sequence
     shop = shop_with(labels)
     recipe, read = read_recipe(path, shop), [read_batch(each, shop) for each in batches]
     lessons = learnt(read, recipe, shop)
-    return Named(recipe=recipe, shop=shop, lessons=lessons, words=learnt_words(read, lessons))
+    return Named(
+        recipe=recipe, shop=shop, lessons=lessons, words=learnt_words(read, lessons),
+        document=read_document(path, "recipe"), batch=read[-1] if read else None,
+    )  # fmt: skip
 
 
 def named_in(given: Given) -> Named:
@@ -136,7 +149,10 @@ def named_in(given: Given) -> Named:
     """
     recipe = recipe_of(given)
     own = taught(given, recipe)
-    return Named(recipe=recipe, shop=shop_of(given), lessons=own.lessons, words=own.words, given=given)
+    return Named(
+        recipe=recipe, shop=shop_of(given), lessons=own.lessons, words=own.words, given=given,
+        document=document_of(given.text, given.name),
+    )  # fmt: skip
 
 
 def dough_of(named: Named) -> "Dough":

@@ -1,32 +1,29 @@
 """A recipe's own text, compact, for the code on its card: read back it is the same recipe."""
 
 import json
-import tomllib
 from datetime import date
-from pathlib import Path
 from typing import Any
 
 __all__ = ["compact", "recipe_texts"]
 
 
-def recipe_texts(path: Path) -> tuple[tuple[str, str], ...]:
-    """Give the text of a recipe file, whole, without its story, and without its steps too.
+def recipe_texts(document: dict[str, Any]) -> tuple[tuple[str, str], ...]:
+    """Give the text of a recipe, whole, without its story, and without its steps too.
 
     Parameters
     ----------
-    path : Path
-        A recipe file that was read before.
+    document : dict
+        What its file says.
 
     Returns
     -------
     tuple of (str, str)
         What each lacks ("", "no-story", "no-steps") and the text, the longest first; only those that differ.
     """
-    document = tomllib.loads(path.read_text(encoding="utf-8"))
     found: dict[str, str] = {compact(document): ""}
-    for lacks, key in (("no-story", "story"), ("no-steps", "steps")):
-        document.pop(key, None)
-        found.setdefault(compact(document), lacks)
+    for lacks, gone in (("no-story", ("story",)), ("no-steps", ("story", "steps"))):
+        left = {key: each for key, each in document.items() if key not in gone}
+        found.setdefault(compact(left), lacks)
     return tuple((lacks, text) for text, lacks in found.items())
 
 

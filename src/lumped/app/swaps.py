@@ -1,17 +1,18 @@
 """Something else instead of an ingredient: the same for the command line, the pages and Python."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from lumped.app.named import Named
     from lumped.dough.swap import Swap
 
 __all__ = ["swap", "write_proposal"]
 
 
 def swap(
-    path: Path,
+    dough: "Named",
     *,
     without: Iterable[str] = (),
     diets: Iterable[str] = (),
@@ -19,14 +20,13 @@ def swap(
     target: str | None = None,
     measures: str | None = None,
     count: int = 3,
-    labels: Sequence[Path] = (),
 ) -> "Swap":
     """Look for recipes that do without something and keep what matters.
 
     Parameters
     ----------
-    path : Path
-        The recipe file.
+    dough : Named
+        The recipe, with what its batches taught.
     without : iterable of str
         Ingredients, classes of them, or "stove".
     diets : iterable of str
@@ -39,28 +39,21 @@ def swap(
         Whose cups and spoons, or "scale"; the recipe's own if left out.
     count : int
         How many proposals.
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
 
     Raises
     ------
     RecipeError, InputError
-        If the recipe can't be read, a word is not known, or what is wanted contradicts itself.
+        If a word is not known, or what is wanted contradicts itself.
     """
-    from lumped.app.shop import shop_with
-    from lumped.dough import read_recipe
     from lumped.dough.swap import read_wish, swapped
     from lumped.pantry import region as region_of
     from lumped.workshop.cost import prices_of
 
-    shop = shop_with(labels)
-    recipe = read_recipe(path, shop)
+    recipe, shop = dough.recipe, dough.shop
     wish = read_wish(recipe, shop, without=without, diets=diets, where=region, target=target)
-    if region is None:
-        return swapped(recipe, wish, shop, measures=measures, count=count)
-    prices, _ = prices_of(shop, region)
+    prices, money = (None, "") if region is None else (prices_of(shop, region)[0], region_of(region).currency)
     return swapped(
-        recipe, wish, shop, prices=prices, money=region_of(region).currency, measures=measures, count=count
+        recipe, wish, shop, prices=prices, money=money, measures=measures, count=count, calibration=dough.calibration
     )  # fmt: skip
 
 

@@ -4,12 +4,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from lumped.errors import InputError
 from lumped.texts import say, speaking
 
-__all__ = ["Tags", "tags", "write_tags"]
+if TYPE_CHECKING:
+    from lumped.app.named import Named
+
+__all__ = ["Tags", "tags", "tags_of", "write_tags"]
 
 _MOST = 200
 _CODE_SIZE = 20.0  # mm, on a bag; it is larger on a tray
@@ -79,22 +82,28 @@ def tags(
     RecipeError, InputError
         If a file can't be read, or there can't be so many labels, such a weight, or such a language.
     """
+    from lumped.app.named import named_by_files
+
+    dough = named_by_files(path, batches=[batch] if batch else [], labels=labels)
+    return tags_of(dough, made_on=made_on, language=language, bags=bags, trays=trays, tare=tare)
+
+
+def tags_of(
+    dough: "Named", *, made_on: date | None = None, language: str = "en", bags: int = 8, trays: int = 1, tare: str = ""
+) -> Tags:
+    """Make the labels of a recipe that was read, of the batch that was named with it; the arguments of `tags`."""
     from lumped.app.card_sentences import allergens_shown, face
     from lumped.app.card_words import day_text, unread
     from lumped.app.cards import known_language
-    from lumped.app.shop import shop_with
-    from lumped.dough import read_recipe
-    from lumped.dough.batch import read_batch
     from lumped.dough.safety import allergens_of
 
     known_language(language)
     if not (0 <= bags <= _MOST and 0 <= trays <= _MOST and bags + trays > 0):
         raise InputError("tags-count", bags=str(bags), trays=str(trays), most=str(_MOST))
-    shop, weight = shop_with(labels), _tare(tare)
-    recipe, one = read_recipe(path, shop), read_batch(batch, shop) if batch else None
+    recipe, shop, one, weight = dough.recipe, dough.shop, dough.batch, _tare(tare)
     day = made_on or (one.made_on if one else None)
     inside = one.recipe if one else recipe
-    found, known = allergens_of({key: inside.mass_of(key) for key in inside.ingredients}, shop), _recipe_hash(path)
+    found, known = allergens_of(inside.masses, shop), _recipe_hash(dough.document)
     code = _code(recipe.title, recipe.kind, day, known)
     with speaking(language):
         said = face(recipe, shop)
@@ -150,13 +159,11 @@ def _localised(mass: float) -> str:
     return local(short_text(1e3 * mass, 4))
 
 
-def _recipe_hash(path: Path) -> str:
+def _recipe_hash(document: dict[str, Any]) -> str:
     """The first digits of the recipe's hash: equal recipes have equal ones, however their files are laid out."""
-    import tomllib
-
     from lumped.notebook.canonical import hash_of
 
-    return hash_of(tomllib.loads(path.read_text(encoding="utf-8")))[:_HASH]
+    return hash_of(document)[:_HASH]
 
 
 def _code(title: str, kind: str, day: date | None, known: str) -> str:

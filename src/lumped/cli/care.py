@@ -4,9 +4,9 @@ import argparse
 import shlex
 from collections.abc import Iterator, Sequence
 from datetime import date
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from lumped.cli.recipe import add_recipes, recipes_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -19,35 +19,35 @@ __all__ = ["add_to"]
 def add_to(verbs: Any) -> None:
     """Add the verb to the command line."""
     verb = verbs.add_parser("care", help=say("cli-care"), description=say("cli-care-about"))
-    verb.add_argument("recipes", type=Path, nargs="+", metavar="RECIPE", help=say("cli-care-recipes"))
+    add_recipes(verb, words=say("cli-care-recipes"))
     verb.add_argument("--child", action="append", default=[], metavar="NEED", help=say("cli-care-child"))
     verb.add_argument("--age", type=float, default=2.0, metavar="YEARS", help=say("cli-care-age"))
     verb.add_argument("--dog", type=float, metavar="KG", help=say("cli-care-dog"))
     verb.add_argument("--on", type=date.fromisoformat, default=None, metavar="DAY", help=say("cli-care-on"))
-    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 
 
 def run(said: argparse.Namespace) -> int:
     """Print what to mind with the doughs of a table."""
-    from lumped.app.care import care_at_table
+    from lumped.app.care import care_for
 
-    found = care_at_table(
-        said.recipes, needs=said.child, on=said.on or date.today(), age=said.age, dog=said.dog, labels=said.label
-    )
+    together = recipes_named(said)
+    found = care_for(together, needs=said.child, on=said.on or date.today(), age=said.age, dog=said.dog)
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | together.as_dict())
         return 0
     if found.fit.needs:
-        _print_table(found, said.label)
+        notebook = ["--notebook", said.notebook] if said.notebook else []
+        _print_table(found, [*notebook, *(word for label in said.label for word in ("--label", str(label)))])
     for each in found.doughs:
         _print_dough(each, found)
     _print_cautions(found)
+    print_notes(say("heading-left-out"), together.left_out)
     return 0
 
 
-def _print_table(found: "CareTable", labels: Sequence[Path]) -> None:
+def _print_table(found: "CareTable", further: Sequence[str]) -> None:
     """Print which doughs may stay, what that means for all, and what would mend it."""
     from lumped.app.care_rows import standing
     from lumped.dough.safety import need_in_words
@@ -56,10 +56,10 @@ def _print_table(found: "CareTable", labels: Sequence[Path]) -> None:
     columns = [say(f"column-care-{each}") for each in ("dough", "stands", "because")]
     print_table(columns, [(each.dough, each.words, "; ".join(each.because) or "–") for each in standing(found)])
     print_notes(say("heading-care-whole-table"), found.fit.words)
-    print_notes(say("heading-care-mend"), list(_mends(found, labels)))
+    print_notes(say("heading-care-mend"), list(_mends(found, further)))
 
 
-def _mends(found: "CareTable", labels: Sequence[Path]) -> Iterator[str]:
+def _mends(found: "CareTable", further: Sequence[str]) -> Iterator[str]:
     """Say which command would mend each dough, or which packet to read."""
     from lumped.app.care_rows import packets_to_read
 
@@ -67,8 +67,7 @@ def _mends(found: "CareTable", labels: Sequence[Path]) -> Iterator[str]:
         words = ["lumped", "swap", found.of(each.dough).place]
         words += [word for diet in each.diets for word in ("--diet", diet)]
         words += [word for one in each.without for word in ("--without", one)]
-        words += [word for label in labels for word in ("--label", str(label))]
-        yield say("care-mend", dough=each.dough, command=shlex.join(words))
+        yield say("care-mend", dough=each.dough, command=shlex.join([*words, *further]))
     if found.fit.mends:
         yield say("care-mend-look")
     for dough, ingredients in packets_to_read(found).items():

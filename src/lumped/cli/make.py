@@ -1,9 +1,9 @@
 """`lumped make RECIPE --people "28 of 9 in pairs"`: batches in grams and measures, times, cost."""
 
 import argparse
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from lumped.cli.recipe import add_recipe, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -16,30 +16,31 @@ __all__ = ["add_to"]
 def add_to(verbs: Any) -> None:
     """Add the verb to the command line."""
     verb = verbs.add_parser("make", help=say("cli-make"), description=say("cli-make-about"))
-    verb.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(verb)
     verb.add_argument("--people", action="append", default=[], metavar="WHO", help=say("cli-make-people"))
     verb.add_argument("--mass", metavar="MASS", help=say("cli-make-mass"))
     verb.add_argument("--pot", metavar="VOLUME", help=say("cli-make-pot"))
     verb.add_argument("--region", metavar="REGION", help=say("cli-make-region"))
     verb.add_argument("--measures", metavar="MEASURES", help=say("cli-make-measures"))
     verb.add_argument("--within", metavar="TIME", help=say("cli-make-within"))
-    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 
 
 def run(said: argparse.Namespace) -> int:
     """Plan making a dough and print it."""
-    from lumped.app.making import make
+    from lumped.app.making import make_of
 
-    made = make(
-        said.recipe, people=said.people, mass=said.mass, pot=said.pot, region=said.region, measures=said.measures,
-        within=said.within, labels=said.label,
+    dough = recipe_named(said)
+    made = make_of(
+        dough, people=said.people, mass=said.mass, pot=said.pot, region=said.region, measures=said.measures,
+        within=said.within,
     )  # fmt: skip
     if said.json:
-        print_json(made.as_dict())
+        print_json(made.as_dict() | dough.as_dict())
         return 0
     _print_making(made)
+    print_notes(say("heading-left-out"), dough.left_out)
     return 0
 
 

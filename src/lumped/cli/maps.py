@@ -4,6 +4,7 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from lumped.cli.recipe import add_recipe, print_taught, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -19,17 +20,16 @@ _EVERY = 6  # of the row's amounts, every sixth is printed
 def add_to(verbs: Any) -> None:
     """Add the verbs to the command line."""
     salt = verbs.add_parser("salt", help=say("cli-salt"), description=say("cli-salt"))
-    salt.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(salt)
     salt.add_argument("--of", metavar="INGREDIENT", help=say("cli-salt-of"))
     salt.set_defaults(run=run_salt)
     mix = verbs.add_parser("mix", help=say("cli-mix"), description=say("cli-mix"))
-    mix.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(mix)
     mix.add_argument("--of", action="append", required=True, metavar="INGREDIENT", help=say("cli-mix-of"))
     mix.add_argument("--show", default="resistivity", metavar="PROPERTY", help=say("cli-mix-show"))
     mix.add_argument("--whole", action="store_true", help=say("cli-mix-whole"))
     mix.set_defaults(run=run_mix)
     for verb in (salt, mix):
-        verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
         verb.add_argument("--region", metavar="REGION", help=say("cli-region"))
         verb.add_argument("--picture", type=Path, metavar="FILE", help=say("cli-picture"))
         verb.add_argument("--theme", choices=("light", "dark", "print"), default="light", help=say("cli-theme"))
@@ -42,13 +42,15 @@ def run_salt(said: argparse.Namespace) -> int:
 
     if said.picture is not None:
         ready_to_write(said.picture, maps.PICTURES)
-    row = maps.salt_row(said.recipe, salt=said.of, region=said.region, labels=said.label)
+    dough = recipe_named(said)
+    row = maps.salt_row(dough, salt=said.of, region=said.region)
     if said.picture is not None:
         maps.draw_salting(row, said.picture, theme=said.theme)
     if said.json:
-        print_json(row.as_dict())
+        print_json(row.as_dict() | dough.as_dict())
         return 0
     _print_row(row)
+    print_taught(dough)
     if said.picture is not None:
         print_line(say("cli-written", file=str(said.picture)))
     return 0
@@ -60,15 +62,15 @@ def run_mix(said: argparse.Namespace) -> int:
 
     if said.picture is not None:
         ready_to_write(said.picture, maps.PICTURES)
-    found = maps.mixes(
-        said.recipe, said.of, said.show, whole=said.whole, region=said.region, labels=said.label
-    )  # fmt: skip
+    dough = recipe_named(said)
+    found = maps.mixes(dough, said.of, said.show, whole=said.whole, region=said.region)
     if said.picture is not None:
         maps.draw_map(found, said.picture, theme=said.theme)
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | dough.as_dict())
         return 0
     _print_map(found)
+    print_taught(dough)
     if said.picture is not None:
         print_line(say("cli-written", file=str(said.picture)))
     return 0

@@ -9,8 +9,9 @@ from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.app.named import Named
+    from lumped.app.together import Together
 
-__all__ = ["add_recipe", "print_taught", "recipe_named"]
+__all__ = ["add_recipe", "add_recipes", "print_taught", "recipe_named", "recipes_named"]
 
 
 def add_recipe(verb: argparse.ArgumentParser, *, needed: bool = True) -> None:
@@ -28,6 +29,22 @@ def recipe_named(said: argparse.Namespace) -> "Named":
 
     settings = app.load_settings({"notebook": said.notebook})
     return named(said.recipe, batches=said.batch, labels=said.label, settings=settings)
+
+
+def add_recipes(verb: argparse.ArgumentParser, *, words: str) -> None:
+    """Let a verb take several recipes, with ingredients, from files or the notebook."""
+    verb.add_argument("recipes", nargs="+", metavar="RECIPE", help=words)
+    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
+    verb.add_argument("--notebook", metavar="PLACE", help=say("cli-notebook-place"))
+
+
+def recipes_named(said: argparse.Namespace) -> "Together":
+    """Read the recipes that were said."""
+    from lumped import app
+    from lumped.app.together import read_together
+
+    settings = app.load_settings({"notebook": said.notebook})
+    return read_together(said.recipes, labels=said.label, settings=settings)
 
 
 def print_taught(dough: "Named | None") -> None:

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from lumped.cli.recipe import add_recipe, print_taught, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -17,7 +18,7 @@ __all__ = ["add_to"]
 def add_to(verbs: Any) -> None:
     """Add the verb to the command line."""
     verb = verbs.add_parser("swap", help=say("cli-swap"), description=say("cli-swap-about"))
-    verb.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(verb)
     verb.add_argument("--without", action="append", default=[], metavar="INGREDIENT", help=say("cli-swap-without"))
     verb.add_argument("--diet", action="append", default=[], metavar="DIET", help=say("cli-swap-diet"))
     verb.add_argument("--region", metavar="REGION", help=say("cli-swap-region"))
@@ -25,7 +26,6 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("--measures", metavar="MEASURES", help=say("cli-swap-measures"))
     verb.add_argument("--count", type=int, default=3, metavar="NUMBER", help=say("cli-swap-count"))
     verb.add_argument("--take", nargs=2, metavar=("NUMBER", "FILE"), help=say("cli-swap-take"))
-    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 
@@ -35,16 +35,18 @@ def run(said: argparse.Namespace) -> int:
     from lumped.app.swaps import swap, write_proposal
 
     number, file = _taken(said.take)
+    dough = recipe_named(said)
     found = swap(
-        said.recipe, without=said.without, diets=said.diet, region=said.region, target=said.target,
-        measures=said.measures, count=said.count, labels=said.label,
+        dough, without=said.without, diets=said.diet, region=said.region, target=said.target,
+        measures=said.measures, count=said.count,
     )  # fmt: skip
     if said.take:
         write_proposal(found, number, file)
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | dough.as_dict())
         return 0
     _print_swap(found)
+    print_taught(dough)
     if said.take:
         print_line(say("swap-taken", number=number, file=str(file)))
     return 0

@@ -5,6 +5,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+from lumped.cli.recipe import add_recipe, recipe_named
 from lumped.cli.show import print_json, print_line, print_title
 from lumped.texts import LANGUAGES, say
 
@@ -14,16 +15,14 @@ __all__ = ["add_to"]
 def add_to(verbs: Any) -> None:
     """Add the verb to the command line."""
     verb = verbs.add_parser("tags", help=say("cli-tags"), description=say("cli-tags"))
-    verb.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(verb)
     verb.add_argument("--pdf", type=Path, metavar="FILE", help=say("cli-tags-pdf"))
     verb.add_argument("--paper", choices=("a4", "us-letter"), help=say("cli-paper"))
     verb.add_argument("--language", choices=tuple(LANGUAGES), default="en", help=say("cli-card-language"))
     verb.add_argument("--count", type=int, default=8, metavar="N", help=say("cli-tags-count"))
     verb.add_argument("--trays", type=int, default=1, metavar="N", help=say("cli-tags-trays"))
     verb.add_argument("--tare", default="", metavar="WEIGHT", help=say("cli-tags-tare"))
-    verb.add_argument("--batch", type=Path, metavar="FILE", help=say("cli-tags-batch"))
-    verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
-    verb.add_argument("--made", type=date.fromisoformat, default=None, metavar="DAY", help=say("cli-tags-made"))
+    verb.add_argument("--on", type=date.fromisoformat, default=None, metavar="DAY", help=say("cli-tags-on"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 
@@ -31,13 +30,13 @@ def add_to(verbs: Any) -> None:
 def run(said: argparse.Namespace) -> int:
     """Make labels, say what stands on them, and write them."""
     from lumped import app
-    from lumped.app.tags import tags, write_tags
+    from lumped.app.tags import tags_of, write_tags
 
     if said.pdf is not None:
         app.ready_to_write(said.pdf, (".pdf",))
-    made = tags(
-        said.recipe, made_on=said.made, language=said.language, bags=said.count, trays=said.trays, tare=said.tare,
-        batch=said.batch, labels=said.label,
+    dough = recipe_named(said)
+    made = tags_of(
+        dough, made_on=said.on, language=said.language, bags=said.count, trays=said.trays, tare=said.tare
     )  # fmt: skip
     if said.pdf is not None:
         write_tags(made, said.pdf, paper=app.load_settings({"paper": said.paper}).paper)

@@ -21,9 +21,8 @@ def add_to(verbs: Any) -> None:
     wall.add_argument("--beside", type=Path, metavar="RECIPE", help=say("cli-wall-beside"))
     wall.set_defaults(run=run_wall)
     change = verbs.add_parser("what-if", help=say("cli-what-if"), description=say("cli-what-if"))
-    change.add_argument("recipe", type=Path, metavar="RECIPE", help=say("cli-recipe"))
+    add_recipe(change)
     change.set_defaults(run=run_what_if)
-    change.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     for verb in (wall, change):
         verb.add_argument("--json", action="store_true", help=say("cli-json"))
 
@@ -56,11 +55,13 @@ def run_what_if(said: argparse.Namespace) -> int:
     """Change one thing at a time and print what the resistivity does."""
     from lumped import app
 
-    found = app.what_if(said.recipe, labels=said.label)
+    dough = recipe_named(said)
+    found = app.what_if_of(dough)
     if said.json:
         print_json([each.as_dict() for each in found])
         return 0
     print_title(say("what-if-title"))
     rows = [(each.words, say("what-if-factor", factor=each.factor.text())) for each in found]
     print_table([say("column-change"), say("column-factor")], rows)
+    print_taught(dough)
     return 0

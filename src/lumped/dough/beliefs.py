@@ -122,7 +122,7 @@ def beliefs(recipe: Recipe, pantry: Pantry) -> dict[str, Value]:
     return found
 
 
-def middle(recipe: Recipe, pantry: Pantry) -> Draws:
+def middle(recipe: Recipe, pantry: Pantry, calibration: "Calibration | None" = None) -> Draws:
     """Give the middle of what is believed, as one entry.
 
     Parameters
@@ -131,8 +131,12 @@ def middle(recipe: Recipe, pantry: Pantry) -> Draws:
         What goes in.
     pantry : Pantry
         What the ingredients are.
+    calibration : Calibration, optional
+        What measured batches taught of the obstruction.
     """
     values = beliefs(recipe, pantry)
+    if calibration is not None:
+        values |= calibration.values()
     return sorted_out(recipe, {name: np.array([value.mean]) for name, value in values.items()}, pantry, plain=True)
 
 

@@ -57,11 +57,15 @@ class Calibration:
         """Give what is believed of one of `LEARNT`. [1]"""
         return believed([each[LEARNT.index(name)] for each in self.points], unit="", provenance=self.provenance)
 
+    def values(self) -> dict[str, Value]:
+        """Give what is believed of each of `LEARNT`, by name. [1]"""
+        return {name: self.value(name) for name in LEARNT}
+
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
         return {
             "kind": "calibration", "schema": 1, "learnt": list(LEARNT), "points": [list(each) for each in self.points],
-            "batches": list(self.batches), **{name: self.value(name).as_dict() for name in LEARNT},
+            "batches": list(self.batches), **{name: each.as_dict() for name, each in self.values().items()},
         }  # fmt: skip
 
 

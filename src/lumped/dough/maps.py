@@ -16,6 +16,7 @@ from numpy.typing import ArrayLike, NDArray
 from lumped.chemistry.compounds import compounds
 from lumped.dough.beliefs import Draws, middle
 from lumped.dough.bowl import Bowl
+from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain, follow
 from lumped.dough.finding import found_in
 from lumped.dough.kneading import lost_share
@@ -158,6 +159,7 @@ def mix_map(
     shop: Pantry | None = None,
     prices: Mapping[str, Value] | None = None,
     money: str = "",
+    calibration: Calibration | None = None,
     divisions: int = _DIVISIONS,
     whole: bool = False,
 ) -> MixMap:
@@ -177,6 +179,8 @@ def mix_map(
         Price of each ingredient; their middles are used. [money/kg]
     money : str
         In what they are given.
+    calibration : Calibration, optional
+        What measured batches taught.
     divisions : int
         Into how many parts each side is divided.
     whole : bool
@@ -207,7 +211,7 @@ def mix_map(
     shop = shop or pantry()
     chosen = _corners(recipe, corners, shop)
     shown = find_property(show)
-    given = middle(recipe, shop)
+    given = middle(recipe, shop, calibration)
     given = replace(given, lost_share=lost_share(recipe, given, shop), weighed_after=None)
     rows = [given.keys.index(key) for key in chosen]
     total = float(given.masses[rows].sum())

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.beliefs import Draws, draws, sorted_out
+from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain
 from lumped.dough.finding import found_in
 from lumped.dough.kneading import Kneading, followed, kneading, lost_share
@@ -131,6 +132,7 @@ def salting(
     salt: str | None = None,
     prices: Mapping[str, Value] | None = None,
     money: str = "",
+    calibration: Calibration | None = None,
     amounts: int = _AMOUNTS,
     count: int = _DRAWS,
 ) -> Salting:
@@ -148,6 +150,8 @@ def salting(
         Price of each ingredient. [money/kg]
     money : str
         In what they are given.
+    calibration : Calibration, optional
+        What measured batches taught.
     amounts, count : int
         How many amounts, and how many draws of what is open.
 
@@ -177,8 +181,8 @@ def salting(
     """
     shop = shop or pantry()
     chosen = main_salt(recipe, shop) if salt is None else found_in(recipe, salt, shop)
-    done = kneading(recipe, shop)
-    given = draws(recipe, shop)[0].first(count)
+    done = kneading(recipe, shop, calibration)
+    given = draws(recipe, shop, calibration)[0].first(count)
     amount = recipe.mass_of(chosen)
     row = np.linspace(0.0, _most(recipe, shop, chosen, amount), amounts)
     chain, masses = _followed(recipe, given, shop, chosen, row)

@@ -6,6 +6,7 @@ from typing import Any
 
 import numpy as np
 
+from lumped.dough.calibrating import Calibration
 from lumped.dough.kneading import Kneading, kneading
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Pantry, pantry
@@ -41,7 +42,7 @@ class Change:
         return {"key": self.key, "words": self.words, "factor": self.factor.as_dict()}
 
 
-def what_if(recipe: Recipe, shop: Pantry | None = None) -> tuple[Change, ...]:
+def what_if(recipe: Recipe, shop: Pantry | None = None, calibration: Calibration | None = None) -> tuple[Change, ...]:
     """Change one thing at a time and see what the resistivity does.
 
     Parameters
@@ -50,6 +51,8 @@ def what_if(recipe: Recipe, shop: Pantry | None = None) -> tuple[Change, ...]:
         A conducting or an insulating dough.
     shop : Pantry, optional
         What the ingredients are; the handbook's.
+    calibration : Calibration, optional
+        What measured batches taught.
 
     Returns
     -------
@@ -61,10 +64,10 @@ def what_if(recipe: Recipe, shop: Pantry | None = None) -> tuple[Change, ...]:
     What is unknown of both doughs is the same in each draw, so that only the change counts.
     """
     shop = shop or pantry()
-    before = kneading(recipe, shop)
+    before = kneading(recipe, shop, calibration)
     found = []
     for key, other in _others(recipe, shop):
-        factor = ratio(kneading(other, shop), before)
+        factor = ratio(kneading(other, shop, calibration), before)
         found.append(Change(key=key, words=say(f"what-if-{key}"), factor=factor))
     order = -1 if recipe.kind == "conducting" else 1
     return tuple(sorted(found, key=lambda each: order * each.factor.mean))

@@ -1,5 +1,6 @@
 """A shopping list for several doughs together: whole packets, what they cost, what is left over."""
 
+import shlex
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
@@ -267,7 +268,7 @@ def _hints(each: Bought, recipes: Sequence[Recipe], where: str, files: Sequence[
     """Say what to do about what is far away, and about what has no price."""
     if each.is_far:
         first = next(number for number, recipe in enumerate(recipes) if each.ingredient in recipe.ingredients)
-        file = files[first] if files else "RECIPE"
+        file = shlex.quote(files[first]) if files else "RECIPE"
         yield say("shopping-hint-swap", name=each.name, place=each.sold.words, key=each.ingredient, region=where,
                   file=file)  # fmt: skip
     if each.is_unpriced:

@@ -11,9 +11,10 @@ from lumped.dough.swap.wants import Wish
 
 def search_in(wish, *keys):
     recipe, shop = salt_dough(), shelf(*SALT, *keys)
+    done = kneading(recipe, shop)
     return search_for(Base(
-        recipe=recipe, wish=wish, shop=shop, before=kneading(recipe, shop), prices=None, money="", system="scale",
-        count=3, date=None,
+        recipe=recipe, wish=wish, shop=shop, before=done, prices=None, money="", system="scale",
+        count=3, date=None, learnt=done, calibration=None,
     ))  # fmt: skip
 
 

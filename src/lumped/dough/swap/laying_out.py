@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from lumped.dough.calibrating import Calibration
 from lumped.dough.kneading import Kneading
 from lumped.dough.recipe import Recipe
 from lumped.dough.swap.candidates import candidates, doubt_of, family_of, gone_from, trouble_of
@@ -24,7 +25,7 @@ _STOVELESS = ("kettle", "microwave", "not cooked")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Base:
-    """What a swap starts from."""
+    """What a swap starts from; `learnt` is the recipe as measured batches make it known, `before` as it is without."""
 
     recipe: Recipe
     wish: Wish
@@ -35,6 +36,8 @@ class Base:
     system: str
     count: int
     date: datetime.date | None
+    learnt: Kneading
+    calibration: Calibration | None
 
 
 def search_for(base: Base) -> Search:

@@ -59,9 +59,9 @@ def proposals_of(base: Base, search: Search) -> Iterator[Proposal]:
 
 
 def _carries_or_blocks(base: Base, proposal: Proposal) -> bool:
-    """Tell from all draws whether the resistivity is no worse than the old interval's end."""
-    old = base.before.value(base.before.chain.resistivity, "Ω·m")
-    new = proposal.properties["resistivity"].mean
+    """Tell from all draws whether the resistivity is no worse than the old interval's end, as wide as unmeasured."""
+    old, learnt = (each.value(each.chain.resistivity, "Ω·m") for each in (base.before, base.learnt))
+    new = proposal.properties["resistivity"].mean / (learnt.mean / old.mean)
     return new <= old.high if base.recipe.kind == "conducting" else new >= old.low
 
 
@@ -88,11 +88,11 @@ def _beyond(search: Search, recipe: Recipe) -> dict[str, float]:
 
 def proposal_of(base: Base, recipe: Recipe, over: Mapping[str, float], shifts: Mapping[str, float]) -> Proposal:
     """Work a recipe out with everything that is open, and explain it."""
-    done = kneading(recipe, base.shop)
+    done = kneading(recipe, base.shop, base.calibration)
     was, now = (allergens_of(each.masses, base.shop).names for each in (base.recipe, recipe))
     return Proposal(
         recipe=recipe, changes=tuple(_changes(base.recipe, recipe)), properties=properties_of(done, base),
-        ratio=ratio(done, base.before), beyond=over, reasons=reasons_for(base.before, done, base.shop),
+        ratio=ratio(done, base.learnt), beyond=over, reasons=reasons_for(base.learnt, done, base.shop),
         notes=notes_on(base.recipe, recipe, base.wish, base.shop), allergens=now,
         allergens_gone=tuple(each for each in was if each not in now),
         allergens_new=tuple(each for each in now if each not in was),

@@ -3,6 +3,7 @@
 import datetime
 from collections.abc import Mapping, Sequence
 
+from lumped.dough.calibrating import Calibration
 from lumped.dough.kneading import kneading
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import allergens_of
@@ -32,6 +33,7 @@ def swapped(
     money: str = "",
     measures: str | None = None,
     count: int = 3,
+    calibration: Calibration | None = None,
     date: datetime.date | None = None,
 ) -> Swap:
     """Look for recipes that do what is wanted and keep what matters.
@@ -52,6 +54,8 @@ def swapped(
         Whose measures, or "scale"; the recipe's own.
     count : int
         How many proposals, 1 to 8.
+    calibration : Calibration, optional
+        What measured batches taught: it narrows the figures that are told, not what is proposed.
     date : date, optional
         The day whose law counts; the newest that the handbook knows.
 
@@ -83,12 +87,12 @@ def swapped(
         raise InputError("swap-count", count=count, most=_MOST)
     base = Base(
         recipe=recipe, wish=wish, shop=shop, before=kneading(recipe, shop), prices=prices, money=money, system=system,
-        count=count, date=date,
+        learnt=kneading(recipe, shop, calibration), calibration=calibration, count=count, date=date,
     )  # fmt: skip
     gone = gone_from(recipe, wish, shop)
     proposals, blockers = _looked_for(base) if _is_to_do(recipe, wish, gone) else ((_itself(base),), ())
     return Swap(
-        recipe=recipe, wish=wish, before=properties_of(base.before, base), gone=gone, proposals=proposals,
+        recipe=recipe, wish=wish, before=properties_of(base.learnt, base), gone=gone, proposals=proposals,
         blockers=blockers, money=money, unchanged=not _is_to_do(recipe, wish, gone),
         allergens=allergens_of(recipe.masses, shop).names,
         names={key: shop[key].name for key in _keys(recipe, proposals)},

@@ -2,7 +2,7 @@
 
 cli-care = say who may touch doughs, who must not eat them, and what to mind
 cli-care-about = Say who may touch the doughs of a table, who must not eat them, and what to mind: allergens, diets, doses, limits, cautions. With --child, which doughs may stay for the sake of the children there.
-cli-care-recipes = recipe files, one for each dough on the table
+cli-care-recipes = recipe files, or titles of recipes in the notebook, one for each dough on the table
 cli-care-child = what a child at the table can't bear, such as coeliac, "peanut allergy", dairy, corn, vegan; repeat it for more
 cli-care-age = age of the youngest child at the table, in years
 cli-care-dog = weight of the house's dog, in kilograms

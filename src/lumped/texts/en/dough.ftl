@@ -83,7 +83,6 @@ feel-right = right
 feel-soft = soft
 feel-sticks = sticky
 
-cli-batch = a batch file to learn from; name several in the order in which they were made
 cli-label = an ingredient file (TOML or CSV), for what the handbook does not have
 dough-carries = Carries current: { $resistivity }, or { $cm }.
 dough-open = May carry current or block it: { $resistivity }, or { $cm }. Nobody can tell from the recipe.

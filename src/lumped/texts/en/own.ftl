@@ -12,6 +12,8 @@ heading-batches = What its batches taught
 heading-left-out = Ingredients of the notebook that can’t be read and are left out
 cli-dough-recipe = a recipe file (TOML), or the title of a recipe in the notebook: then it learns from the batches that are kept there
 cli-dough-batch = a batch to learn from: a file, or a title in the notebook; name several in the order in which they were made
+kept-is-batch = “{ $title }” in the notebook is a batch, and here a recipe is meant. Name the recipe that it was made of: “{ $recipe }”.
+kept-other-kind = “{ $title }” in the notebook is no recipe, but of the kind “{ $found }”. Name a recipe; lumped notebook list --kind recipe shows them.
 own-sources-file = The sources of “{ $title }” are listed for a recipe file: lumped notebook show { $quoted } > recipe.toml, then lumped dough recipe.toml --sources
 own-narrowed =
     { $count ->
