@@ -218,6 +218,23 @@ def test_the_card_and_the_labels_name_the_batch_that_was_said(lumped):
     assert json.loads(lumped("tags", "slipway dough", "--batch", "Friday", "--json"))["made_on"] == "8 May 2026"
 
 
+@pytest.mark.parametrize("words", [("dough",), ("shop", "--region", "europe"), ("measure",)], ids=" ".join)
+def test_an_ingredient_that_the_notebook_has_from_a_packet_is_told_with_what_to_type(lumped, tmp_path, capsys, words):
+    verb, *more = words
+    typed = (verb, "slipway.toml", *more)
+    assert "If it is a packet of your own, write down its label as an ingredient file and add --label" in lumped(
+        *typed, ends=1
+    )
+    lumped("notebook", "save", "salts.csv")
+    told = lumped(*typed, ends=1)
+    assert "The notebook has a packet “our salt”" in told
+    assert "lumped notebook show 'our salt' > packet.toml, then add --label packet.toml" in told
+    assert main(["notebook", "show", "our salt"]) == 0
+    (tmp_path / "packet.toml").write_text(capsys.readouterr().out, "utf-8")
+    assert lumped(*typed, "--label", "packet.toml")
+    assert "The notebook has" in json.loads(lumped(*typed, "--json", ends=1))["error"]["hint"]
+
+
 @pytest.mark.parametrize("verb", ["what-if", "salt", "wall"])
 def test_a_label_is_taken_by_every_verb_of_a_dough(lumped, verb):
     assert "no ingredient “Our Salt”" in lumped(verb, "slipway.toml", ends=1)

@@ -74,10 +74,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
         result: int = said.run(said)
         sys.stdout.flush()  # here and not at the end of the program, where nobody would catch it
     except LumpedError as error:
+        hint = _hint(error, said)
         if getattr(said, "json", False):
-            print(json.dumps({"error": error.as_dict()}, default=str, allow_nan=False), file=sys.stderr)
+            told = error.as_dict() | ({"hint": hint} if hint else {})
+            print(json.dumps({"error": told}, default=str, allow_nan=False), file=sys.stderr)
         else:
-            print_error(str(error))
+            print_error(" ".join(filter(None, (str(error), hint))))
         return 1
     except KeyboardInterrupt:
         return 130
@@ -85,6 +87,16 @@ def main(arguments: Sequence[str] | None = None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     return result
+
+
+def _hint(error: LumpedError, said: argparse.Namespace) -> str:
+    """Say what else may be done at the command line; "" if the error itself says it."""
+    if error.code != "recipe-no-ingredient" or not hasattr(said, "label"):
+        return ""
+    from lumped.app.own_packets import packet_hint
+    from lumped.app.settings import load_settings
+
+    return packet_hint(error, load_settings({"notebook": getattr(said, "notebook", None)}))
 
 
 def _write_every_letter() -> None:

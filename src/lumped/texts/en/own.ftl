@@ -14,6 +14,8 @@ cli-dough-recipe = a recipe file (TOML), or the title of a recipe in the noteboo
 cli-dough-batch = a batch to learn from: a file, or a title in the notebook; name several in the order in which they were made
 kept-is-batch = “{ $title }” in the notebook is a batch, and here a recipe is meant. Name the recipe that it was made of: “{ $recipe }”.
 kept-other-kind = “{ $title }” in the notebook is no recipe, but of the kind “{ $found }”. Name a recipe; lumped notebook list --kind recipe shows them.
+own-hint-notebook = The notebook has a packet “{ $title }”, but a file takes it only by --label: lumped notebook show { $quoted } > packet.toml, then add --label packet.toml. Or keep the recipe in the notebook too (lumped notebook save), and name it by its title.
+own-hint-label = If it is a packet of your own, write down its label as an ingredient file and add --label FILE.
 own-sources-file = The sources of “{ $title }” are listed for a recipe file: lumped notebook show { $quoted } > recipe.toml, then lumped dough recipe.toml --sources
 own-narrowed =
     { $count ->
