@@ -4,9 +4,11 @@ import tomllib
 
 import pytest
 
-from lumped.app.changing import amounts_in, changed, changes_to, names_in, names_of_keys
+from lumped.app.changing import amounts_in, changed, changes_to, names_in, names_of_keys, with_amount, with_feel
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
+from lumped.app.own import recipe_of
+from lumped.errors import InputError
 
 SALT = Given(name="salt.toml", text=example_recipe("ropewalk-salt.toml"))
 
@@ -26,6 +28,30 @@ def test_what_is_added_by_feel_stays_until_it_is_said_otherwise():
     }  # fmt: skip
     assert "as_needed_g" not in entries(changed(SALT, {"plain-flour": "120 g;"}))["plain-flour"]
     assert entries(changed(SALT, {"plain-flour": "120 g;5-10"}))["plain-flour"]["as_needed_g"] == [5, 10]
+
+
+@pytest.mark.parametrize(("words", "ends"), [
+    ("40", [0, 40]), ("10-40", [10, 40]), ("10 to 40 g", [10, 40]), ("2,5 – 7.5", [2.5, 7.5]), ("some", "some"),
+])  # fmt: skip
+def test_what_is_added_by_feel_is_read_as_somebody_writes_it(words, ends):
+    changes = {"table-salt": with_feel("", "1/4 cup", words)}
+    assert entries(changed(SALT, changes))["table-salt"] == {
+        "ingredient": "table-salt", "amount": "1/4 cup", "as_needed_g": ends,
+    }  # fmt: skip
+    assert with_amount(changes["table-salt"], "20 g") == f"20 g;{words}"
+
+
+def test_words_that_do_not_say_what_is_added_by_feel_are_refused_in_words():
+    with pytest.raises(InputError, match=r"“plain-flour” › as_needed_g.*“some” does not say what is added by feel"):
+        recipe_of(changed(SALT, {"plain-flour": "1 cup;some"}))
+
+
+def test_a_dough_is_used_warmer_or_heated_otherwise():
+    warm = recipe_of(changed(SALT, {"degrees": "35", "cooked": "kettle"}))
+    assert (warm.temperature, warm.cooked) == (308.15, "kettle")
+    assert changed(SALT, {"degrees": "20", "cooked": "pot"}) is SALT
+    with pytest.raises(InputError, match="temperature_degC"):
+        recipe_of(changed(SALT, {"degrees": "warm"}))
 
 
 @pytest.mark.parametrize("nothing", ["0", "0 g", "0,0 g", "0;"])

@@ -71,6 +71,37 @@ async def test_a_changed_dough_opens_as_its_address_says_and_can_be_put_back(kit
         await wait_for(lambda: "table-salt=20+g" in lead(user, "way-swap"))
 
 
+async def test_what_heats_it_and_how_warm_it_is_used_move_the_readings_and_stand_in_the_address(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, SALT)
+        pot = figure(user, "resistivity")
+        user.find(marker="cooked-kettle").trigger("change", "kettle")
+        await wait_for(lambda: figure(user, "resistivity") != pot)
+        kettle = figure(user, "resistivity")
+        user.find(marker="slide-degrees").trigger("input", "35")
+        await wait_for(lambda: figure(user, "resistivity") != kettle)
+        await wait_for(lambda: "cooked=kettle&degrees=35" in lead(user, "way-swap"))
+        warm = figure(user, "resistivity")
+        await kneaded(user, paths.changed(SALT, {"cooked": "kettle", "degrees": "35"}))
+        await wait_for(lambda: figure(user, "resistivity") == warm)
+
+
+async def test_what_is_added_by_feel_is_written_and_stays_when_the_amount_moves(kitchen):
+    async with a_person(kitchen) as user:
+        await kneaded(user, SALT)
+        before = figure(user, "resistivity")
+        user.find(marker="write-feel-0").trigger("input", "")
+        await wait_for(lambda: figure(user, "resistivity") != before)
+        assert not any("by feel" in each and "0 to 40" in each for each in within(user, "amounts"))
+        user.find(marker="write-feel-1").trigger("input", "10 to 30")
+        await wait_for(lambda: "and 10 to 30 g by feel" in within(user, "amounts"))
+        user.find(marker="drag-1").trigger("input", "200 g")
+        await wait_for(lambda: "tap-water=200+g%3B10+to+30" in lead(user, "way-swap"))
+        assert "and 10 to 30 g by feel" in within(user, "amounts")
+        user.find(marker="write-feel-1").trigger("input", "a splash")
+        await wait_for(lambda: there(user, "trouble") and "“a splash”" in texts(user, "trouble")[0])
+
+
 async def test_one_more_ingredient_goes_in(kitchen):
     async with a_person(kitchen) as user:
         await kneaded(user, SALT)

@@ -1,7 +1,8 @@
 """A recipe's text with other amounts, something more or something less in it: what a page moves, and its address tells.
 
 A change is the name of an ingredient and an amount in words: "36 g", "1 cup"; "0" leaves it out. What is added by
-feel stays as it is unless the amount says otherwise behind a semicolon: "150 g;0-30", or "150 g;" for nothing.
+feel stays as it is unless the amount says otherwise behind a semicolon: "150 g;0-30", or "150 g;" for nothing. How it
+is heated (`cooked`) and how warm it is used (`degrees`) are changes too.
 """
 
 import re
@@ -16,14 +17,18 @@ from lumped.app.given import Given
 from lumped.app.labels import shop_of
 from lumped.errors import InputError
 
-__all__ = ["RECIPE_WORDS", "amounts_in", "changed", "changes_to", "leaves_out", "names_in", "names_of_keys"]
+__all__ = [
+    "RECIPE_WORDS", "WAYS", "amounts_in", "changed", "changes_to", "leaves_out", "names_in", "names_of_keys",
+    "with_amount", "with_feel",
+]  # fmt: skip
 
 _GRAMS = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?")
 _NOTHING = re.compile(r"0+(?:[.,]0+)?\s*(?:g|grams?)?")
-_BY_FEEL = re.compile(r"(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)")
-RECIPE_WORDS = ("title", "measures", "cooked")
+_BY_FEEL = re.compile(r"(?:(\d[\d.,]*)\s*(?:g\s*)?(?:-|–|to)\s*)?(\d[\d.,]*)\s*(?:g|grams?)?")
+_ROOM = 20  # °C; what a recipe that says nothing means
+RECIPE_WORDS = ("title", "measures", "cooked", "degrees")
 """Words of a change that are no ingredients."""
-_WAYS = ("pot", "kettle", "microwave", "not cooked")
+WAYS = ("pot", "kettle", "microwave", "not cooked")
 
 
 def names_in(text: str) -> list[str]:
@@ -62,7 +67,8 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
         The recipe.
     changes : mapping of str to str
         Amounts by the names of `names_in`; a name that is not among them is put in as an ingredient. `cooked`,
-        `measures` and `title` change these; a recipe with another title is a person's own, without the old story.
+        `degrees`, `measures` and `title` change these; a recipe with another title is a person's own, without the
+        old story.
 
     Examples
     --------
@@ -75,17 +81,20 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
     document = tomllib.loads(given.text)
     names, entries = names_in(given.text), document["ingredients"]
     other = dict(changes)
-    title, measures, cooked = (other.pop(key, "") for key in RECIPE_WORDS)
+    title, measures, cooked, degrees = (other.pop(key, "") for key in RECIPE_WORDS)
     kept = [_entry(entry, other.pop(name, None)) for name, entry in zip(names, entries, strict=True)]
     added = [_entry({"ingredient": name}, amount) for name, amount in other.items()]
     moved = kept != entries or any(added)
     document["ingredients"] = [entry for entry in (*kept, *added) if entry]
-    if cooked in _WAYS and cooked != document.get("method", {}).get("cooked", "pot"):
+    if cooked in WAYS and cooked != document.get("method", {}).get("cooked", "pot"):
         document["method"] = {"cooked": cooked}
         moved = True
     if moved:
         document.get("method", {}).pop("weighed_after_g", None)  # it was another dough that weighed so much
         document.pop("steps", None)
+    warmed = bool(degrees) and _number_in(degrees) != document.get("temperature_degC", _ROOM)
+    if warmed:
+        document["temperature_degC"] = _number_in(degrees)
     if measures:
         document["measures"] = measures
     if title:
@@ -94,7 +103,7 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
             | {"title": title}
             | ({} if moved else {"invented": document.get("invented", False)})
         )
-    return replace(given, text=tomli_w.dumps(document)) if moved or title or measures else given
+    return replace(given, text=tomli_w.dumps(document)) if moved or warmed or title or measures else given
 
 
 def _entries(text: str) -> list[dict[str, Any]]:
@@ -129,8 +138,8 @@ def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
     found = dict(entry)
     if parted:
         found.pop("as_needed_g", None)
-        if ends := _BY_FEEL.fullmatch(feel):
-            found["as_needed_g"] = [_plain(float(end)) for end in ends.groups()]
+        if feel:
+            found["as_needed_g"] = _feel_in(feel)
     if amount == _amount_of(entry):
         return found
     found.pop("amount", None)
@@ -142,15 +151,59 @@ def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
     return found
 
 
-def _grams_in(amount: str) -> float | int | None:
-    """Give the number of an amount in grams; None for any other, which the recipe's reader then takes or refuses."""
+def with_amount(said: str, amount: str) -> str:
+    """Give a change with another amount; what it says of adding by feel stays.
+
+    Examples
+    --------
+    >>> with_amount("150 g;0-30", "1 cup"), with_amount("", "1 cup")
+    ('1 cup;0-30', '1 cup')
+    """
+    _, parted, feel = said.partition(";")
+    return f"{amount}{parted}{feel}"
+
+
+def with_feel(said: str, amount: str, feel: str) -> str:
+    """Give a change that adds by feel what somebody wrote; `amount` is the recipe's, where the change says none.
+
+    Examples
+    --------
+    >>> with_feel("", "1 cup", "40"), with_feel("150 g;0-30", "1 cup", "")
+    ('1 cup;40', '150 g;')
+    """
+    own = said.partition(";")[0] if said else amount
+    return f"{own};{feel.strip()}"
+
+
+def _feel_in(words: str) -> list[float | int] | str:
+    """Give the least and the most that are added by feel; the words themselves if they are none. [g]
+
+    Examples
+    --------
+    >>> _feel_in("0-40"), _feel_in("10 to 40 g"), _feel_in("40"), _feel_in("some")
+    ([0, 40], [10, 40], [0, 40], 'some')
+    """
+    ends = _BY_FEEL.fullmatch(words)
+    found = [_number_in(each) for each in (ends[1] or "0", ends[2])] if ends else []
+    numbers = [each for each in found if not isinstance(each, str)]
+    return numbers if len(numbers) == 2 else words
+
+
+def _number_in(words: str) -> float | int | str:
+    """Give a number; the words themselves if they are none, for the recipe's reader to refuse."""
     from lumped.quantities import read_number
 
-    grams = _GRAMS.fullmatch(amount)
     try:
-        return None if grams is None else _plain(read_number(grams[1]))
+        return _plain(read_number(words))
     except InputError:
-        return None
+        return words
+
+
+def _grams_in(amount: str) -> float | int | None:
+    """Give the number of an amount in grams; None for any other, which the recipe's reader then takes or refuses."""
+    grams = _GRAMS.fullmatch(amount)
+    found = None if grams is None else _number_in(grams[1])
+    return None if isinstance(found, str) else found
 
 
 def _amount_of(entry: Mapping[str, Any]) -> str:

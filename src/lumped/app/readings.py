@@ -82,7 +82,7 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     dict
         `conducts`, `headline`; `readings`, by key: `figure` in words, `says`, and `low`, `middle`, `high`, places on
         the scale; of each portion its name (`names`), what is added by feel (`by_feel`) [g], and `amounts`: `grams`,
-        and where its slider ends (`most`, `step`).
+        and where its slider ends (`most`, `step`); `cooked`, and `degrees` [°C].
 
     Raises
     ------
@@ -114,6 +114,8 @@ def readings(given: Given, region: str) -> dict[str, Any]:
         "names": [shop[each.ingredient].name for each in recipe.portions],
         "by_feel": [each.as_needed and tuple(1e3 * end for end in each.as_needed) for each in recipe.portions],
         "amounts": [_slide(1e3 * each.mass.mean, each.as_needed) for each in recipe.portions],
+        "cooked": recipe.cooked,
+        "degrees": round(recipe.temperature - 273.15, 2),
         "invented": recipe.invented,
     }
 

@@ -3,7 +3,7 @@
 from pathlib import Path
 from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, StringConstraints, model_validator
 
 from lumped.documents import checked, read_document
 from lumped.dough.recipe import Portion, Recipe
@@ -25,13 +25,19 @@ class _Table(BaseModel):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
 
+def _no_words(given: object) -> object:
+    if isinstance(given, str):
+        raise InputError("recipe-feel-words", words=given[:40])
+    return given
+
+
 class IngredientEntry(_Table):
     """An ingredient with its amount, and what may be added until it feels right."""
 
     ingredient: str = Field(description="Key or name of an ingredient in the handbook, such as table-salt.")
     amount_g: Grams | None = Field(None, description="Weighed amount. [g]")
     amount: str | None = Field(None, description='Or a measure: "1 cup", "2 1/2 tbsp", "30 mL".')
-    as_needed_g: tuple[SomeGrams, SomeGrams] | None = Field(
+    as_needed_g: Annotated[tuple[SomeGrams, SomeGrams] | None, BeforeValidator(_no_words)] = Field(
         None, description="Least and most that is added until it feels right: [0, 60]. [g]"
     )
 

@@ -8,7 +8,7 @@ from nicegui.element import Element
 
 from lumped.texts import say
 from lumped.web import paths
-from lumped.web.looks import lead_to
+from lumped.web.looks import lead_to, reveal
 from lumped.web.words import Words
 
 __all__ = ["Amounts"]
@@ -40,13 +40,14 @@ class Amounts:
     def __init__(self, on_change: Callable[[int, str], Any], *, fixed: bool = False) -> None:
         self._on_change, self._fixed = on_change, fixed
         self._rows = 0
+        self._feels: list[Words] = []
         self._written = False
         self._place: Element = html.div().classes("ingredients").mark("amounts")
 
     def lay(self, rows: Sequence[tuple[str, str, Any]], slides: Sequence[Mapping[str, float]]) -> None:
         """Lay rows out: name, amount in words and what is added by feel of each, and how far its slider goes."""
         self._place.clear()
-        self._rows = 0
+        self._rows, self._feels = 0, []
         with self._place:
             for (name, amount, by_feel), slide in zip(rows, slides, strict=True):
                 self._row(self._rows, name, amount, by_feel, slide)
@@ -63,8 +64,8 @@ class Amounts:
             written.props.update({"^value": amount, "maxlength": 60} | ({"readonly": True} if self._fixed else {}))
             written.on("input", lambda event, k=k: self._write(k, str(event.args)), throttle=_WRITTEN,
                        leading_events=False, js_handler="(event) => emit(event.target.value)")  # fmt: skip
-            if by_feel is not None:
-                Words("span", say("web-by-feel", least=f"{by_feel[0]:g}", most=f"{by_feel[1]:g}"), "soft by-feel")
+            self._feels.append(Words("span", "", "soft by-feel"))
+            self._tell_feel(k, by_feel)
             if not self._fixed:
                 self._slider(k, name, slide)
 
@@ -85,8 +86,14 @@ class Amounts:
         self._written = True
         return self._on_change(k, amount)
 
-    def follow(self, grams: Mapping[int, float]) -> None:
-        """Put the sliders where the words say, after words were written. [g]"""
+    def _tell_feel(self, k: int, feel: Any) -> None:
+        self._feels[k].tell("" if feel is None else say("web-by-feel", least=f"{feel[0]:g}", most=f"{feel[1]:g}"))
+        reveal(self._feels[k], feel is not None)
+
+    def follow(self, grams: Mapping[int, float], feels: Mapping[int, Any]) -> None:
+        """Put the sliders where the words say, after words were written, and tell what is added by feel. [g]"""
+        for k, feel in feels.items():
+            self._tell_feel(k, feel)
         if self._written:
             ui.run_javascript(_PLACE % {f"drag-{k}": each for k, each in grams.items()})
             self._written = False

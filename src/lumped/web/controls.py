@@ -13,7 +13,7 @@ from lumped.sculpt.starting import Choice, Slider
 from lumped.texts import say
 from lumped.web.words import Words
 
-__all__ = ["choose", "pick", "slide"]
+__all__ = ["choose", "dial", "pick", "slide"]
 
 _ids = count(1)
 _THROTTLE = 0.12  # s
@@ -55,6 +55,37 @@ def slide(slider: Slider, value: float, on_slide: Callable[[float], None]) -> No
         )  # fmt: skip
         moved.on("input", lambda event: on_slide(_number(event)), throttle=_THROTTLE, js_handler=_SLID)
         moved.mark(f"slide-{slider.name}")
+
+
+def dial(
+    name: str, label: str, value: float, on_slide: Callable[[str], Any], *, ends: tuple[float, float, float], unit: str
+) -> None:
+    """Put a slider for a figure with its unit on the page.
+
+    Parameters
+    ----------
+    name, label : str
+        Its name for tests, and what it is.
+    value : float
+        Where it stands.
+    on_slide : callable
+        Told where it was moved to, as it is written.
+    ends : (float, float, float)
+        Least, most, and the step between.
+    unit : str
+        What stands behind the figure.
+    """
+    key, (least, most, step) = f"slide-{next(_ids)}", ends
+    words = say("web-slider-unit", value="#", unit=unit)
+    shown = words.replace("#", f"{value:g}")
+    with html.div().classes("slide"):
+        with html.label().props(f"for={key}"):
+            Words("span", label)
+            Words("output", shown).props(f"for={key}")
+        moved = Element("input").props(f"id={key} type=range").mark(f"slide-{name}")
+        moved.props.update({"min": least, "max": most, "step": step, "^value": value, "data-slider": name,
+                            "aria-valuetext": shown, "data-words": words, "data-pressed": words})  # fmt: skip
+        moved.on("input", lambda event: on_slide(str(event.args)), throttle=0.06, js_handler=_SLID)
 
 
 def _number(event: GenericEventArguments) -> float:

@@ -17,7 +17,7 @@ _FEW = 5  # changes that are not folded away
 
 
 class DoughFolds:
-    """The slips beside a dough.
+    """The slips beside a dough; more can lie in the last row of them (`aside`).
 
     Parameters
     ----------
@@ -37,6 +37,11 @@ class DoughFolds:
         with html.section().classes("slip narrower").mark("narrower"):
             Words("h2", say("heading-narrower"))
             self._narrower: Element = html.ul().classes("notes")
+        self.aside: Element = html.div().classes("aside")
+        with self.aside:
+            self._put_aside()
+
+    def _put_aside(self) -> None:
         with html.section().classes("slip hidden-now").mark("taught") as self._taught:
             Words("h2", say("heading-batches"))
             self._lessons: Element = html.ul().classes("notes")

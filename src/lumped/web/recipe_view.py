@@ -4,12 +4,13 @@ import asyncio
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import replace
+from functools import partial
 from typing import Any
 
 from nicegui import background_tasks, html, ui
 from nicegui.element import Element
 
-from lumped.app.changing import RECIPE_WORDS, amounts_in, leaves_out, names_in
+from lumped.app.changing import RECIPE_WORDS, amounts_in, leaves_out, names_in, with_amount, with_feel
 from lumped.app.given import Given
 from lumped.app.jobs import Ticket
 from lumped.app.kept import Kept
@@ -25,6 +26,7 @@ from lumped.web.amounts import Amounts
 from lumped.web.asked import Asked
 from lumped.web.choosing import put_more, put_region
 from lumped.web.dough_folds import DoughFolds
+from lumped.web.how_made import HowMade
 from lumped.web.keeping import Keeping
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, press, reveal
@@ -59,6 +61,7 @@ class RecipeView:
         self._kitchen, self._asked, self._kept, self._on_changed = kitchen, asked, asked.kept, on_changed
         self._document = asked.kept.revision.document if asked.kept is not None else None
         self._names: list[str] = []
+        self._written_amounts: list[str] = []
         self._before: Mapping[str, Any] | None = None
         self._number = 0
         self._client = ui.context.client
@@ -70,15 +73,14 @@ class RecipeView:
                 self._put_top()
                 with html.div().classes("bowl"):
                     self._put_dough()
-                    self._put_ingredients()
+                    with html.div().classes("hands"):
+                        self._put_ingredients()
+                        self._keep_place = html.div().style("display: contents")
                 self._ways = Ways()
                 with html.div().classes("says"):
                     self._folds = DoughFolds(self._sources)
-                    with html.div().classes("keeps"):
-                        self._keep_place = html.div().style("display: contents")
-                        with html.div().classes("takes"):
-                            press(say("web-take-file"), self._hand_out, "take-file")
-                        Papers(self._kitchen, self._written)
+                    with self._folds.aside:
+                        self._put_taking()
             self._past_place = html.div().classes("sheet-width past-place")
         self._timer = ui.timer(_BEAT, self._look, active=False)
         self._client.on_delete(self._stop)
@@ -127,9 +129,17 @@ class RecipeView:
             Words("h2", say("web-goes-in"))
             self._gist = Gist()
             self._amounts = Amounts(self._change, fixed=self._fixed)
+            self._made = Words("p", "", "soft hidden-now")
             if not self._fixed:
                 put_more(self._add, shop_with_own(self._asked.written.labels)[0])
-            self._made = Words("p", "", "soft")
+                self._how = HowMade(partial(self._set, "cooked"), partial(self._set, "degrees"), self._add_by_feel)
+
+    def _put_taking(self) -> None:
+        with html.section().classes("slip taking"):
+            Words("h2", say("web-taking"))
+            with html.div().classes("takes"):
+                press(say("web-take-file"), self._hand_out, "take-file")
+            Papers(self._kitchen, self._written)
 
     async def _begin(self) -> None:
         """Show the recipe as it is written before the changes of the address, so that they can be seen."""
@@ -190,12 +200,13 @@ class RecipeView:
         """Lay out what the address says, which can't be read as it is, so that it can be mended."""
         given, changes = self._asked.written, self._asked.changes
         self._names = names_in(given.text)
-        amounts = [changes.get(name, amount) for name, amount in zip(self._names, amounts_in(given.text), strict=True)]
+        amounts = [changes.get(name, amount).partition(";")[0]
+                   for name, amount in zip(self._names, amounts_in(given.text), strict=True)]  # fmt: skip
         rows = [*zip(before["names"], amounts, before["by_feel"], strict=True)]
         more = [name for name in changes if name not in (*self._names, *RECIPE_WORDS)]
         self._names += more
         rows += [(name, changes[name], None) for name in more]
-        self._amounts.lay(rows, [*before["amounts"], *({"grams": 0, "most": 100, "step": 1} for _ in more)])
+        self._lay_rows(rows, [*before["amounts"], *({"grams": 0, "most": 100, "step": 1} for _ in more)], before)
 
     def _show(self, found: Mapping[str, Any] | None, failure: Mapping[str, Any] | None) -> None:
         """Show what the dough does."""
@@ -211,24 +222,33 @@ class RecipeView:
         reveal(self._invented, found["invented"])
         if not self._names:
             self._lay_ingredients(found)
-        self._amounts.follow(self._slides(found))
+        self._amounts.follow(*self._rows_of(found))
         if not self._keep_place.default_slot.children:
             self._put_keeping()
         self._page.props.update({"data-kneaded": "yes"})
 
-    def _slides(self, found: Mapping[str, Any]) -> dict[int, float]:
-        """Give the grams of each row's slider; what is left out has no portion, and stands at nothing."""
-        changes = self._asked.changes
+    def _rows_of(self, found: Mapping[str, Any]) -> tuple[dict[int, float], dict[int, Any]]:
+        """Give grams and what is added by feel of each row; what is left out has no portion, and stands at nothing."""
+        changes, rows = self._asked.changes, range(len(self._names))
         there = [k for k, name in enumerate(self._names) if not leaves_out(changes.get(name, ""))]
         grams = (each["grams"] for each in found["amounts"])
-        return dict.fromkeys(range(len(self._names)), 0.0) | dict(zip(there, grams, strict=False))
+        feels = dict(zip(there, found["by_feel"], strict=False))
+        return dict.fromkeys(rows, 0.0) | dict(zip(there, grams, strict=False)), dict.fromkeys(rows) | feels
 
     def _lay_ingredients(self, found: Mapping[str, Any]) -> None:
         """Lay out what goes in; in an old revision it can only be read."""
         given = self._asked.given
         self._names = names_in(given.text)
         rows = zip(found["names"], amounts_in(given.text), found["by_feel"], strict=True)
-        self._amounts.lay(list(rows), found["amounts"])
+        self._lay_rows([*rows], found["amounts"], found)
+
+    def _lay_rows(
+        self, rows: Sequence[tuple[str, str, Any]], slides: Sequence[Mapping[str, float]], found: Mapping[str, Any]
+    ) -> None:
+        self._written_amounts = [amount for _, amount, _ in rows]
+        self._amounts.lay(rows, slides)
+        if not self._fixed:
+            self._how.lay(found["cooked"], found["degrees"], [(name, feel) for name, _, feel in rows])
 
     def _show_all(self, shown: Mapping[str, Any]) -> None:
         self._page.classes(remove="moving")
@@ -236,6 +256,7 @@ class RecipeView:
         reveal(self._story, bool(shown["story"]))
         way = shown["method"].replace(" ", "-")
         self._made.tell(" ".join((say(f"web-cooked-{way}"), shown["temperature"])))
+        reveal(self._made, self._fixed)
         self._tell_notes(shown["dough"]["notes"])
         self._folds.show(shown)
 
@@ -246,7 +267,17 @@ class RecipeView:
                 Words("li", note)
 
     async def _change(self, k: int, amount: str) -> None:
-        self._asked = self._asked.with_changes({**self._asked.changes, self._names[k]: amount})
+        said = self._asked.changes.get(self._names[k], "")
+        self._written_amounts[k] = amount
+        await self._set(self._names[k], with_amount(said, amount))
+
+    async def _add_by_feel(self, k: int, feel: str) -> None:
+        said = self._asked.changes.get(self._names[k], "")
+        await self._set(self._names[k], with_feel(said, self._written_amounts[k], feel))
+
+    async def _set(self, name: str, value: str) -> None:
+        """Change one thing of the recipe."""
+        self._asked = self._asked.with_changes({**self._asked.changes, name: value})
         await self._ask()
 
     async def _add(self, key: str) -> None:

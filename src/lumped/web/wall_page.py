@@ -1,6 +1,7 @@
 """Insulating enough? A wall of a dough beside a lamp, its thickness and its touch dragged."""
 
 from collections.abc import Mapping
+from functools import partial
 from typing import Any
 
 from nicegui import PageArguments, html, ui
@@ -12,7 +13,7 @@ from lumped.quantities import read_number
 from lumped.reference import handbook
 from lumped.texts import say
 from lumped.web.asked import Asked
-from lumped.web.controls import choose
+from lumped.web.controls import choose, dial
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
 from lumped.web.question import answer_page, tell_address
@@ -25,12 +26,6 @@ __all__ = ["wall_page"]
 
 _ENDS = {"thick": (1.0, 25.0, 0.5, 3.0), "touch": (0.5, 20.0, 0.5, 4.0)}  # least, most, step, at first; mm and cm²
 _UNITS = {"thick": "mm", "touch": "cm²"}
-_SLID = """(event) => {
-  const words = `${event.target.value} ${event.target.dataset.unit}`;
-  event.target.setAttribute("aria-valuetext", words);
-  event.target.closest(".slide").querySelector("output").textContent = words;
-  emit(event.target.value);
-}"""
 
 
 async def wall_page(kitchen: Kitchen, asked: PageArguments) -> None:
@@ -69,15 +64,8 @@ class _WallPage:
 
     def _slider(self, name: str) -> None:
         least, most, step, _ = _ENDS[name]
-        shown = f"{self._said[name]:g} {_UNITS[name]}"
-        with html.div().classes("slide"):
-            with html.label().props(f"for=wall-{name}"):
-                Words("span", say(f"web-wall-{name}"))
-                Words("output", shown).props(f"for=wall-{name}")
-            moved = Element("input").props(f"id=wall-{name} type=range").mark(f"slide-{name}")
-            moved.props.update({"min": least, "max": most, "step": step, "^value": self._said[name],
-                                "data-unit": _UNITS[name], "aria-valuetext": shown})  # fmt: skip
-            moved.on("input", lambda event: self._move(name, str(event.args)), throttle=0.06, js_handler=_SLID)
+        dial(name, say(f"web-wall-{name}"), self._said[name], partial(self._move, name),
+             ends=(least, most, step), unit=_UNITS[name])  # fmt: skip
 
     async def _move(self, name: str, value: str) -> None:
         self._said[name] = _number(value, name)

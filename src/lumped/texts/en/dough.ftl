@@ -4,6 +4,7 @@ recipe-amount = “{ $text }” is no amount that Lumped can read. Write a numbe
 recipe-portion = { $file }: { $key }: { $problem }
 recipe-two-amounts = Give amount_g or amount, not both; take one out.
 recipe-no-amount = Say how much goes in: “125 g”, or “1 cup”. In a file: amount_g = 125, or amount = "1 cup", or as_needed_g = [0, 60].
+recipe-feel-words = “{ $words }” does not say what is added by feel. Write the most of it in grams, such as “40”, or least and most, “10 to 40”; nothing at all if none is.
 recipe-feel-nothing = as_needed_g = [0, 0] adds nothing; take it out, or give the most that is added.
 recipe-feel-order = as_needed_g gives the least amount first, then the most.
 batch-day = Write the day alone, as in 2026-05-08.
