@@ -63,10 +63,49 @@ def test_swap_without_a_wish_changes_nothing(capsys):
     assert "nothing has to change" in _said(capsys)
 
 
+def test_now_and_proposals_are_told_in_the_same_measures(capsys):
+    asked = ["swap", SALT, "--without", "cream-of-tartar", "--count", "1", "--json", "--measures"]
+    for measures, flour in (("scale", "125 g"), ("us", "1 cup"), ("japanese", "1 cup + 2½ tbsp")):
+        assert main([*asked, measures]) == 0
+        told = json.loads(capsys.readouterr().out)
+        after = next(each["written"] for each in told["proposals"][0]["changes"] if each["ingredient"] == "plain-flour")
+        assert told["now"]["plain-flour"] == after == f"{flour}, and 0 to 40 g until it feels right"
+
+
+def test_who_weighs_is_answered_in_grams(capsys):
+    assert main(["swap", str(RECIPES / "ropewalk-sugar.toml"), "--without", "gluten", "--count", "1", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    new = [each["written"] for each in told["proposals"][0]["changes"] if not each["before_kg"]]
+    assert new
+    assert all(" g" in each for each in new)
+    assert told["now"]["vegetable-oil"] == "3 tbsp"
+
+
+def test_the_feel_of_the_recipe_stands_beside_that_of_the_proposals(capsys):
+    assert main(["swap", SALT, "--without", "cream-of-tartar", "--count", "1"]) == 0
+    line = next(each for each in capsys.readouterr().out.splitlines() if each.strip().startswith("feel, 1"))
+    assert line.count(" (1.") == 2
+
+
+@pytest.mark.parametrize("measures", ["us", "australian", "scale"])
+def test_the_cheapest_is_shown_first(measures, capsys):
+    asked = ["swap", SALT, "--target", "cheapest", "--region", "europe", "--measures", measures, "--count", "6"]
+    assert main([*asked, "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)["proposals"]
+    costs = [each["properties"]["cost"]["mean"] for each in told]
+    assert len(costs) > 2
+    assert costs == sorted(costs)
+    assert main(asked) == 0
+    assert "the best at what you aim at comes first" in _said(capsys)
+
+
 def test_a_proposal_is_taken_as_a_recipe_of_its_own(tmp_path, capsys):
     new = tmp_path / "no-gluten.toml"
     assert main(["swap", SALT, "--diet", "gluten-free", "--count", "1", "--take", "1", str(new)]) == 0
-    assert "write them when you have made it once" in _said(capsys)
+    shown = _said(capsys)
+    assert "as “Ropewalk salt dough, with" in shown
+    assert "instead of plain wheat flour”" in shown
+    assert "write them when you have made it once" in shown
     assert main(["dough", str(new), "--json"]) == 0
     assert "plain-flour" not in capsys.readouterr().out
     before = new.read_bytes()

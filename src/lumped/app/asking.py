@@ -55,13 +55,14 @@ def swapped(question: Question, report: Report) -> dict[str, Any]:
     sources: dict[str, Any] = {}
     blockers = [each.words for each in found.blockers] or [say("swap-no-blocker")]
     priced = [say("map-prices", money=found.money)] if found.money else []
+    kept = say("swap-kept-aim") if found.wish.target else say("swap-kept")
     return {
         "unchanged": found.unchanged,
         "traces": list(found.traces_words(found.proposals[0])) if found.unchanged else [],
         "proposals": [_proposal(each, found, question.given, number, sources)
                       for number, each in enumerate(found.proposals, 1)],
         "blockers": [] if found.proposals or found.unchanged else blockers,
-        "notes": [*found.shared_notes, say("swap-kept"), *priced, caution("rules").brief] if found.proposals else [],
+        "notes": [*found.shared_notes, kept, *priced, caution("rules").brief] if found.proposals else [],
         "sources": sources,
     }  # fmt: skip
 
@@ -80,14 +81,14 @@ def _proposal(
         )
         for one in each.recipe.portions
     ]
-    changes = changes_to(given, portions)
+    changes = changes_to(given, portions) | {"title": each.recipe.title}
     if each.recipe.cooked != found.recipe.cooked:
         changes["cooked"] = each.recipe.cooked
     if each.recipe.measures != found.recipe.measures:
         changes["measures"] = each.recipe.measures
     return {
         "heading": say("web-proposal", number=number, way=way),
-        "amounts": [(found.names[one.ingredient], _before(found, one.ingredient), one.written)
+        "amounts": [(found.names[one.ingredient], found.now.get(one.ingredient, ""), one.written)
                     for one in each.changes],
         "figures": list(_figures(each, found, number, sources)),
         "traces": list(found.traces_words(each)),
@@ -95,19 +96,6 @@ def _proposal(
         "notes": list(_to_know(each, found)),
         "changes": changes,
     }  # fmt: skip
-
-
-def _before(found: "Swap", key: str) -> str:
-    from lumped.texts import say
-
-    written = []
-    for each in found.recipe.portions:
-        if each.ingredient == key and each.as_needed is not None:
-            low, high = (f"{1e3 * end:.0f}" for end in each.as_needed)
-            written.append(say("swap-by-feel", amount=each.written, low=low, high=high))
-        elif each.ingredient == key:
-            written.append(each.written)
-    return " + ".join(written)
 
 
 def _figures(
@@ -130,7 +118,7 @@ def _figures(
     yield place, say("swap-ratio"), "", f"× {each.ratio.text()}"
     place = f"no-{number}-feel"
     sources[place] = told_of(say("swap-feel"), each.feel.score.provenance, note=say("web-source-feel"))
-    yield place, say("web-swap-feel"), "", each.feel.figure
+    yield place, say("web-swap-feel"), found.feel.figure, each.feel.figure
 
 
 def _to_know(each: "Proposal", found: "Swap") -> Iterator[str]:

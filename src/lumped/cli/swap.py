@@ -48,7 +48,7 @@ def run(said: argparse.Namespace) -> int:
     _print_swap(found)
     print_taught(dough)
     if said.take:
-        print_line(say("swap-taken", number=number, file=str(file)))
+        print_line(say("swap-taken", number=number, file=str(file), title=found.proposals[number - 1].recipe.title))
     return 0
 
 
@@ -84,17 +84,18 @@ def _print_swap(found: "Swap") -> None:
     for number, each in enumerate(found.proposals, 1):
         print_notes(say("heading-proposal", number=number, way=_way(each)), list(_sentences(each, found)))
     remembered = [say("map-prices", money=found.money)] if found.money else []
-    print_notes(say("heading-findings"), [*found.shared_notes, say("swap-kept"), say("swap-steps"), *remembered])
+    order = say("swap-kept-aim") if found.wish.target else say("swap-kept")
+    print_notes(say("heading-findings"), [*found.shared_notes, order, say("swap-steps"), *remembered])
     keys = ("salt-skin", "rules") if found.recipe.kind == "conducting" else ("rules",)
     print_notes(say("heading-cautions"), [caution(key).brief for key in keys])
 
 
 def _amounts(found: "Swap") -> Iterator[tuple[str, ...]]:
     """Each ingredient as it is measured now and in each proposal."""
-    before = {each.ingredient: each.before for proposal in found.proposals for each in proposal.changes}
+    every = dict.fromkeys(each.ingredient for proposal in found.proposals for each in proposal.changes)
     after = [{each.ingredient: each.written for each in proposal.changes} for proposal in found.proposals]
-    for key in before:
-        now = " + ".join(each.written for each in found.recipe.portions if each.ingredient == key)
+    for key in every:
+        now = found.now.get(key)
         yield found.names[key], now or say("beside-none"), *(one.get(key) or say("beside-none") for one in after)
     yield say("swap-way"), _words(found.recipe.cooked), *(_way(each) for each in found.proposals)
 
@@ -111,7 +112,7 @@ def _outcomes(found: "Swap") -> Iterator[tuple[str, ...]]:
             *(shown.text(each.properties[key], found.money) for each in found.proposals),
         )
     yield say("swap-ratio"), "", *(f"× {each.ratio.text()}" for each in found.proposals)
-    yield say("swap-feel"), "", *(each.feel.score.text() for each in found.proposals)
+    yield say("swap-feel"), found.feel.score.text(), *(each.feel.score.text() for each in found.proposals)
     yield (
         say("beside-allergens"), ", ".join(found.allergens) or say("beside-none"),
         *(", ".join(each.allergens) or say("beside-none") for each in found.proposals),

@@ -13,7 +13,7 @@ from lumped.quantities import Provenance, Status, Value, read_number
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["Amount", "mass_of", "read_amount", "weighed"]
+__all__ = ["Amount", "is_weight", "mass_of", "read_amount", "weighed"]
 
 _KILOGRAMS = {"g": 1e-3, "mg": 1e-6, "kg": 1.0, "oz": 0.028349523125, "lb": 0.45359237}
 _CUBIC_METRES = {"mL": 1e-6, "L": 1e-3}
@@ -107,6 +107,17 @@ def _mass_of_term(term: str, ingredient: Ingredient, system: str, method: str | 
     if amount.low != amount.high:
         raise RecipeError("amount-range-added", text=text)
     return mass_of(term, ingredient, system, method)
+
+
+def is_weight(text: str) -> bool:
+    """Tell whether an amount in words is a weight.
+
+    Examples
+    --------
+    >>> is_weight("125 g"), is_weight("1 cup")
+    (True, False)
+    """
+    return read_amount(text).unit in _KILOGRAMS
 
 
 def weighed(mass: float) -> Value:

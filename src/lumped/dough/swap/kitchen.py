@@ -11,18 +11,45 @@ from lumped.dough.swap.figures import WAYS, Figures, figures_of
 from lumped.dough.swap.requirements import beyond
 from lumped.dough.swap.search import Found, Search
 from lumped.pantry import Pantry
+from lumped.pantry.amounts import is_weight
 from lumped.pantry.choosing import SCALE, Measured
 from lumped.pantry.rounding import Rounded, Shift, Wanted, rounded_to_kitchen
 
-__all__ = ["recipe_from", "rounded_recipe"]
+__all__ = ["in_measures", "own_measures", "recipe_from", "rounded_recipe"]
 
 Array = NDArray[np.float64]
 _BEYOND = 20.0  # a rounding that breaks a requirement is worse than any that moves the dough: chosen
 _UNTOUCHED = 0.01
 
 
+def own_measures(recipe: Recipe) -> str:
+    """Tell in what a recipe is measured: "scale" where most of it is weighed, else its cups and spoons.
+
+    Examples
+    --------
+    >>> from lumped.quantities import Value
+    >>> flour = Portion(ingredient="plain-flour", written="125 g", mass=Value.exact(0.125, "kg"))
+    >>> own_measures(Recipe(title="", kind="conducting", portions=(flour,), cooked="pot"))
+    'scale'
+    """
+    there = [each for each in recipe.portions if each.mass.mean]
+    onto_the_scale = sum(each.mass.mean for each in there if _is_weight(each.written))
+    return SCALE if 2 * onto_the_scale > sum(each.mass.mean for each in there) else recipe.measures
+
+
+def _is_weight(written: str) -> bool:
+    terms = written.split("+")
+    return len(terms) == 1 and is_weight(terms[0])
+
+
+def in_measures(recipe: Recipe, search: Search, shop: Pantry, system: str) -> Recipe:
+    """Write a recipe as it is in a kitchen's measures; in its own it stays as it is written."""
+    as_it_is = Found(masses=search.old, way=search.same_way, score=0.0, over=0.0, added=())
+    return rounded_recipe(recipe, as_it_is, search, shop, system=system)[0]
+
+
 def rounded_recipe(
-    recipe: Recipe, found: Found, search: Search, shop: Pantry, system: str
+    recipe: Recipe, found: Found, search: Search, shop: Pantry, *, system: str, spoken: Recipe | None = None
 ) -> tuple[Recipe, Rounded | None]:
     """Write a found recipe in kitchen measures, chosen so that its dough moves least.
 
@@ -38,6 +65,8 @@ def rounded_recipe(
         What the ingredients are.
     system : str
         Whose measures, or "scale".
+    spoken : Recipe, optional
+        The recipe as it was, in these measures; what did not change is taken from it.
 
     Returns
     -------
@@ -48,21 +77,22 @@ def rounded_recipe(
     """
     table = search.table
     keys = [table.keys[i] for i in np.flatnonzero(found.masses > 0)]
-    same = [key for key in keys if _is_untouched(search, found, key) and system == recipe.measures]
+    spoken = spoken or (recipe if system == own_measures(recipe) else None)
+    same = [key for key in keys if spoken and _is_untouched(search, found, key)]
     needed = _by_feel(recipe, found, search, shop)
     wanted = {
         key: float(found.masses[table.row(key)]) - sum(needed.get(key, (0.0, 0.0))) / 2
         for key in keys if key not in same
     }  # fmt: skip
     if not wanted:
-        return recipe_from(recipe, found, search, system=system, measured={}, needed={}), None
+        return recipe_from(spoken or recipe, found, search, system=system, measured={}, needed={}), None
     rounded = rounded_to_kitchen(
         [Wanted(ingredient=shop[key], mass=max(mass, 1e-5)) for key, mass in wanted.items()], system,
         _shifts(found, search, list(wanted), needed),
         weights={"beyond": _BEYOND, "resistivity": 1.0, "hydration": 2.0, "ph": 0.3, "water_activity": 3.0},
     )  # fmt: skip
     measured = {each.ingredient: each for each in rounded.portions}
-    return recipe_from(recipe, found, search, system=system, measured=measured, needed=needed), rounded
+    return recipe_from(spoken or recipe, found, search, system=system, measured=measured, needed=needed), rounded
 
 
 def recipe_from(

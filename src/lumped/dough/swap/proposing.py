@@ -1,6 +1,7 @@
 """From what a search found to proposals: in kitchen measures, checked again, unlike each other, and explained."""
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from typing import NamedTuple
 
 import numpy as np
@@ -14,17 +15,20 @@ from lumped.dough.swap.explaining import notes_on, reasons_for
 from lumped.dough.swap.figures import WAYS, figures_of
 from lumped.dough.swap.kitchen import rounded_recipe
 from lumped.dough.swap.laying_out import Base, is_better
+from lumped.dough.swap.naming import title_of
 from lumped.dough.swap.requirements import beyond
 from lumped.dough.swap.results import Change, Proposal
 from lumped.dough.swap.search import KEPT, Found, Search, searched
 from lumped.dough.swap.traces import traces_in
-from lumped.dough.texture import feel_of
+from lumped.dough.texture import Feel, feel_of
 from lumped.dough.what_if import ratio
 from lumped.quantities import Value
 from lumped.texts import say
 
-__all__ = ["properties_of", "proposal_of", "proposals_of"]
+__all__ = ["amounts_of", "felt", "properties_of", "proposal_of", "proposals_of"]
 
+_AIMS = {"cheapest": ("cost", 1.0), "saltless": ("sodium", 1.0), "keeps-longer": ("water_activity", 1.0),
+         "carries-better": ("resistivity", 1.0), "blocks-better": ("resistivity", -1.0)}  # fmt: skip
 SHOWN = ("resistivity", "water_activity", "hydration", "ph", "sodium", "cost")
 
 
@@ -37,25 +41,45 @@ class _Ready(NamedTuple):
     shifts: Mapping[str, float]
 
 
-def proposals_of(base: Base, search: Search) -> Iterator[Proposal]:
+def proposals_of(base: Base, search: Search, spoken: Recipe) -> Iterator[Proposal]:
     """Round, check again, and take those that are not alike: other families first, then other ingredients.
 
-    Those come first that can't bring traces of what was refused.
+    Those come first that can't bring traces of what was refused, and of these the one that is best at what is aimed at.
+
+    Parameters
+    ----------
+    base, search : Base, Search
+        What is asked, and where it is looked for.
+    spoken : Recipe
+        The recipe as it was, in the measures that are asked for.
     """
+    told = [proposal_of(base, *each) for each in _ready_made(base, search, spoken)]
+    kept = [each for each in told if _carries_or_blocks(base, each)]
+    yield from sorted(kept, key=lambda each: (sum(map(len, each.traces.values())), _against(base, each)))
+
+
+def _against(base: Base, proposal: Proposal) -> float:
+    """What is shown of a proposal at what is aimed at, the less the better; the same for all without an aim."""
+    key, sign = _AIMS.get(base.wish.target or "", ("", 0.0))
+    return sign * proposal.properties[key].mean if key in proposal.properties else 0.0
+
+
+def _ready_made(
+    base: Base, search: Search, spoken: Recipe
+) -> Iterator[tuple[Recipe, Mapping[str, float], Mapping[str, float]]]:
+    """Recipes in kitchen measures that are not alike, how far each is beyond what is allowed, what rounding did."""
     ready: list[_Ready] = []
     for found in searched(search):
         if found.over > KEPT or not is_better(search, found):
             continue
-        recipe, rounded = rounded_recipe(base.recipe, found, search, base.shop, base.system)
+        recipe, rounded = rounded_recipe(base.recipe, found, search, base.shop, system=base.system, spoken=spoken)
         over = _beyond(search, recipe)
         if sum(over.values()) <= KEPT:
             ready.append(_Ready(recipe, found, over, rounded.shifts if rounded else {}))
         if len(ready) >= 3 * base.count:
             break
     for each in _distinct(ready, search, base):
-        proposal = proposal_of(base, each.recipe, each.over, each.shifts)
-        if _carries_or_blocks(base, proposal):
-            yield proposal
+        yield each.recipe, each.over, each.shifts
 
 
 def _carries_or_blocks(base: Base, proposal: Proposal) -> bool:
@@ -67,7 +91,7 @@ def _carries_or_blocks(base: Base, proposal: Proposal) -> bool:
 
 def _distinct(ready: list[_Ready], search: Search, base: Base) -> list[_Ready]:
     def doubt(each: _Ready) -> int:
-        return len(traces_in(each.recipe.ingredients, base.wish, base.shop))
+        return sum(map(len, traces_in(each.recipe.ingredients, base.wish, base.shop).values()))
 
     families: set[tuple[str, ...]] = set()
     first: list[_Ready] = []
@@ -76,7 +100,7 @@ def _distinct(ready: list[_Ready], search: Search, base: Base) -> list[_Ready]:
         family = (each.recipe.cooked, *sorted(search.families[i] for i in each.found.added))
         (later if family in families else first).append(each)
         families.add(family)
-    return sorted((first + later)[: base.count], key=doubt)
+    return (first + later)[: base.count]
 
 
 def _beyond(search: Search, recipe: Recipe) -> dict[str, float]:
@@ -88,6 +112,7 @@ def _beyond(search: Search, recipe: Recipe) -> dict[str, float]:
 
 def proposal_of(base: Base, recipe: Recipe, over: Mapping[str, float], shifts: Mapping[str, float]) -> Proposal:
     """Work a recipe out with everything that is open, and explain it."""
+    recipe = recipe if recipe is base.recipe else replace(recipe, title=title_of(base.recipe, recipe, base.shop))
     done = kneading(recipe, base.shop, base.calibration)
     was, now = (allergens_of(each.masses, base.shop).names for each in (base.recipe, recipe))
     return Proposal(
@@ -98,14 +123,27 @@ def proposal_of(base: Base, recipe: Recipe, over: Mapping[str, float], shifts: M
         allergens_new=tuple(each for each in now if each not in was),
         rounding={key: each for key, each in shifts.items() if key != "beyond"},
         traces=traces_in(recipe.ingredients, base.wish, base.shop),
-        feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, "")), money=base.money,
+        feel=felt(recipe, done), money=base.money,
     )  # fmt: skip
 
 
 def _changes(before: Recipe, after: Recipe) -> Iterator[Change]:
+    written = amounts_of(after)
     for key in dict.fromkeys((*before.ingredients, *after.ingredients)):
-        written = " + ".join(_written(each) for each in after.portions if each.ingredient == key)
-        yield Change(ingredient=key, before=before.mass_of(key), after=after.mass_of(key), written=written)
+        yield Change(ingredient=key, before=before.mass_of(key), after=after.mass_of(key), written=written.get(key, ""))
+
+
+def amounts_of(recipe: Recipe) -> dict[str, str]:
+    """Give the amount of each ingredient in words, with what is added by feel."""
+    return {
+        key: " + ".join(_written(each) for each in recipe.portions if each.ingredient == key)
+        for key in recipe.ingredients
+    }
+
+
+def felt(recipe: Recipe, done: Kneading) -> Feel:
+    """Say how a recipe that was followed through is expected to feel."""
+    return feel_of(recipe, done.chain, done.value(done.chain.hydration, ""))
 
 
 def _written(portion: Portion) -> str:

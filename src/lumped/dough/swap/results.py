@@ -148,6 +148,10 @@ class Swap:
         Whether nothing has to change.
     allergens : tuple of str
         Allergens of the recipe as it was.
+    now : mapping of str to str
+        Amount of each ingredient of the recipe as it was, in the measures of the proposals.
+    feel : Feel
+        How it is expected to feel as it was.
     names : mapping of str to str
         Name of each ingredient, old and new.
     """
@@ -157,6 +161,8 @@ class Swap:
     before: Mapping[str, Value]
     gone: tuple[str, ...]
     proposals: tuple[Proposal, ...]
+    now: Mapping[str, str]
+    feel: Feel
     blockers: tuple[Blocker, ...] = ()
     money: str = ""
     unchanged: bool = False
@@ -184,7 +190,7 @@ class Swap:
             "gone": list(self.gone), "unchanged": self.unchanged, "money": self.money or None,
             "without": [*self.wish.classes, *self.wish.ingredients], "diets": list(self.wish.diets),
             "region": self.wish.region, "target": self.wish.target, "stove": self.wish.stove,
-            "names": dict(self.names),
+            "names": dict(self.names), "now": dict(self.now), "feel": self.feel.as_dict(),
             "allergens": list(self.allergens), "before": {key: value.as_dict() for key, value in self.before.items()},
             "proposals": [each.as_dict() for each in self.proposals],
             "blockers": [each.as_dict() for each in self.blockers],

@@ -9,8 +9,9 @@ from lumped.dough.recipe import Recipe
 from lumped.dough.safety import allergens_of
 from lumped.dough.swap.blocking import blockers_of
 from lumped.dough.swap.candidates import gone_from
+from lumped.dough.swap.kitchen import in_measures, own_measures
 from lumped.dough.swap.laying_out import Base, search_for
-from lumped.dough.swap.proposing import properties_of, proposal_of, proposals_of
+from lumped.dough.swap.proposing import amounts_of, felt, properties_of, proposal_of, proposals_of
 from lumped.dough.swap.results import Blocker, Proposal, Swap
 from lumped.dough.swap.wants import Wish
 from lumped.errors import InputError
@@ -51,7 +52,7 @@ def swapped(
     money : str
         In what they are given.
     measures : str, optional
-        Whose measures, or "scale"; the recipe's own.
+        Whose measures, or "scale"; the recipe's own, which are a scale where most of it is weighed.
     count : int
         How many proposals, 1 to 8.
     calibration : Calibration, optional
@@ -80,7 +81,7 @@ def swapped(
     (('plain-flour',), ())
     """
     shop = shop or pantry()
-    system = measures or recipe.measures
+    system = measures or own_measures(recipe)
     if system != SCALE and system not in kitchens():
         raise InputError("swap-no-measures", measures=system, known=", ".join((*kitchens(), SCALE)))
     if not 1 <= count <= _MOST:
@@ -90,11 +91,12 @@ def swapped(
         learnt=kneading(recipe, shop, calibration), calibration=calibration, count=count, date=date,
     )  # fmt: skip
     gone = gone_from(recipe, wish, shop)
-    proposals, blockers = _looked_for(base) if _is_to_do(recipe, wish, gone) else ((_itself(base),), ())
+    spoken, proposals, blockers = _looked_for(base) if _is_to_do(recipe, wish, gone) else (recipe, (_itself(base),), ())
     return Swap(
         recipe=recipe, wish=wish, before=properties_of(base.learnt, base), gone=gone, proposals=proposals,
         blockers=blockers, money=money, unchanged=not _is_to_do(recipe, wish, gone),
         allergens=allergens_of(recipe.masses, shop).names,
+        now=amounts_of(spoken), feel=felt(recipe, base.learnt),
         names={key: shop[key].name for key in _keys(recipe, proposals)},
     )  # fmt: skip
 
@@ -105,10 +107,12 @@ def _keys(recipe: Recipe, proposals: Sequence[Proposal]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(key for each in recipes for key in each.ingredients))
 
 
-def _looked_for(base: Base) -> tuple[tuple[Proposal, ...], tuple[Blocker, ...]]:
+def _looked_for(base: Base) -> tuple[Recipe, tuple[Proposal, ...], tuple[Blocker, ...]]:
+    """The recipe in the measures that are asked for, proposals, and what stands in the way."""
     search = search_for(base)
-    proposals = tuple(proposals_of(base, search))
-    return proposals, () if proposals else tuple(blockers_of(base, search))
+    spoken = in_measures(base.recipe, search, base.shop, base.system)
+    proposals = tuple(proposals_of(base, search, spoken))
+    return spoken, proposals, () if proposals else tuple(blockers_of(base, search))
 
 
 def _itself(base: Base) -> Proposal:

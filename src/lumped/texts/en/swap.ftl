@@ -22,12 +22,20 @@ swap-no-such = There is no proposal no. { $number }: { $count ->
    *[other] { $count } were found.
 }
 swap-take-two = --take needs a number and a file, such as --take 1 new-recipe.toml.
-swap-taken = Proposal no. { $number } stands in { $file }, without steps in words: write them when you have made it once.
+swap-taken = Proposal no. { $number } stands in { $file } as “{ $title }”, without steps in words: write them when you have made it once.
 swap-nothing-left = Nothing is left that could be the { $role } of “{ $title }”: everything in the pantry is ruled out. Take back one of the wishes.
 
 ## Amounts and changes
 
 swap-by-feel = { $amount }, and { $low } to { $high } g until it feels right
+
+## What another recipe is called
+
+swap-titled-instead = { $title }, with { $new } instead of { $gone }
+swap-titled-with = { $title }, with { $new }
+swap-titled-without = { $title }, without { $gone }
+swap-titled-way = { $title }, { $way }
+swap-titled-amounts = { $title }, in other amounts
 
 ## Why it moves
 
@@ -117,6 +125,7 @@ swap-traces = May contain { $allergen } as traces: { $ingredients }. Only the pa
 swap-allergens-new = New allergens: { $allergens }. Ask every family first.
 swap-allergens-gone = No longer in it: { $allergens }. Read the packets for traces.
 swap-kept = Each is rounded to kitchen measures and was checked again after it. Of equals, the one comes first that changes less.
+swap-kept-aim = Each is rounded to kitchen measures and was checked again after it; as it is measured then, the best at what you aim at comes first.
 swap-steps = Feel is a guess from common practice until batches are scored: there is no model of texture.
 heading-proposal = Why no. { $number } moves ({ $way })
 heading-blockers = What stands in the way
