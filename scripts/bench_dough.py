@@ -22,7 +22,8 @@ os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # as the command does, befor
 import numpy as np
 
 from lumped.dough import read_recipe
-from lumped.dough.kneading import knead_middle
+from lumped.dough.beliefs import middle
+from lumped.dough.kneading import followed, knead_middle
 from lumped.dough.lasting import Piece
 from lumped.dough.lasting.outlook import Surroundings, outlook
 from lumped.dough.maps import MixMap, mix_map
@@ -53,9 +54,9 @@ def main() -> int:
     count = len(found.shares)
     print(f"a map of {count:,} doughs, resistivity; numpy {np.__version__}, {os.cpu_count()} cores")
     recipes = [_at(recipe, found, shares) for shares in found.shares]
-    one_by_one = _best(lambda: [float(knead_middle(each).resistivity[0]) for each in recipes], runs=3)
+    one_by_one = _best(lambda: [_alone(each, found) for each in recipes], runs=3)
     together = _best(lambda: found.at(found.shares), runs=20)
-    scalar = np.array([float(knead_middle(each).resistivity[0]) for each in recipes])
+    scalar = np.array([_alone(each, found) for each in recipes])
     furthest = float(np.max(np.abs(found.at(found.shares) / np.clip(scalar, *found.shown.span) - 1)))
     _tell("all, one by one", one_by_one)
     _tell("all in one pass", together)
@@ -102,6 +103,12 @@ def _at(recipe: Recipe, found: MixMap, shares: Any) -> Recipe:
     for key, share in zip(found.corners, shares, strict=True):
         recipe = _with_mass(recipe, key, float(share * found.total))
     return recipe
+
+
+def _alone(recipe: Recipe, found: MixMap) -> float:
+    """Resistivity of a recipe, a batch like those of the map. [Ω·m]"""
+    batch = replace(middle(recipe, pantry()), unknowns=found.given.unknowns)
+    return float(followed(recipe, batch, pantry()).resistivity[0])
 
 
 def _with_mass(recipe: Recipe, key: str, mass: float) -> Recipe:

@@ -5,10 +5,11 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from tests.bowls import recipe_of
+from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
-from lumped.dough import Portion, Recipe, knead, read_recipe
-from lumped.dough.kneading import kneading
+from lumped.dough import Portion, Recipe, knead, measured_dough, read_recipe
+from lumped.dough.calibrating import calibrated
+from lumped.dough.kneading import followed, kneading, typical
 from lumped.dough.safety import KNOWN
 from lumped.dough.what_if import ratio
 from lumped.pantry import pantry
@@ -141,3 +142,17 @@ def test_every_ingredient_alone_or_in_a_dough_gives_a_positive_finite_resistivit
     for others in ({}, {"plain-flour": 100, "tap-water": 90, "table-salt": 60}):
         found = kneaded({**others, ingredient: 30}, temperature=celsius + 273.15).resistivity
         assert 0 < found.low <= found.high < 1e12
+
+
+@pytest.mark.parametrize("learnt", [False, True])
+@pytest.mark.parametrize("recipe", [
+    recipe_of({**CONDUCTING, "table-salt": 73}), recipe_of(INSULATING, "insulating", "not cooked"),
+])  # fmt: skip
+def test_a_typical_batch_has_the_resistivity_that_is_told(recipe, learnt):
+    told = knead(recipe).resistivity
+    taught = None
+    if learnt:
+        taught = calibrated(recipe, measured_dough(1.2 * told.mean, "four-needles-ac").resistivity)
+        told = knead(recipe, calibration=taught).resistivity
+    batch = typical(recipe, calibration=taught)
+    assert float(followed(recipe, batch, pantry()).resistivity[0]) == pytest.approx(told.mean, rel=1e-6)

@@ -7,7 +7,9 @@ import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 from tests.till import PRICES
 
-from lumped.dough.kneading import knead_middle
+from lumped.dough import knead
+from lumped.dough.beliefs import middle
+from lumped.dough.kneading import followed, typical
 from lumped.dough.maps import REASONS, hydration_window, mix_map
 from lumped.dough.properties import PROPERTIES, find_property
 from lumped.errors import InputError, RecipeError
@@ -38,14 +40,15 @@ def test_a_point_is_the_recipe_with_those_amounts_on_its_own(key):
     grams = dict(CONDUCTING)
     for k in (0, 33, 77):
         alone = recipe_of(grams | dict(zip(THREE, 1e3 * found.total * found.shares[k], strict=True)))
-        expected = PROPERTIES[key].given(knead_middle(alone))[0]
+        batch = replace(middle(alone, pantry()), unknowns=typical(SALTED).unknowns)
+        expected = PROPERTIES[key].given(followed(alone, batch, pantry()))[0]
         assert found.values[k] == pytest.approx(expected, rel=1e-9)
 
 
 def test_the_recipe_has_its_own_point(plain):
     masses = np.array([0.125, 0.237, 0.073])
     assert plain.point == pytest.approx(masses / masses.sum(), rel=1e-12)
-    assert plain.here == pytest.approx(float(knead_middle(SALTED).resistivity[0]), rel=1e-9)
+    assert plain.here == pytest.approx(knead(SALTED).resistivity.mean, rel=1e-9)
 
 
 def test_the_part_that_is_shown_holds_the_recipe_and_every_dough_worth_mixing(plain):
@@ -86,7 +89,7 @@ def test_the_window_of_hydration_is_stated_common_practice():
 def test_a_weighed_dough_keeps_its_loss_of_water():
     weighed = replace(SALTED, weighed_after=0.430)
     found = mix_map(weighed, THREE)
-    assert found.here == pytest.approx(float(knead_middle(weighed).resistivity[0]), rel=1e-6)
+    assert found.here == pytest.approx(knead(weighed).resistivity.mean, rel=1e-6)
 
 
 def test_ingredients_are_found_by_name_and_by_a_word_of_it():

@@ -270,10 +270,11 @@ def measured_recipe(path: Path, *, kitchen: str, labels: Sequence[Path] = ()) ->
     wanted = [Wanted(ingredient=shop[each.ingredient], mass=each.mass.mean) for each in portions]
     rounded = rounded_to_kitchen(wanted, system, _shift(recipe, shop), weights=_WEIGHTS)
     kept = _as_recipe(recipe, rounded, system)
+    old, new = (knead(each, shop).resistivity for each in (recipe, kept))
     return Kept(
         recipe=recipe, rounded_recipe=kept, kitchen=_kitchen_name(system), rounded=rounded,
-        before=_properties(recipe, shop), after=_properties(kept, shop),
-        resistivity_before=knead(recipe, shop).resistivity, resistivity_after=knead(kept, shop).resistivity,
+        before=_properties(recipe, shop) | {"resistivity": old.mean},
+        after=_properties(kept, shop) | {"resistivity": new.mean}, resistivity_before=old, resistivity_after=new,
         names={key: shop[key].name for key in recipe.ingredients},
     )  # fmt: skip
 

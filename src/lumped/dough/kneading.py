@@ -1,7 +1,7 @@
 """From a recipe to its dough: the chain, carried through with everything that the recipe leaves open."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -22,7 +22,7 @@ from lumped.quantities import Provenance, Value, believed
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["Kneading", "followed", "knead", "knead_middle", "kneading", "lost_share"]
+__all__ = ["Kneading", "followed", "knead", "knead_middle", "kneading", "lost_share", "typical"]
 
 Array = NDArray[np.float64]
 _STEPS = (
@@ -182,6 +182,35 @@ def knead_middle(recipe: Recipe, shop: Pantry | None = None) -> Chain:
     """
     shop = shop or pantry()
     return followed(recipe, middle(recipe, shop), shop)
+
+
+def typical(recipe: Recipe, shop: Pantry | None = None, calibration: Calibration | None = None) -> Draws:
+    """Give a typical batch as one entry: its dough has the resistivity that `knead` tells, the median.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in.
+    shop : Pantry, optional
+        What the ingredients are; the handbook's.
+    calibration : Calibration, optional
+        What measured batches taught.
+
+    Notes
+    -----
+    The chain bends, so that the middle of what is open does not yield the middle of what comes out. What it lacks is
+    laid on the batch's scatter, and on what conducts without free water: doughs near this one share it, so that a map
+    or a change of the recipe goes through the figure that its own page shows.
+    """
+    shop = shop or pantry()
+    given = middle(recipe, shop, calibration)
+    median = float(np.median(kneading(recipe, shop, calibration).chain.resistivity))
+    lacks = followed(recipe, given, shop).resistivity / median
+    unknowns = replace(
+        given.unknowns, scatter=lacks * given.unknowns.scatter,
+        dry_conductivity=lacks * given.unknowns.dry_conductivity,
+    )  # fmt: skip
+    return replace(given, unknowns=unknowns)
 
 
 def _reasons(done: Kneading) -> tuple[Reason, ...]:

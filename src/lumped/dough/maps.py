@@ -14,12 +14,12 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.compounds import compounds
-from lumped.dough.beliefs import Draws, middle
+from lumped.dough.beliefs import Draws
 from lumped.dough.bowl import Bowl
 from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain, follow
 from lumped.dough.finding import found_in
-from lumped.dough.kneading import lost_share
+from lumped.dough.kneading import lost_share, typical
 from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent
 from lumped.dough.recipe import Recipe
@@ -211,7 +211,7 @@ def mix_map(
     shop = shop or pantry()
     chosen = _corners(recipe, corners, shop)
     shown = find_property(show)
-    given = middle(recipe, shop, calibration)
+    given = typical(recipe, shop, calibration)
     given = replace(given, lost_share=lost_share(recipe, given, shop), weighed_after=None)
     rows = [given.keys.index(key) for key in chosen]
     total = float(given.masses[rows].sum())

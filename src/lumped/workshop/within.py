@@ -1,13 +1,14 @@
 """“What can I have in 40 minutes?”: how much dough each way of making it has ready by then."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.dough.kneading import knead_middle
+from lumped.dough.beliefs import middle
+from lumped.dough.kneading import followed, typical
 from lumped.dough.properties import LUMP
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import caution
@@ -202,7 +203,9 @@ def _differs(own: Recipe, other: Recipe, shop: Pantry) -> tuple[str, ...]:
         say("making-less-water", name=shop[key].name, share=f"{100 * other.mass_of(key) / own.mass_of(key):.0f}")
         for key in own.ingredients if other.mass_of(key) < 0.99 * own.mass_of(key)
     ]  # fmt: skip
-    before, after = (float(knead_middle(each, shop).resistivity[0]) for each in (own, other))
+    batch = typical(own, shop)
+    before = float(followed(own, batch, shop).resistivity[0])
+    after = float(followed(other, replace(middle(other, shop), unknowns=batch.unknowns), shop).resistivity[0])
     if not 1 / _NOTABLE < after / before < _NOTABLE:
         notes.append(say("making-resistivity", before=rounded_text(before), after=rounded_text(after)))
     if other.cooked == "not cooked":
