@@ -9,6 +9,7 @@ from lumped.chemistry.compounds import compound
 from lumped.dough.safety import cautions_of
 from lumped.pantry import pantry
 from lumped.pantry.ingredient import METHODS, ROLES
+from lumped.pantry.measures import weight_of
 from lumped.quantities import Status
 from lumped.reference import handbook
 from lumped.texts import has
@@ -168,3 +169,17 @@ def test_grains_are_as_large_as_the_table_of_grains_says():
     for key in shared:
         table = BOOK.value("grains", key, "diameter")
         assert (PANTRY[key].grain.low, PANTRY[key].grain.high) == (table.low, table.high)
+
+
+def test_a_cup_whose_filling_the_table_leaves_open_is_worth_what_the_filling_is():
+    """The figure is printed, but that it is a spooned, poured or pressed cup stands nowhere."""
+    for key in BOOK.keys("ingredients"):
+        entry, each = BOOK.entry("ingredients", key), PANTRY[key]
+        unsaid = [name for name, row in entry.rows.items() if "does not say how it was filled" in row.note]
+        assert unsaid == entry.facts.get("filling_unsaid", []), key
+        for quantity in unsaid:
+            method = quantity.removeprefix("g_per_cup").strip("_") or None
+            known = each.weights["cup"][method or each.usual_method]
+            assert known.provenance.status is weight_of("cup", each, "us", method).provenance.status
+            assert known.provenance.status is Status.FROM_MEMORY
+            assert known.provenance.sources == ("usda-sr",)

@@ -5,7 +5,7 @@ import pytest
 from lumped.errors import RecipeError
 from lumped.pantry import pantry
 from lumped.pantry.measures import FILLINGS, kitchen, kitchens, weight_of, weight_of_volume
-from lumped.quantities import Value
+from lumped.quantities import Status, Value
 
 FLOUR, SALT, WATER = (pantry()[key] for key in ("plain-flour", "table-salt", "tap-water"))
 
@@ -95,3 +95,14 @@ def test_an_ingredient_that_nobody_weighed_by_the_cup_is_refused():
     bare = type(SALT)(key="x", name="dust", composition={}, moisture=SALT.moisture, minerals=SALT.minerals)
     with pytest.raises(RecipeError, match=r"does not know what that measure of dust weighs"):
         weight_of("cup", bare, "us")
+
+
+@pytest.mark.parametrize(("measure", "system", "heap"), [("tsp", "us", 1.75), ("tbsp", "australian", 1.75),
+                                                         ("dessertspoon", "imperial", 1.75), ("cup", "us", 1.33),
+                                                         ("cup", "japanese", 1.33), ("go", "japanese", 1.33)])  # fmt: skip
+@pytest.mark.parametrize("key", ["plain-flour", "table-salt", "baking-soda"])
+def test_a_heap_is_more_of_a_spoon_than_of_a_cup(measure, system, heap, key):
+    ingredient = pantry()[key]
+    level, heaped = (weight_of(measure, ingredient, system, method) for method in (None, "heaped"))
+    assert heaped.mean == pytest.approx(heap * level.mean)
+    assert heaped.provenance.status is Status.FROM_MEMORY

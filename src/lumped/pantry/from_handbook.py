@@ -1,6 +1,7 @@
 """An ingredient of the handbook, understood: its printed rows become compounds."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
+from dataclasses import replace
 from typing import Any
 
 from lumped.chemistry.compounds import compounds
@@ -54,7 +55,7 @@ def from_handbook(key: str) -> Ingredient:
     usual = facts.get("measured", "levelled")
     return Ingredient(
         key=key, name=entry.name, composition=composition, moisture=_moisture(rows, composition),
-        minerals=_minerals(_salt_rows(rows, facts)), weights=_weights(rows, usual), usual_method=usual,
+        minerals=_minerals(_salt_rows(rows, facts)), weights=_weights(rows, usual, facts.get("filling_unsaid", ())), usual_method=usual,
         density=rows["density"].value if "density" in rows else None,
         grain=rows["grain"].value if "grain" in rows else None,
         origins={quantity: row.value.provenance for quantity, row in rows.items()},
@@ -109,12 +110,20 @@ def _minerals(rows: Mapping[str, Row]) -> Value:
     return Value(mean=1.0, low=below, high=above, unit="", provenance=_MEMORY, spread="lognormal")
 
 
-def _weights(rows: Mapping[str, Row], usual: str) -> dict[str, dict[str, Value]]:
-    """What a measure weighs: `g_per_cup` by the usual method, `g_per_cup_scooped` by another. [kg]"""
+def _weights(rows: Mapping[str, Row], usual: str, unsaid: Collection[str]) -> dict[str, dict[str, Value]]:
+    """What a measure weighs: `g_per_cup` by the usual method, `g_per_cup_scooped` by another. [kg]
+
+    Where the table leaves open how it was filled, the filling is from memory, and so is what a measure so filled weighs.
+    """
     weights: dict[str, dict[str, Value]] = {}
     for quantity, row in rows.items():
         if not quantity.startswith("g_per_"):
             continue
         measure, _, method = quantity.removeprefix("g_per_").partition("_")
-        weights.setdefault(measure, {})[method or usual] = row.value
+        weights.setdefault(measure, {})[method or usual] = _weaker(row.value) if quantity in unsaid else row.value
     return weights
+
+
+def _weaker(value: Value) -> Value:
+    provenance = Provenance.of([value.provenance, _MEMORY], note=value.provenance.note)
+    return replace(value, provenance=provenance)

@@ -18,6 +18,7 @@ __all__ = ["FILLINGS", "Kitchen", "Scoop", "kitchen", "kitchens", "scaled", "tog
 
 FILLINGS = ("spooned", "scooped", "sifted", "packed", "levelled", "poured", "heaped")
 _PACKING = {"spooned", "scooped", "sifted", "packed"}  # powders: how they fall into the cup matters
+_SPOONS = 50e-6  # no spoon of a kitchen holds more. [m³]
 _NO_KITCHENS = {"handling", "filling"}
 
 
@@ -142,7 +143,7 @@ def weight_of(measure: str, ingredient: Ingredient, system: str, method: str | N
     own = ingredient.weights.get(measure)
     us = kitchen("us").volumes.get(measure)
     if own and us:
-        return scaled(_filled(own, ingredient, method, text), volumes[measure].mean / us.mean)
+        return scaled(_filled(own, volumes[measure].mean, ingredient, method, text), volumes[measure].mean / us.mean)
     return weight_of_volume(volumes[measure].mean, ingredient, method, text=text)
 
 
@@ -170,7 +171,8 @@ def weight_of_volume(volume: float, ingredient: Ingredient, method: str | None =
     us = kitchen("us").volumes
     for measure in ("cup", "tbsp", "tsp"):
         if measure in ingredient.weights:
-            return scaled(_filled(ingredient.weights[measure], ingredient, method, text), volume / us[measure].mean)
+            each = _filled(ingredient.weights[measure], volume, ingredient, method, text)
+            return scaled(each, volume / us[measure].mean)
     if ingredient.density is None:
         raise RecipeError("recipe-no-weight", text=text, ingredient=ingredient.name)
     _refuse_liquid(ingredient, method, text)
@@ -196,8 +198,8 @@ def together(parts: Sequence[Value]) -> Value:
     return Value(mean=mean, low=low, high=high, unit="kg", provenance=Provenance.of(part.provenance for part in parts))
 
 
-def _filled(own: Mapping[str, Value], ingredient: Ingredient, method: str | None, text: str) -> Value:
-    """What the US measure weighs when it is filled so. [kg]"""
+def _filled(own: Mapping[str, Value], volume: float, ingredient: Ingredient, method: str | None, text: str) -> Value:
+    """What the US measure weighs when one of this volume is filled so. [kg]"""
     usual = ingredient.usual_method
     if usual not in own:
         usual = next(iter(own))
@@ -209,6 +211,8 @@ def _filled(own: Mapping[str, Value], ingredient: Ingredient, method: str | None
     _refuse_liquid(ingredient, method, text)
     if method in own and method != usual:
         return _with_spread(own[method])
+    if method == "heaped" and volume > _SPOONS:
+        method = "heaped_cup"
     return _otherwise(own[usual], usual, method, packs=packs)
 
 
