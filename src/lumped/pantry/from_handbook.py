@@ -55,7 +55,8 @@ def from_handbook(key: str) -> Ingredient:
     usual = facts.get("measured", "levelled")
     return Ingredient(
         key=key, name=entry.name, composition=composition, moisture=_moisture(rows, composition),
-        minerals=_minerals(_salt_rows(rows, facts)), weights=_weights(rows, usual, facts.get("filling_unsaid", ())), usual_method=usual,
+        minerals=_minerals(_salt_rows(rows, facts)), usual_method=usual,
+        weights=_weights(rows, usual, facts.get("filling_unsaid", ())),
         density=rows["density"].value if "density" in rows else None,
         grain=rows["grain"].value if "grain" in rows else None,
         origins={quantity: row.value.provenance for quantity, row in rows.items()},
@@ -113,7 +114,7 @@ def _minerals(rows: Mapping[str, Row]) -> Value:
 def _weights(rows: Mapping[str, Row], usual: str, unsaid: Collection[str]) -> dict[str, dict[str, Value]]:
     """What a measure weighs: `g_per_cup` by the usual method, `g_per_cup_scooped` by another. [kg]
 
-    Where the table leaves open how it was filled, the filling is from memory, and so is what a measure so filled weighs.
+    Where a table leaves open how it was filled, the filling is from memory, and so is what such a measure weighs.
     """
     weights: dict[str, dict[str, Value]] = {}
     for quantity, row in rows.items():
