@@ -5,7 +5,7 @@ Hückel, computed from water's density and permittivity, and `B`, `C` are fitted
 temperature.
 """
 
-from functools import cache
+from functools import cache, lru_cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -88,14 +88,25 @@ def _fitted(compound: str, strength: ArrayLike, kelvins: Array) -> Array:
     plus, minus, _, table = _salt(compound)
     cations, anions = minus // np.gcd(plus, minus), plus // np.gcd(plus, minus)
     m, root = np.asarray(strength) / _per_molality(plus, minus), np.sqrt(strength)
-    b0, b1, b2, c = np.tensordot(table, _warmth(kelvins), axes=1)
+    (b0, b1, b2, c), slope = _warm(compound, kelvins) if kelvins.ndim else _warm_at(compound, float(kelvins))
     fast = 1.4 if plus == minus == 2 else 2.0
     b = b0 + b1 * np.exp(-fast * root)
     if table[2].any():
         b = b + b2 * np.exp(-12 * root)
     whole, product = cations + anions, cations * anions
-    long_range = plus * minus * debye_hueckel_slope(kelvins) * root / (1 + 1.2 * root)
+    long_range = plus * minus * slope * root / (1 + 1.2 * root)
     return np.asarray(1 - long_range + 2 * product / whole * m * b + 2 * product**1.5 / whole * m**2 * c)
+
+
+def _warm(compound: str, kelvins: Array) -> tuple[Array, Array]:
+    """A salt's four coefficients, shape (4, ...), and the slope of Debye and Hückel."""
+    return np.tensordot(_salt(compound)[3], _warmth(kelvins), axes=1), debye_hueckel_slope(kelvins)
+
+
+@lru_cache(1024)
+def _warm_at(compound: str, kelvin: float) -> tuple[Array, Array]:
+    """The same at one temperature, at which thousands of doughs are asked for."""
+    return _warm(compound, np.asarray(kelvin))
 
 
 def _warmth(kelvins: Array) -> Array:

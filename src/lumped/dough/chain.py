@@ -121,11 +121,8 @@ class Chain:
     def water_activity(self) -> Array:
         """Water activity: that of the liquid, times that of flour that wants its water. [1]"""
         water = np.maximum(self.liquid_water, _TINY)
-        molal = {
-            each.key: self.dissolved[row] / each.molar_mass / water
-            for row, each in enumerate(_ALL)
-            if row in _DISSOLVING and each.molar_mass and np.any(self.dissolved[row] > 0)
-        }
+        there = [row for row in np.flatnonzero(self.dissolved.any(axis=1)) if _ALL[row].molar_mass]
+        molal = {_ALL[row].key: self.dissolved[row] / _ALL[row].molar_mass / water for row in there}
         liquid = water_activity(molal, self.temperature) if molal else np.ones_like(water)
         whole = self.components[INDEX["water"]]
         held = np.maximum(self.components[_HOLDING].sum(axis=0), _TINY)
