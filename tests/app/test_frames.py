@@ -41,7 +41,15 @@ def test_a_frame_that_cannot_be_understood_is_refused_in_words():
 def test_the_steps_of_a_recipe_have_status_and_sources():
     found = lumped.steps(SALT)
     assert found.loc["resistivity", "low"] < found.loc["resistivity", "mean"] < found.loc["resistivity", "high"]
-    assert set(found["status"]) <= {"measured", "published", "computed", "common practice", "from memory", "invented"}
+    assert set(found["status"]) <= {
+        "measured",
+        "published",
+        "from a label",
+        "computed",
+        "common practice",
+        "from memory",
+        "invented",
+    }
 
 
 def test_every_ingredient_is_a_row_that_sums_to_one():

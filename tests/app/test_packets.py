@@ -85,7 +85,7 @@ def test_whatever_is_typed_is_read_or_told(said):
 def test_an_own_ingredient_tells_what_its_packet_prints_and_what_was_assumed():
     told = packet_of(FLOUR).told
     rows = {row[0]: row for row in told["made_of"]}
-    assert rows["part-protein"][3] == "published"  # it stands on the packet
+    assert rows["part-protein"][3] == "from a label"
     assert rows["part-water"][3] == "from memory"  # it is what is left to a hundred
     assert "its packet" in told["sources"]["part-protein"]["note"]
     assert all(row[0] in told["sources"] for row in told["made_of"])

@@ -33,6 +33,20 @@ def test_a_drying_piece_is_told_in_words_first_then_as_a_table(capsys):
     assert re.search(r"lost \d\.\d \(\d\.\d to \d\.\d\) % of its water", out)
 
 
+@pytest.mark.parametrize(
+    ("words", "piece"),
+    [
+        ((), "A roll 12 mm thick and 10 cm long, lying open, in a room of 21 °C and 45 % humidity:"),
+        (("--shape", "rack", "--long", "20 cm"), "A slab 12 mm thick, 200 cm² large, on a rack, lying open"),
+        (("--shape", "ball", "--thick", "4 cm", "--cover", "bag"), "A ball 40 mm thick, in a bag"),
+    ],
+)
+def test_it_is_said_which_piece_dries(capsys, words, piece):
+    code, out, _ = said(capsys, "dry", SALT, *words)
+    assert code == 0
+    assert piece in out
+
+
 def test_json_of_a_drying_piece_is_si_with_intervals(capsys):
     found = told(capsys, "dry", SALT, "--shape", "ball", "--thick", "4 cm", "--humidity", "85", "--hours", "48")
     last = found["moments"][-1]

@@ -29,6 +29,18 @@ weighed_after_g = 400
 invented = true
 measured = {resistivity_ohm_m = 0.2, measured_by = "four-needles-ac"}
 """
+FLOUR = """\
+kind = "ingredient"
+schema = 1
+title = "mill flour"
+like = "plain-flour"
+fat_g = 1.1
+carbohydrate_g = 71.3
+protein_g = 10.2
+salt_g = 0.02
+allergens = ["wheat"]
+may_contain = ["milk", "peanuts", "wheat"]
+"""
 ROLL = """\
 kind = "sculpture"
 schema = 1
@@ -218,7 +230,26 @@ def test_the_card_and_the_labels_name_the_batch_that_was_said(lumped):
     assert json.loads(lumped("tags", "slipway dough", "--batch", "Friday", "--json"))["made_on"] == "8 May 2026"
 
 
-@pytest.mark.parametrize("words", [("dough",), ("shop", "--region", "europe"), ("measure",)], ids=" ".join)
+def test_traces_that_a_label_names_are_told_apart_from_what_is_contained(lumped, tmp_path):
+    (tmp_path / "flour.toml").write_text(FLOUR, "utf-8")
+    (tmp_path / "own.toml").write_text(RECIPE.replace("plain flour", "mill flour").replace("Our Salt", "salt"), "utf-8")
+    told = lumped("dough", "own.toml", "--label", "flour.toml")
+    assert "May contain, by the label of the packet: mill flour (milk, peanuts)." in told
+    assert "contains cereals containing gluten, wheat. Ask" in told
+    assert "by the label" not in lumped("dough", "slipway.toml", "--label", "salts.csv")
+
+
+def test_a_figure_typed_off_a_packet_is_called_so(lumped, tmp_path):
+    (tmp_path / "flour.toml").write_text(FLOUR, "utf-8")
+    (tmp_path / "own.toml").write_text(RECIPE.replace("plain flour", "mill flour").replace("Our Salt", "salt"), "utf-8")
+    found = json.loads(lumped("dough", "own.toml", "--label", "flour.toml", "--sources", "--json"))["by_status"]
+    assert any("mill flour" in each["what"] for each in found["from a label"])
+    assert not any("mill flour" in each["what"] for each in found["published"])
+    assert "From the label of a packet" in lumped("dough", "own.toml", "--label", "flour.toml", "--sources")
+    assert "from a label" in lumped("pantry", "mill flour", "--label", "flour.toml")
+
+
+@pytest.mark.parametrize("words", [("dough",), ("shop", "--region", "europe"), ("measure", "--in", "us")], ids=" ".join)
 def test_an_ingredient_that_the_notebook_has_from_a_packet_is_told_with_what_to_type(lumped, tmp_path, capsys, words):
     verb, *more = words
     typed = (verb, "slipway.toml", *more)

@@ -6,6 +6,7 @@ from tests.bowls import INSULATING, recipe_of
 
 from lumped.dough.kneading import kneading
 from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
+from lumped.errors import InputError
 from lumped.quantities import Value
 from lumped.reference import handbook
 from lumped.texts import say
@@ -107,3 +108,9 @@ def test_salt_moves_no_faster_than_in_water_and_a_salty_wall_never_conducts_bett
     found = creep(salty)
     assert np.all(found.diffusivity < 1.6e-9)  # in water at 25 °C: 1.61e-9, Nernst and Hartley
     assert np.median(found.resistivity / found.contrast) > np.median(1 / salty.chain.conductivity)
+
+
+@pytest.mark.parametrize("size", [{"thickness": 0.0, "area": 4e-4}, {"thickness": 3e-3, "area": -1.0}])
+def test_a_wall_without_size_is_refused_in_words(size):
+    with pytest.raises(InputError, match="Give a thickness above 0"):
+        Wall(**size)

@@ -70,7 +70,7 @@ def cited(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
     recipe = read_recipe(path, shop)
     done = kneading(recipe, shop, learnt([read_batch(each, shop) for each in batches], recipe, shop).calibration)
     groups: dict[str, list[tuple[str, str, str]]] = {each.value: [] for each in Status}
-    for status, row in (*_rows_of_ingredients(done, shop), *_curves(), *_open(done)):
+    for status, row in (*_rows_of_ingredients(done, shop), *_curves(), *_open(done, shop)):
         groups[status].append(row)
     book = handbook()
     return Cited(
@@ -110,11 +110,11 @@ def _curves() -> Iterator[tuple[str, tuple[str, str, str]]]:
         yield curve.provenance.status.value, (curve.name, "", source)
 
 
-def _open(done: "Kneading") -> Iterator[tuple[str, tuple[str, str, str]]]:
+def _open(done: "Kneading", shop: "Pantry") -> Iterator[tuple[str, tuple[str, str, str]]]:
     """What the recipe leaves open, with its interval."""
     from lumped.app.sources import opened
     from lumped.reference import handbook
 
-    for words, value in opened(done):
+    for words, value in opened(done, shop):
         source = ", ".join(handbook().citations(value.provenance)) or say("sources-none")
         yield value.provenance.status.value, (words, value.text(), source)

@@ -22,10 +22,12 @@ class Cooled:
 
     Parameters
     ----------
+    title : str
+        Of the recipe.
     clock : HandClock or None
         None for a dough that was never hot.
     words : tuple of str
-        The same in sentences.
+        The clock in sentences.
     """
 
     title: str
@@ -86,12 +88,13 @@ def cooled(
 
 
 def _cool_words(clock: "HandClock", room: float) -> tuple[str, ...]:
-    from lumped.dough.lasting.wording import short, time_text
+    from lumped.dough.lasting.wording import time_text
+    from lumped.quantities import short_text
     from lumped.texts import say
 
-    sizes = {"thick": short(1e3 * clock.thickness), "middle": time_text(clock.middle)}
+    sizes = {"thick": short_text(1e3 * clock.thickness), "middle": time_text(clock.middle)}
     if clock.form != "slab" and clock.mass is not None:
-        sizes["mass"] = short(1e3 * clock.mass)
+        sizes["mass"] = short_text(1e3 * clock.mass)
     return (
         say(f"cool-{clock.form}", **sizes), say("cool-face", face=time_text(clock.face)),
         say("cool-reckoned", beginning=_degrees(clock.beginning.mean), room=_degrees(room),
@@ -110,12 +113,14 @@ class InTime:
 
     Parameters
     ----------
+    title, form : str
+        Of the recipe; one of `Form`.
     thickness : Value or None
         How thick it may be; its low end is to be relied on. None for a dough that was never hot. [m]
     possible : bool
         Whether anybody can lay it out so thin.
     words : tuple of str
-        The same in sentences.
+        How to lay it out, in sentences.
     """
 
     title: str
@@ -156,6 +161,7 @@ def in_time(
         If there is no such time, form or room.
     """
     from lumped.dough.lasting.handing import hot_dough, thickest_within
+    from lumped.dough.lasting.wording import time_text
     from lumped.texts import say
     from lumped.workshop.hands import work_of
 
@@ -170,7 +176,7 @@ def in_time(
     making = work.active(mass, 1, pressed=form == "slab")
     left = 60.0 * minutes - making[: len(hot.safe)]
     found = thickest_within(hot, form, left, across=across, room=room)
-    words = (say("cool-making", within=f"{minutes:g}", making=_span(work.value(making))),)
+    words = (say("cool-making", within=f"{minutes:g}", making=time_text(work.value(making))),)
     possible = found.low >= _thinnest(form)
     return InTime(title=title, form=form, thickness=found, possible=possible,
                   words=(*words, *_in_time_words(found, form, mass, across, possible=possible)))  # fmt: skip
@@ -179,18 +185,18 @@ def in_time(
 def _in_time_words(found: "Value", form: str, mass: float, across: float, *, possible: bool) -> tuple[str, ...]:
     from math import pi, sqrt
 
-    from lumped.dough.lasting.wording import short
+    from lumped.quantities import short_text
     from lumped.texts import say
 
     if not possible:
-        return (say("cool-within-no", thinnest=short(1e3 * _thinnest(form))), say("cool-adult"))
-    sizes = {"sure": short(1e3 * found.low), "likely": short(1e3 * found.mean)}
+        return (say("cool-within-no", thinnest=short_text(1e3 * _thinnest(form))), say("cool-adult"))
+    sizes = {"sure": short_text(1e3 * found.low), "likely": short_text(1e3 * found.mean)}
     if form == "slab":
         area = mass / _DENSITY / found.low
-        return (say("cool-within-slab", **sizes, area=short(1e4 * area), side=short(1e2 * sqrt(area))),
+        return (say("cool-within-slab", **sizes, area=short_text(1e4 * area), side=short_text(1e2 * sqrt(area))),
                 say("cool-adult"))  # fmt: skip
     volume = pi / 6 * found.low**3 if form == "ball" else pi / 4 * across**2 * found.low
-    return (say(f"cool-within-{form}", **sizes, mass=short(1e3 * _DENSITY * volume)), say("cool-adult"))
+    return (say(f"cool-within-{form}", **sizes, mass=short_text(1e3 * _DENSITY * volume)), say("cool-adult"))
 
 
 def _thinnest(form: str) -> float:
@@ -198,9 +204,3 @@ def _thinnest(form: str) -> float:
     from lumped.reference import handbook
 
     return handbook().value("lasting", "laid-out", form).mean
-
-
-def _span(time: "Value") -> str:
-    from lumped.dough.lasting.wording import time_text
-
-    return time_text(time)

@@ -4,8 +4,6 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from lumped.errors import InputError
-
 if TYPE_CHECKING:
     from lumped.app.named import Named
     from lumped.dough import Dough
@@ -113,9 +111,8 @@ def wall_of(
     from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
     from lumped.verdict.walls import DRIER, Wall, judge_wall, lasts
 
-    if not (0 < thickness <= 1 and 0 < area <= 1):
-        raise InputError("wall-size", thickness=f"{1e3 * thickness:g}", area=f"{1e4 * area:g}")
-    shop, done, made = dough.shop, dough.kneading(), Wall(thickness=thickness, area=area)
+    made = Wall(thickness=thickness, area=area)
+    shop, done = dough.shop, dough.kneading()
     salty = kneading(usual_neighbour() if beside is None else read_recipe(beside, shop), shop)
     lasting = lasts(made, salt_creep(done, salty, shop=shop), salt_creep(done, salty, water=DRIER, shop=shop), lamp)
     return judge_wall(made, done.value(done.chain.resistivity, "Ω·m"), lamp, lasting)

@@ -36,10 +36,13 @@ class Dried:
         A lesson, a night, three days.
     rest : tuple of str
         Where it stops.
+    piece : str
+        Which piece it is, and where it lies.
     """
 
     outlook: "Outlook"
     hours: float
+    piece: str
     words: tuple[str, ...]
     rest: tuple[str, ...]
 
@@ -51,7 +54,7 @@ class Dried:
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
-        return {**self.outlook.as_dict(self.times), "words": [*self.words, *self.rest]}
+        return {**self.outlook.as_dict(self.times), "words": [self.piece, *self.words, *self.rest]}
 
 
 def dried(
@@ -85,12 +88,14 @@ def dried(
         If there is no such piece or time, or it can't be followed so long.
     """
     from lumped.dough.lasting.outlook import outlook
-    from lumped.dough.lasting.telling import MOMENTS, moment_words, rest_words
+    from lumped.dough.lasting.telling import MOMENTS, moment_words, piece_words, rest_words
+    from lumped.texts import say
 
     piece = _piece(shape, thickness, length, width)
     duration = 3600.0 * hours if hours <= 0 else max(3600.0 * hours, _MEMORABLE)
     found = outlook(dough.recipe, piece, where, duration=duration, shop=dough.shop, calibration=dough.calibration)
-    return Dried(outlook=found, hours=hours, rest=rest_words(found),
+    which = say("drying-of", piece=piece_words(found))
+    return Dried(outlook=found, hours=hours, piece=which[:1].upper() + which[1:], rest=rest_words(found),
                  words=tuple(moment_words(found, moment) for moment in MOMENTS))  # fmt: skip
 
 
@@ -166,15 +171,16 @@ def drying_rows(found: Dried) -> list[tuple[str, ...]]:
 
 
 def _short_time(seconds: float) -> str:
-    from lumped.dough.lasting.wording import short
+    from lumped.quantities import short_text
     from lumped.texts import say
 
     hours = seconds / 3600
     if hours == 0:
         return say("drying-fresh")
     if hours < 1:
-        return say("drying-minute", count=short(60 * hours))
-    return say("drying-day", count=short(hours / 24)) if hours >= _MANY else say("drying-hour", count=short(hours))
+        return say("drying-minute", count=short_text(60 * hours))
+    unit, count = ("day", hours / 24) if hours >= _MANY else ("hour", hours)
+    return say(f"drying-{unit}", count=short_text(count))
 
 
 def draw_drying(found: Dried, path: Path, *, theme: "ThemeName" = "light") -> None:

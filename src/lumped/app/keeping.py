@@ -58,7 +58,7 @@ def kept(dough: "Named", *, fridge: bool = False) -> Kept:
         Whether it lies in the fridge.
     """
     from lumped.dough.lasting.keeping import habit, keeping
-    from lumped.dough.lasting.wording import short
+    from lumped.quantities import short_text
     from lumped.reference import handbook
     from lumped.texts import say
 
@@ -69,7 +69,8 @@ def kept(dough: "Named", *, fridge: bool = False) -> Kept:
                  (("sorbate", "potassium-sorbate"), ("benzoate", "sodium-benzoate"))}  # fmt: skip
     temperature = handbook().value("lasting", "fridge", "warmest").mean if fridge else done.recipe.temperature
     found, days = keeping(activity, ph=ph, temperature=temperature, **preserved), habit(activity, fridge=fridge)
-    ends = {key: short(each / 86400) for key, each in (("days", days.mean), ("low", days.low), ("high", days.high))}
+    figures = {"days": days.mean, "low": days.low, "high": days.high}
+    ends = {key: short_text(each / 86400) for key, each in figures.items()}
     said = say(f"keep-habit-{'fridge' if fridge else 'room'}", **ends)
     return Kept(title=done.recipe.title, activity=activity, ph=ph, keeping=found, habit=days,
                 words=(*found.words[:-1], said, found.words[-1]))  # fmt: skip

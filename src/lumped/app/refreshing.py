@@ -55,7 +55,7 @@ def refreshed(before: float, now: float, dough: "Named | None" = None) -> Refres
         If the weights can't be.
     """
     from lumped.dough.lasting.refreshing import refresh
-    from lumped.dough.lasting.wording import short
+    from lumped.quantities import short_text
     from lumped.texts import say
 
     if dough is None:
@@ -68,7 +68,7 @@ def refreshed(before: float, now: float, dough: "Named | None" = None) -> Refres
     if found.water > 0:
         from lumped.dough.lasting.telling import times_text
 
-        words.insert(1, say("refresh-water-share", share=short(100 * (found.of_its_water or 0.0))))
+        words.insert(1, say("refresh-water-share", share=short_text(100 * (found.of_its_water or 0.0))))
         words.insert(2, say("refresh-now", times=times_text(worse)))
     return Refreshed(refresh=found, worse=worse, words=tuple(words))
 

@@ -83,7 +83,7 @@ def _print_dried(found: "Dried") -> None:
     from lumped.app.drying import drying_columns, drying_rows
 
     print_title(found.outlook.title)
-    for words in (*found.words, ""):
+    for words in (found.piece, *found.words, ""):
         print_line(words)
     print_table(drying_columns(), drying_rows(found), whole=(0,))
     print_notes(say("heading-rest"), found.rest)

@@ -73,13 +73,29 @@ def cautions_on(recipe: Recipe, mass: float, shop: Pantry) -> tuple[str, ...]:
     Returns
     -------
     tuple of str
-        Of `safety.cautions_on` what is on this dough and on making it; the law, traces and the table are told by
-        its care, and of dust only what an ingredient is marked with: a sheet has one page.
+        Of `safety.cautions_on` what is on this dough and on making it; the law and the table are told by its care.
+        Of traces only what a label of one's own names, of dust only what an ingredient is marked with: a sheet has
+        one page.
     """
     carried = {key for each in recipe.ingredients for key in shop[each].cautions}
     found = safety.cautions_on(recipe.masses, mass, shop, cooked=recipe.cooked, date=None, name=recipe.title)
-    left_out = {"may-contain"} | {"dust"} - carried
-    return tuple(each.brief for each in found if each.is_of_material and each.key not in left_out)
+    left_out = {"dust"} - carried
+    briefs = (
+        _label_traces(recipe, shop) if each.key == "may-contain" else each.brief
+        for each in found if each.is_of_material and each.key not in left_out
+    )  # fmt: skip
+    return tuple(filter(None, briefs))
+
+
+def _label_traces(recipe: Recipe, shop: Pantry) -> str:
+    """Say which traces the labels of one's own packets name; "" if none does."""
+    traces = safety.allergens_of(recipe.masses, shop).traces
+    named: dict[str, list[str]] = {}
+    for allergen, keys in traces.items():
+        for key in filter(lambda each: shop[each].is_own, keys):
+            named.setdefault(shop[key].name, []).append(allergen)
+    found = (say("safety-allergens-of", ingredient=name, allergens=", ".join(each)) for name, each in named.items())
+    return say("safety-brief-label-traces", allergens="; ".join(found)) if named else ""
 
 
 def first_words(dough: Dough) -> tuple[str, ...]:

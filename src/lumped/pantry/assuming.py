@@ -26,7 +26,7 @@ _PRINTED = {
     "sodium-chloride",
     *_SUGARS,
 }
-_LABEL = Provenance(status=Status.PUBLISHED, note="its packet")
+_LABEL = Provenance(status=Status.LABEL, note="its packet")
 _ASSUMED = Provenance(status=Status.FROM_MEMORY, note="not on its packet")
 
 

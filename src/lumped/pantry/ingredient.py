@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from lumped.quantities import Provenance, Value
+from lumped.quantities import Provenance, Status, Value
 
 __all__ = ["METHODS", "ROLES", "Ingredient"]
 
@@ -79,3 +79,8 @@ class Ingredient:
     names: Mapping[str, str] = field(default_factory=dict)
     origins: Mapping[str, Provenance] = field(default_factory=dict)
     assumed: tuple[str, ...] = ()
+
+    @property
+    def is_own(self) -> bool:
+        """Whether it is a person's own: its figures stand on a packet's label."""
+        return any(origin.status is Status.LABEL for origin in self.origins.values())

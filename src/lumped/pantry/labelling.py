@@ -23,7 +23,7 @@ _KJ_PER_GRAM = {  # the same Regulation, Annex XIV (from memory)
     "fat": 37, "carbohydrate": 17, "fibre": 8, "protein": 17, "polyols": 10, "alcohol": 29,
 }  # fmt: skip
 _SUGARS = ("sucrose", "glucose", "fructose", "maltose")
-_LABEL = Provenance(status=Status.PUBLISHED, note="its packet")
+_LABEL = Provenance(status=Status.LABEL, note="its packet")
 
 
 def labelled(label: Label, shop: Pantry | None = None) -> Ingredient:

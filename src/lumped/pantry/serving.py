@@ -22,7 +22,7 @@ _STANDS_FOR = {  # sugars are within carbohydrate, sodium is within salt
     "fat": "fat", "carbohydrate": "sucrose", "fibre": "fibre", "protein": "protein", "salt": "sodium-chloride",
     "polyols": "sorbitol", "alcohol": "ethanol",
 }  # fmt: skip
-_LABEL = Provenance(status=Status.PUBLISHED, note="its packet")
+_LABEL = Provenance(status=Status.LABEL, note="its packet")
 _ASSUMED = Provenance(status=Status.FROM_MEMORY, note="not on its packet")
 
 

@@ -7,8 +7,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.lasting.outlook import HOUR, Outlook
-from lumped.dough.lasting.telling import MOMENTS, moment_words, rest_words
-from lumped.dough.lasting.wording import plain_time, short
+from lumped.dough.lasting.telling import MOMENTS, moment_words, piece_words, rest_words
+from lumped.dough.lasting.wording import plain_time
 from lumped.picture.charts import (
     LETTERS,
     WIDTH,
@@ -121,11 +121,7 @@ def drying_svgs(
 
 
 def _title(found: Outlook) -> str:
-    thick = short(1e3 * float(np.max(found.piece.thickness)))
-    where = {"room": f"{found.where.temperature - 273.15:.0f}", "humidity": f"{100 * found.where.humidity:.0f}"}
-    piece = say(f"drying-picture-{found.piece.shape}", thick=thick)
-    cover = say(f"drying-{found.where.cover}")
-    return say("drying-picture-title", title=found.title, piece=piece, cover=cover, **where)
+    return say("drying-picture-title", title=found.title, piece=piece_words(found))
 
 
 def _strip(key: str, found: Outlook, x: Scale, bottom: float) -> _Strip:

@@ -12,6 +12,7 @@ class Status(Enum):
 
     MEASURED = "measured"
     PUBLISHED = "published"
+    LABEL = "from a label"
     COMPUTED = "computed"
     COMMON_PRACTICE = "common practice"
     FROM_MEMORY = "from memory"

@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 from lumped.circuit.lamp import lamp
 from lumped.dough.lasting.salt_creep import SaltCreep
 from lumped.dough.lasting.wording import NEVER, millimetres_text, time_text
+from lumped.errors import InputError
 from lumped.quantities import Value, believed, drawn, short_text
 from lumped.reference import handbook
 from lumped.texts import say
@@ -40,6 +41,11 @@ class Wall:
     area : float
         Where the lumps touch it. [m²]
 
+    Raises
+    ------
+    InputError
+        If there is no such wall.
+
     Examples
     --------
     >>> round(Wall(thickness=3e-3, area=4e-4).resistance(118.0))
@@ -48,6 +54,10 @@ class Wall:
 
     thickness: float
     area: float
+
+    def __post_init__(self) -> None:
+        if not (0 < self.thickness <= 1 and 0 < self.area <= 1):
+            raise InputError("wall-size", thickness=f"{1e3 * self.thickness:g}", area=f"{1e4 * self.area:g}")
 
     def resistance(self, resistivity: Any) -> Any:
         """Resistance of the wall, the field at its edges left out, for a resistivity in Ω·m. [Ω]"""

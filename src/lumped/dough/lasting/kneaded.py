@@ -17,10 +17,10 @@ from lumped.dough.kneading import followed, lost_share
 from lumped.dough.lasting.heat import WarmDough, warm_dough
 from lumped.dough.lasting.isotherm import Isotherm, Uptake, brine_uptake, flour_uptake, isotherm_of
 from lumped.dough.lasting.moist import Law, MoistDough, falling_diffusivity
-from lumped.dough.lasting.wording import short
 from lumped.dough.recipe import Recipe
 from lumped.errors import InputError
 from lumped.pantry import Pantry, pantry
+from lumped.quantities import short_text
 from lumped.reference import handbook
 
 __all__ = ["isotherm_from", "moist_from", "warm_from"]
@@ -89,7 +89,7 @@ def moist_from(
     fresh, law = _followed_drier(recipe, given, shop)
     least, most = float(np.min(_content(fresh))), float(np.max(_content(fresh)))
     if not _DRIEST < least <= most < _WETTEST:
-        raise InputError("lasting-no-dough", water=short(100 * (least if least <= _DRIEST else most)))
+        raise InputError("lasting-no-dough", water=short_text(100 * (least if least <= _DRIEST else most)))
     return MoistDough(
         density=fresh.density, content=_content(fresh),
         isotherm=isotherm_from(fresh, flour=flour, most=float(_LEVELS[-1]) * most),

@@ -1,19 +1,33 @@
 """What a drying piece does, in words: in a lesson, overnight, after three days, and where it stops."""
 
+import numpy as np
+
 from lumped.dough.lasting.outlook import HOUR, Outlook
-from lumped.dough.lasting.wording import millimetres_text, percent_text, short
+from lumped.dough.lasting.wording import millimetres_text, percent_text
 from lumped.dough.material import CONDUCTS_BELOW
-from lumped.quantities import Value
+from lumped.quantities import Value, short_text
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["MOMENTS", "moment_words", "rest_words", "times_text"]
+__all__ = ["MOMENTS", "moment_words", "piece_words", "rest_words", "times_text"]
 
 MOMENTS = {"lesson": 0.75 * HOUR, "night": 16 * HOUR, "days": 72 * HOUR}
 _HARDLY = 0.005  # share of its water; nobody sees that
 _SAME, _LOST = 1.1, 100.0  # how many times as resistive
 _SKIN = 1e-4  # m; thinner is not felt
 _BALANCE = 0.02  # share of its water
+
+
+def piece_words(found: Outlook) -> str:
+    """Say which piece it is and where it lies: shape, thickness, length or area, cover, room."""
+    piece, where = found.piece, found.where
+    sizes = {"thick": short_text(1e3 * float(np.max(piece.thickness)), 3)}
+    extent = float(np.max(piece.extent))
+    sizes |= {"long": short_text(1e2 * extent, 3)} if piece.shape == "roll" else {"area": short_text(1e4 * extent, 3)}
+    return say(
+        "drying-piece", piece=say(f"drying-picture-{piece.shape}", **sizes), cover=say(f"drying-{where.cover}"),
+        room=f"{where.temperature - 273.15:.0f}", humidity=f"{100 * where.humidity:.0f}",
+    )  # fmt: skip
 
 
 def moment_words(found: Outlook, moment: str) -> str:
@@ -55,7 +69,7 @@ def _carries(found: Outlook, time: float) -> str:
 
 def times_text(factor: Value) -> str:
     """Write how many times something is with its interval; beyond a thousand nobody tells apart."""
-    mean, low, high = (short(min(each, 1000.0)) for each in (factor.mean, factor.low, factor.high))
+    mean, low, high = (short_text(min(each, 1000.0)) for each in (factor.mean, factor.low, factor.high))
     if factor.mean > 1000:
         return say("lasting-more-than", count=mean)
     return f"{mean} ({low} to {say('lasting-more-than', count=high) if factor.high > 1000 else high})"

@@ -1,9 +1,9 @@
 """How a clock's figures are said: minutes, hours or days, few digits, the interval behind."""
 
-from lumped.quantities import Value, significant
+from lumped.quantities import Value, short_text
 from lumped.texts import say
 
-__all__ = ["grams_text", "millimetres_text", "percent_text", "plain_time", "resistivity_text", "short", "time_text"]
+__all__ = ["grams_text", "millimetres_text", "percent_text", "plain_time", "resistivity_text", "time_text"]
 
 _UNITS = (("minutes", 60.0, 5400.0), ("hours", 3600.0, 2 * 86400.0), ("days", 86400.0, float("inf")))
 _FAR = 30.0  # times; beyond it the ends of an interval have units of their own
@@ -11,17 +11,6 @@ _MILLION = 1e6  # Ω·m
 _THIN = 5e-5  # m
 _SMALL = 10.0  # per cent, below which a tenth is shown
 NEVER = 30 * 86400.0  # s; what takes longer is not told apart
-
-
-def short(number: float) -> str:
-    """Write a number with two digits at most behind its first.
-
-    Examples
-    --------
-    >>> short(0.0), short(3.14159), short(127.4), short(0.034)
-    ('0', '3.1', '130', '0.034')
-    """
-    return f"{significant(float(number), 2):,.10g}"
 
 
 def time_text(time: Value) -> str:
@@ -48,7 +37,7 @@ def time_text(time: Value) -> str:
     if time.high >= NEVER or time.high > _FAR * time.mean or _FAR * time.low < time.mean:
         low, high = plain_time(time.low), plain_time(time.high)
     else:
-        low, high = (short(each / _unit(time.mean)[1]) for each in (time.low, time.high))
+        low, high = (short_text(each / _unit(time.mean)[1]) for each in (time.low, time.high))
     return say("lasting-span", mean=plain_time(time.mean), low=low, high=high)
 
 
@@ -63,7 +52,7 @@ def plain_time(seconds: float) -> str:
     if seconds >= NEVER:
         return say("lasting-long")
     unit, factor = _unit(seconds)
-    shown = short(seconds / factor)
+    shown = short_text(seconds / factor)
     return say(f"lasting-{unit}", mean=shown, count="one" if shown == "1" else "other")
 
 
@@ -129,6 +118,6 @@ def resistivity_text(resistivity: Value) -> str:
     >>> resistivity_text(Value(mean=0.2, low=0.1, high=2e9, unit="Ω·m", spread="lognormal"))
     '0.2 (0.1 to more than a million)'
     """
-    shown = [short(each) if each < _MILLION else say("lasting-million")
+    shown = [short_text(each) if each < _MILLION else say("lasting-million")
              for each in (resistivity.mean, resistivity.low, resistivity.high)]  # fmt: skip
     return f"{shown[0]} ({shown[1]} to {shown[2]})"

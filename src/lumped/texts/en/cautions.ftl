@@ -72,6 +72,7 @@ safety-caution-packet = Read and heed what the packet of { $names } warns of.
 safety-brief-eaten = “{ $dough }” is { $share } % salt and not food: published lethal doses begin at about { $child } g of it for a child of { $child_mass } kg, and lie near { $dog_lethal } g for a dog of { $dog_mass } kg. Keep it from small children and pets; if some was eaten, ask a poison centre, a doctor or a vet at once.
 safety-brief-allergens = “{ $dough }” contains { $allergens }. Ask before sharing: hands and dust carry it to the whole table.
 safety-brief-no-allergens = None of the ingredients of “{ $dough }” is a listed allergen. Look for traces on each packet; one table with wheat flour is enough.
+safety-brief-label-traces = May contain, by the label of the packet: { $allergens }.
 safety-brief-may-contain = Traces are possible: { $traces }. Read the packets.
 safety-brief-hot = An adult cooks, and hands dough out only when it is cool: hot dough sticks and burns.
 safety-brief-salt-skin = Salt stings: not on broken skin or eczema, not near eyes. Wash hands after.

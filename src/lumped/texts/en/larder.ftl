@@ -46,6 +46,7 @@ sources-title = { $title }: what its figures stand on
 sources-measured = Measured
 sources-published = Published
 sources-computed = Computed
+sources-from-a-label = From the label of a packet
 sources-common-practice = Common practice
 sources-from-memory = From memory
 sources-invented = Invented

@@ -151,11 +151,13 @@ column-why = because of
 heading-rest = Where it stops
 
 # The drying picture
-drying-picture-title = { $title }: { $piece }, { $cover }, in a room of { $room } °C and { $humidity } % humidity
-drying-picture-roll = a roll of { $thick } mm
-drying-picture-slab = a slab of { $thick } mm
-drying-picture-slab-both-sides = a slab of { $thick } mm on a rack
-drying-picture-ball = a ball of { $thick } mm
+drying-picture-title = { $title }: { $piece }
+drying-of = { $piece }:
+drying-piece = { $piece }, { $cover }, in a room of { $room } °C and { $humidity } % humidity
+drying-picture-roll = a roll { $thick } mm thick and { $long } cm long
+drying-picture-slab = a slab { $thick } mm thick, { $area } cm² large
+drying-picture-slab-both-sides = a slab { $thick } mm thick, { $area } cm² large, on a rack
+drying-picture-ball = a ball { $thick } mm thick
 drying-open = lying open
 drying-bag = in a bag
 drying-box = in a box

@@ -27,6 +27,7 @@ web-source-feel = Nobody has a model of texture: the trade's window of water to 
 web-status-measured = Measured: somebody read it off an instrument.
 web-status-published = Published: it stands in a source that is named here.
 web-status-computed = Computed from figures that are named here.
+web-status-from-a-label = From a label: it was typed off a packet.
 web-status-common-practice = Common practice: what people who make dough say; nobody printed a measurement.
 web-status-from-memory = From memory: the weakest figure in it has no printed source, so its interval is wide. A measurement would beat it.
 web-status-invented = Invented, for the story.
