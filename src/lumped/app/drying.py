@@ -54,7 +54,7 @@ class Dried:
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
-        return {**self.outlook.as_dict(self.times), "words": [self.piece, *self.words, *self.rest]}
+        return {**self.outlook.as_dict(self.times), "which": self.piece, "words": [*self.words, *self.rest]}
 
 
 def dried(
