@@ -46,6 +46,19 @@ def test_a_card_as_json_has_its_mark_its_code_and_its_language(capsys):
     assert 'title="Ropewalk salt dough"' in found["code"]
 
 
+@pytest.mark.parametrize("width", [40, 80])
+def test_a_card_without_blanks_between_its_words_is_folded_and_not_cut(capsys, monkeypatch, width):
+    assert main(["card", SALT, "--language", "ja", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    monkeypatch.setenv("COLUMNS", str(width))
+    assert main(["card", SALT, "--language", "ja"]) == 0
+    out = capsys.readouterr().out
+    assert "…" not in out
+    whole = "".join(out.split())
+    assert all("".join(each.split()) in whole for each in (*told["steps"], *told["careful"]))
+    assert not [line for line in out.splitlines() if line.strip().startswith(("。", "、", "）"))]
+
+
 def test_a_card_names_the_batch_that_it_learnt_from(capsys, batch):
     assert main(["card", SALT, "--batch", batch]) == 0
     out = " ".join(capsys.readouterr().out.split())

@@ -57,6 +57,13 @@ def test_a_card_mixes_no_languages(code, name):
         assert [one for one, two in zip(ours, theirs, strict=True) if one and one == two] == [], key
 
 
+@pytest.mark.parametrize("code", OTHERS)
+def test_the_sources_on_a_card_are_described_in_its_language(code):
+    foot = " ".join(card(RECIPES / "ropewalk-salt.toml", on=date(2026, 5, 8), language=code).shown["foot"])
+    assert "USDA SR" in foot
+    assert not re.findall(r"conductivity|standards|properties", foot)
+
+
 @pytest.mark.parametrize("code", LANGUAGES)
 def test_a_card_says_when_its_trial_is_weak_and_only_then(code, tmp_path):
     text = (RECIPES / "ropewalk-salt.toml").read_text("utf-8")

@@ -16,7 +16,7 @@ from lumped.app.card_words import (
     unread,
 )
 from lumped.reference import handbook
-from lumped.texts import has, say
+from lumped.texts import has, language, say
 
 if TYPE_CHECKING:
     from lumped.dough import Recipe
@@ -165,6 +165,6 @@ def foot(facts: Facts) -> Iterator[str]:
         else:
             yield say("card-foot-batch-undated", batch=last.title)
     yield say("card-foot-computed", version=__version__, date=day_text(facts.on))
-    if sources := handbook().citations(facts.dough.resistivity.provenance):
+    if sources := handbook().citations(facts.dough.resistivity.provenance, language()):
         yield say("card-foot-sources", sources=" · ".join(sources))
     yield from unread()

@@ -12,12 +12,15 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
+from lumped.cli.folding import folded
+
 __all__ = [
     "console", "plain", "print_error", "print_json", "print_line", "print_notes", "print_table", "print_title",
     "print_toml", "progress", "visible",
 ]  # fmt: skip
 
 _WIDEST = 110
+_BULLET = 4  # columns before a note
 _ROOM = 72  # columns; on a narrower terminal all of a table's columns give way alike
 _STEERING = {"Cc", "Cf", "Cs", "Zl", "Zp"}  # controls, invisible marks and turns of direction, half letters, line ends
 _JOINERS = "\u200c\u200d"  # some scripts and pictures need them
@@ -44,6 +47,11 @@ def plain(text: str, style: str = "") -> Text:
     return Text(visible(text), style=style)
 
 
+def _fitting(text: str, width: int) -> Text:
+    """Give a text whose wide letters are folded into lines of so many columns; other texts the console wraps."""
+    return Text("\n").join(plain(line) for line in folded(text, width).split("\n"))
+
+
 def console(*, errors: bool = False) -> Console:
     """Give the console, no wider than reads well."""
     made = Console(stderr=errors, highlight=False, soft_wrap=False)
@@ -58,7 +66,8 @@ def print_error(sentence: str) -> None:
 
 def print_line(sentence: str) -> None:
     """Print a sentence."""
-    console().print(plain(sentence))
+    out = console()
+    out.print(_fitting(sentence, out.width))
 
 
 def print_title(title: str) -> None:
@@ -108,8 +117,10 @@ def print_notes(heading: str, notes: Sequence[str]) -> None:
     out = console()
     out.print(plain(heading, style="bold"))
     bullets = Table.grid(padding=(0, 1, 0, 0))
+    bullets.add_column()
+    bullets.add_column(overflow="fold")
     for note in notes:
-        bullets.add_row(Text("  •"), plain(note))
+        bullets.add_row(Text("  •"), _fitting(note, out.width - _BULLET))
     out.print(Padding(bullets, (0, 0, 1, 0)))
 
 

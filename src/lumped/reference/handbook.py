@@ -108,8 +108,8 @@ class Handbook:
             raise HandbookError("handbook-no-curve", key=key, near=_near(key, self.curves))
         return self.curves[key]
 
-    def citations(self, provenance: Provenance) -> tuple[str, ...]:
-        """Name in short the sources of a number; "" if it has none.
+    def citations(self, provenance: Provenance, language: str = "en") -> tuple[str, ...]:
+        """Name in short the sources of a number, in a language.
 
         Examples
         --------
@@ -117,7 +117,7 @@ class Handbook:
         >>> book.citations(book.value("ingredients", "table-salt", "g_per_cup").provenance)
         ('USDA SR',)
         """
-        return tuple(self.sources[key].short for key in provenance.sources if key in self.sources)
+        return tuple(self.sources[key].short_in(language) for key in provenance.sources if key in self.sources)
 
     def _table(self, table: str) -> Mapping[str, Entry]:
         if table not in self.tables:

@@ -24,6 +24,8 @@ class Source:
         Full title, with edition or number.
     short : str
         What cards and reports print.
+    short_fr, short_es, short_ja : str
+        The same in other languages, where it says more than names.
     authors, year, publisher, doi : str
         As far as known.
     """
@@ -31,10 +33,24 @@ class Source:
     key: str
     title: str
     short: str
+    short_fr: str = ""
+    short_es: str = ""
+    short_ja: str = ""
     authors: str = ""
     year: str = ""
     publisher: str = ""
     doi: str = ""
+
+    def short_in(self, language: str) -> str:
+        """Name it in short in a language.
+
+        Examples
+        --------
+        >>> ions = Source(key="a", title="Tables of ions", short="N. Other, ions", short_es="N. Other, iones")
+        >>> ions.short_in("es"), ions.short_in("fr")
+        ('N. Other, iones', 'N. Other, ions')
+        """
+        return {"fr": self.short_fr, "es": self.short_es, "ja": self.short_ja}.get(language) or self.short
 
     def text(self) -> str:
         """Write the source as a reference list does.
