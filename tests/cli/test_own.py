@@ -89,6 +89,22 @@ def test_a_table_is_saved_as_ingredients(lumped):
     assert [(each["title"], each["number"]) for each in again["revisions"]] == [("our salt", 1), ("my salt", 1)]
 
 
+def test_several_files_are_saved_what_others_name_first(lumped):
+    told = lumped("notebook", "save", "friday.toml", "slipway.toml", "salts.csv")
+    assert told.index("2 ingredients are saved") < told.index("Saved: “Slipway dough”") < told.index("Saved: “Friday”")
+    again = json.loads(lumped("notebook", "save", "slipway.toml", "salts.csv", "--json"))["revisions"]
+    assert [each["title"] for each in again] == ["our salt", "my salt", "Slipway dough"]
+    assert "are for one document, and here are 2 files" in lumped(
+        "notebook", "save", "--new", "slipway.toml", "friday.toml", ends=1
+    )
+
+
+def test_one_of_several_files_that_can_not_be_read_begins_no_notebook(lumped, tmp_path):
+    (tmp_path / "odd.toml").write_text('kind = "parcel"', "utf-8")
+    assert "should say at its top what it is" in lumped("notebook", "save", "slipway.toml", "odd.toml", ends=1)
+    assert not (tmp_path / "notebook.sqlite").exists()
+
+
 def test_a_table_has_many_titles_and_goes_on_with_no_one_document(lumped, tmp_path):
     assert "each has a title of its own" in lumped("notebook", "save", "salts.csv", "--new", ends=1)
     assert "no file “nope.csv”" in lumped("notebook", "save", "nope.csv", ends=1)

@@ -10,8 +10,12 @@ import tomli_w
 
 from lumped.app.given import Given, plain_name, references
 from lumped.documents import document_in, read_document, text_of
+from lumped.errors import InputError
 
-__all__ = ["body_of", "given_of", "kind_of", "kind_said", "label_files"]
+__all__ = ["KINDS", "body_of", "given_of", "kind_of", "kind_said", "label_files"]
+
+KINDS = ("ingredient", "recipe", "batch", "sculpture")
+"""What a file may be; each may name those before it."""
 
 
 def given_of(path: Path) -> Given:
@@ -40,13 +44,12 @@ def kind_of(path: Path) -> str:
     Raises
     ------
     InputError
-        If it can't be read; one that is none of them is refused as the sculpture that it fails to be.
+        If it can't be read, or is none of them.
     """
-    try:
-        kind = kind_said(path.read_text("utf-8-sig"))
-    except (OSError, ValueError):
-        kind = "sculpture"
-    return str(read_document(path, kind)["kind"])
+    said = document_in(text_of(path), str(path)).get("kind", "nothing")
+    if said not in KINDS:
+        raise InputError("document-no-kind", file=str(path), found=str(said))
+    return str(read_document(path, str(said))["kind"])
 
 
 def kind_said(text: str) -> str:
@@ -54,7 +57,7 @@ def kind_said(text: str) -> str:
     kind = ""
     with suppress(ValueError, RecursionError):
         kind = str(tomllib.loads(text).get("kind"))
-    return kind if kind in ("recipe", "batch", "ingredient") else "sculpture"
+    return kind if kind in KINDS else "sculpture"
 
 
 def body_of(text: str, name: str = "") -> dict[str, Any]:

@@ -9,6 +9,7 @@ document-unreadable = { $file } can't be read: { $problem }. Look at its name an
 document-not-toml = “{ $file }” is not TOML: { $problem }. Look at that line; text needs quotation marks, and each [[table]] its two brackets.
 document-number-too-long = a number has too many digits
 document-too-deep = “{ $file }” nests more than { $limit } levels deep, more than Lumped reads. Is it the right file?
+document-no-kind = “{ $file }” should say at its top what it is: kind = "recipe", "sculpture", "batch" or "ingredient". It says { $found }. Is it the right file?
 document-other-kind = “{ $file }” should say kind = "{ $kind }" at its top, but says { $found }. Is it the right file?
 document-key = { $file }: { $key } is { $value }. { $remedy }
 document-whole = { $file }: { $remedy }

@@ -1,6 +1,7 @@
 # What is a person's own: batches that teach, ingredients from a packet.
 
 own-table-many = { $file } is a table of ingredients, and each has a title of its own. Save it without --new, --as and --derived-from.
+own-files-many = --new, --as and --derived-from are for one document, and here are { $count } files. Save that one by itself.
 own-table-saved =
     { $count ->
         [one] One ingredient is saved in { $place }
