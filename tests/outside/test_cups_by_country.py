@@ -7,7 +7,7 @@ Sources: the gō as a tenth of a shō of 2401/1331 L (Japanese law of weights an
 
 import pytest
 
-from lumped.app.measuring import kitchen_table, weighed_amount
+from lumped.app.weighing import kitchen_table, weighed_amount
 
 HELD = {(row["kitchen"], row["measure"]): 1e6 * row["volume_m3"] for row in kitchen_table()}
 

@@ -81,8 +81,8 @@ def test_a_range_is_not_added_to_another_amount():
         ("1 cup - 2 g", r"is no amount"),
         ("9" * 400 + " g", r"“9{20}…” is no amount"),
         ("5", r"“5” has no unit. Say what is counted, such as “5 g”"),
-        ("10 s", r"“10 s” is given in s, which neither weighs nor holds anything"),
-        ("3 cm", r"“3 cm” is given in cm, which neither weighs nor holds anything"),
+        ("10 s", r"“10 s” is given in s, which no kitchen scale, cup or spoon shows"),
+        ("3 cm", r"“3 cm” is given in cm, which no kitchen scale, cup or spoon shows"),
         ("20 °C", r"given in °C, which"),
         ("5 %", r"given in %, which"),
         ("0 g", r"“0 g” is nothing at all"),
@@ -98,7 +98,17 @@ def test_a_range_is_not_added_to_another_amount():
         ("60 g as needed", r"does not say how much it may be"),
         ("1 cup sifted, scooped", r"filled in two ways, scooped and sifted"),
         ("5 g heaped", r"is a weight, so it does not matter whether it is heaped"),
-        ("1 gō", r"no such measure among US customary measures"),
+        (
+            "1 gō",
+            r"among US customary measures. It is one of the Japanese measures and holds 180 mL. Name those \(measures = "
+            r'"japanese" in a recipe, --in japanese for a command\), or give the amount in mL or grams',
+        ),
+        ("1 go", r"one of the Japanese measures"),
+        ("2 dessertspoons", r"It is one of the imperial measures and holds 10 mL"),
+        ("6 m³", r"is given in m³, which no kitchen scale, cup or spoon shows"),
+        ("6 m", r"is given in m, which no kitchen"),
+        ("2 cupz", r"“cupz” is no unit that Lumped knows. Did you mean cup"),
+        ("3 teaspons", r"“teaspons” is no unit that Lumped knows. Did you mean teaspoons"),
     ],
 )
 def test_what_is_no_amount_is_refused_in_plain_words(text, sentence):

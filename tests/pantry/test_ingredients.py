@@ -7,6 +7,7 @@ import pytest
 
 from lumped.chemistry.compounds import compound
 from lumped.dough.safety import cautions_of
+from lumped.errors import RecipeError
 from lumped.pantry import pantry
 from lumped.pantry.ingredient import METHODS, ROLES
 from lumped.pantry.measures import weight_of
@@ -183,3 +184,33 @@ def test_a_cup_whose_filling_the_table_leaves_open_is_worth_what_the_filling_is(
             assert known.provenance.status is weight_of("cup", each, "us", method).provenance.status
             assert known.provenance.status is Status.FROM_MEMORY
             assert known.provenance.sources == ("usda-sr",)
+
+
+MISSPELT = {
+    "flor": "plain-flour", "plane flour": "plain-flour", "rice flower": "rice-flour",
+    "tabel salt": "table-salt", "tabel": "table-salt", "suger": "granulated-sugar", "hony": "honey",
+    "cream of tarter": "cream-of-tartar", "creme of tartar": "cream-of-tartar", "cornstarsh": "cornstarch",
+    "corn starch": "cornstarch", "kornstarch": "cornstarch", "viniger": "white-vinegar", "lemmon juice": "lemon-juice",
+    "glicerine": "glycerine", "vegtable oil": "vegetable-oil", "bakeing soda": "baking-soda",
+    "xantan gum": "xanthan-gum", "psylium husk": "psyllium-husk", "citrik acid": "citric-acid",
+    "distiled water": "distilled-water", "oliv oil": "olive-oil", "potato strach": "potato-starch",
+    "molases": "molasses", "epsom": "epsom-salt", "chickpea flor": "chickpea-flour", "farine de ble": "plain-flour",
+    "aluum": "alum",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("word", "meant"), MISSPELT.items())
+def test_a_word_with_a_slip_in_it_is_answered_with_what_was_meant(word, meant):
+    assert meant in PANTRY.near(word)
+
+
+@pytest.mark.parametrize(
+    "word",
+    ["moonlight", "xyz", "stardust", "gravel", "cement", "glitter", "chair", "paint", "concrete", "paper", "glue",
+     "school", "monday", "plastic", "clay", "sand", "sawdust", "wool", "ink", "bacon", "cheese", "tomato", "banana",
+     "chocolate", "carrot", "dog", "q", "teaspoon", "", "sealing wax", "blue tack"],
+)  # fmt: skip
+def test_another_word_is_answered_with_no_name_at_all(word):
+    assert PANTRY.near(word) == []
+    with pytest.raises(RecipeError, match=r"No name here looks like it: all of them stand in the pantry\.$"):
+        PANTRY.find(word)

@@ -26,6 +26,9 @@ FLOUR, SALT, WATER, OIL = (SHOP[key] for key in ("plain-flour", "table-salt", "t
         (1.5, "table-salt", "us", "¼ tsp"),
         (0.4, "table-salt", "us", "1 pinch"),
         (4.5, "table-salt", "us", "¾ tsp"),
+        (0.75, "table-salt", "us", "⅛ tsp"),
+        (3.8, "table-salt", "us", "¾ tsp"),
+        (12.9, "table-salt", "us", "2¼ tsp"),
         (1500, "plain-flour", "us", "12 cups"),
         (24.35, "table-salt", "australian", "1 tbsp"),
         (125, "plain-flour", "scale", "125 g"),
@@ -57,6 +60,15 @@ def test_measures_are_those_of_the_drawer_few_and_near(mass, system, key):
     assert found.mass.low < found.mass.mean < found.mass.high
     assert found.shift == pytest.approx(found.mass.mean / mass - 1)
     assert abs(found.shift) < 0.12  # half of the smallest step: an eighth or a quarter of a spoon of 2 g and more
+
+
+@settings(max_examples=150, deadline=None)
+@given(st.floats(1e-4, 0.5), st.sampled_from(kitchens()), st.sampled_from(["plain-flour", "table-salt", "citric-acid"]))
+def test_an_eighth_of_a_spoon_is_only_ever_one_scoop(mass, system, key):
+    """Drawers hold ⅛, ¼, ½ and 1 tsp: ⅝ or 2⅛ tsp is what nobody fills."""
+    for way in ways_to_measure(mass, SHOP[key], system):
+        parts = [amount for _, amount in way.terms if amount.denominator == 8]
+        assert not parts or (parts == [Fraction(1, 8)] and len(way.terms) == 1)
 
 
 def test_no_further_scoop_is_asked_for_unless_it_brings_the_mass_nearer():

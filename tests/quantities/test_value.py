@@ -68,6 +68,21 @@ def test_what_is_no_length_is_refused(text: str):
         parse_quantity(text, "length")
 
 
+@pytest.mark.parametrize(
+    ("kind", "example", "units"),
+    [("length", "6 cm", "mm, cm, m, in"), ("mass", "250 g", "g, kg, mg"), ("volume", "250 mL", "mL, L"),
+     ("temperature", "20 °C", "°C, °F"), ("time", "20 min", "s, min, h, d")],
+)  # fmt: skip
+def test_what_is_no_amount_is_answered_with_units_of_a_kitchen(kind: str, example: str, units: str):
+    with pytest.raises(InputError, match=f"such as “{example}”"):
+        parse_quantity("6", kind)
+    with pytest.raises(InputError, match=f"Write it in one of: {units}\\.$"):
+        parse_quantity("6 furlongs", kind)
+    for each in units.split(", "):
+        assert parse_quantity(f"6 {each}", kind) > 0
+    assert parse_quantity(example, kind) > 0
+
+
 @given(st.floats(1e-4, 1e6))
 def test_rounded_text_stays_within_half_a_unit_of_its_last_digit_and_shows_at_most_three(number: float):
     text = rounded_text(number).replace(",", "")

@@ -215,7 +215,7 @@ def _quantity(quantity: str) -> str:
 
 def _weights(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, str, str]]:
     """US measures by the way of filling them."""
-    from lumped.app.measuring import grams
+    from lumped.app.weighing import grams
 
     rows = _rows_of(each)
     for measure, own in each.weights.items():

@@ -1,75 +1,24 @@
-"""Weights and measures: what a measure weighs, a weight in cups and spoons, a recipe rounded to a kitchen."""
+"""A whole recipe rounded to the measures of a kitchen, so that its dough moves least."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from lumped.app.weighing import find_kitchen, grams, measured_told
 from lumped.errors import InputError
 from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.dough.recipe import Recipe
     from lumped.pantry import Pantry
-    from lumped.pantry.choosing import Measured
     from lumped.pantry.rounding import Rounded, Shift
     from lumped.quantities import Value
 
-__all__ = ["Kept", "Weighed", "find_kitchen", "kitchen_table", "measured_recipe", "weighed_amount", "write_kept"]
+__all__ = ["Kept", "measured_recipe", "write_kept"]
 
 _WEIGHTS = {"resistivity": 1.0, "hydration": 2.0, "water_activity": 3.0, "ph": 0.3}  # as a swap weighs them: chosen
 _SHOWN = {"resistivity": "Ω·m", "hydration": "%", "water_activity": "", "ph": ""}
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Weighed:
-    """An amount of an ingredient, weighed, and in the measures of kitchens.
-
-    Parameters
-    ----------
-    text, ingredient, name : str
-        The amount's words; key and name of the ingredient.
-    mass : Value
-        What it weighs. [kg]
-    method, usual : str or None, str
-        How the measure is filled, if that was said, and what is taken otherwise.
-    by_weight : bool
-        Whether the amount is a weight.
-    ways : mapping of str to Measured
-        The same mass in the measures of each kitchen asked for; empty where nobody knows what a measure of it weighs.
-    """
-
-    text: str
-    ingredient: str
-    name: str
-    mass: "Value"
-    method: str | None
-    usual: str
-    by_weight: bool
-    ways: "Mapping[str, Measured]"
-
-    @property
-    def words(self) -> tuple[str, ...]:
-        """What it weighs, how it is filled, and what that is worth."""
-        from lumped.reference import handbook
-
-        status, sources = self.mass.provenance.status.value, handbook().citations(self.mass.provenance)
-        said = [say("measuring-weighs", text=self.text, ingredient=self.name, mass=grams(self.mass))]
-        if not self.by_weight:
-            key = "measuring-method" if self.method or self.usual != "spooned" else "measuring-method-unsaid"
-            said.append(say(key, method=self.method or self.usual))
-        key = "measuring-status-sources" if sources else "measuring-status"
-        said.append(say(key, status=status, **({"sources": "; ".join(sources)} if sources else {})))
-        if not self.ways:
-            said.append(say("measuring-nowhere"))
-        return tuple(said)
-
-    def as_dict(self) -> dict[str, Any]:
-        """Give it as JSON shows it, in SI."""
-        return {
-            "kind": "weighed", "schema": 1, "text": self.text, "ingredient": self.ingredient, "method": self.method,
-            "mass": self.mass.as_dict(), "ways": {key: _as_dict(each) for key, each in self.ways.items()},
-        }  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -143,100 +92,13 @@ class Kept:
         """Give it as JSON shows it, in SI."""
         return {
             "kind": "measured-recipe", "schema": 1, "title": self.recipe.title, "measures": self.kitchen,
-            "portions": [_as_dict(each) for each in self.rounded.portions],
+            "portions": [measured_told(each) for each in self.rounded.portions],
             "before": dict(self.before), "after": dict(self.after),
             "resistivity_before": self.resistivity_before.as_dict(),
             "resistivity_after": self.resistivity_after.as_dict(),
             "moved": self.rounded.moved, "each_alone": self.rounded.each_alone, "tried": self.rounded.tried,
             "complete": self.rounded.complete,
         }  # fmt: skip
-
-
-def find_kitchen(word: str) -> str:
-    """Find whose measures are meant; the beginning of a key will do, "grams" is a scale.
-
-    Raises
-    ------
-    InputError
-        If there are no such measures, or several.
-
-    Examples
-    --------
-    >>> find_kitchen("japan"), find_kitchen("us"), find_kitchen("grams")
-    ('japanese', 'us', 'scale')
-    """
-    from lumped.pantry.choosing import SCALE
-    from lumped.pantry.measures import kitchens
-
-    asked = word.strip().casefold()
-    if asked in ("g", "gram", "grams", "weight"):
-        return SCALE
-    known = (*kitchens(), SCALE)
-    if asked in known:
-        return asked
-    found = [key for key in known if asked and key.startswith(asked)]
-    if len(found) != 1:
-        raise InputError("measuring-in", system=word, known=", ".join(known))
-    return found[0]
-
-
-def weighed_amount(
-    text: str, ingredient: str, *, kitchen: str | None = None, method: str | None = None, labels: Sequence[Path] = ()
-) -> Weighed:
-    """Weigh an amount of an ingredient, and say it in the measures of kitchens.
-
-    Parameters
-    ----------
-    text : str
-        "1 1/2 cup", "1 cup scooped", "180 g".
-    ingredient : str
-        Its key or name.
-    kitchen : str, optional
-        Whose measures; those of the United States if left out, and a weight is then said in all.
-    method : str, optional
-        How measures are filled.
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
-
-    Returns
-    -------
-    Weighed
-
-    Raises
-    ------
-    RecipeError, InputError
-        If there is no such ingredient, kitchen or method, or the amount can't be read.
-
-    Examples
-    --------
-    >>> weighed_amount("1 1/2 cup", "flour", method="scooped").mass.text()
-    '0.217 kg (0.195 to 0.240)'
-    >>> weighed_amount("180 g", "plain-flour", kitchen="japan").ways["japanese"].words
-    '1½ cups + 3 tbsp'
-    """
-    from lumped.app.shop import shop_with
-    from lumped.errors import RecipeError
-    from lumped.pantry.amounts import mass_of, read_amount
-    from lumped.pantry.choosing import SCALE, as_measures
-    from lumped.pantry.measures import kitchens
-
-    shop = shop_with(labels)
-    found, system = shop.find(ingredient), find_kitchen(kitchen) if kitchen else None
-    amount = read_amount(text.partition("+")[0].strip())
-    by_weight = amount.unit in ("g", "mg", "kg", "oz", "lb")
-    mass = mass_of(text, found, system if system and system != SCALE else "us", None if by_weight else method)
-    asked = (system,) if by_weight and system else (*kitchens(), SCALE)
-    ways = {}
-    for each in asked:
-        try:
-            ways[each] = as_measures(mass.mean, found, each, method)
-        except RecipeError as problem:
-            if problem.code != "recipe-no-weight":
-                raise
-    return Weighed(
-        text=text.strip(), ingredient=found.key, name=found.name, mass=mass, method=amount.method or method,
-        usual=found.usual_method, by_weight=by_weight, ways=ways,
-    )  # fmt: skip
 
 
 def measured_recipe(path: Path, *, kitchen: str, labels: Sequence[Path] = ()) -> Kept:
@@ -296,31 +158,6 @@ def write_kept(found: Kept, path: Path) -> None:
     if path.exists():
         raise InputError("file-there", file=str(path))
     write_whole(path, tomli_w.dumps(recipe_document(found.rounded_recipe)).encode())
-
-
-def kitchen_table() -> list[dict[str, Any]]:
-    """Give what each measure of each country holds, with status and source.
-
-    Examples
-    --------
-    >>> next(row["volume_m3"] for row in kitchen_table() if (row["kitchen"], row["measure"]) == ("japanese", "cup"))
-    0.0002
-    """
-    from lumped.pantry.measures import kitchens
-    from lumped.reference import handbook
-
-    book = handbook()
-    return [
-        {"kitchen": key, "name": book.name("measures", key), "measure": measure, "volume_m3": row.value.mean,
-         "status": row.value.provenance.status.value, "sources": list(book.citations(row.value.provenance))}
-        for key in kitchens() for measure, row in book.entry("measures", key).rows.items()
-    ]  # fmt: skip
-
-
-def grams(mass: "Value") -> str:
-    """Write a mass in grams with its interval."""
-    ends = {end: 1e3 * getattr(mass, end) for end in ("mean", "low", "high")}
-    return replace(mass, unit="g", **ends).text()
 
 
 def _kitchen_name(system: str) -> str:
@@ -385,13 +222,6 @@ def _as_recipe(recipe: "Recipe", rounded: "Rounded", system: str) -> "Recipe":
     return replace(
         recipe, portions=portions, weighed_after=None, measures=recipe.measures if system == SCALE else system
     )
-
-
-def _as_dict(each: "Measured") -> dict[str, Any]:
-    return {
-        "ingredient": each.ingredient, "words": each.words, "mass": each.mass.as_dict(), "wanted_kg": each.wanted,
-        "shift": each.shift,
-    }  # fmt: skip
 
 
 def _percent(share: float) -> str:

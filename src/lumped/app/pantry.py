@@ -107,7 +107,7 @@ class Shown:
     @property
     def weights(self) -> tuple[tuple[str, str, str, str], ...]:
         """US measure, way of filling, weight, status."""
-        from lumped.app.measuring import grams
+        from lumped.app.weighing import grams
 
         usual = self.ingredient.usual_method
         return tuple(

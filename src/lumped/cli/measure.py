@@ -36,7 +36,7 @@ def run(said: argparse.Namespace) -> int:
 
 
 def _print_kitchens(said: argparse.Namespace) -> int:
-    from lumped.app.measuring import kitchen_table
+    from lumped.app.weighing import kitchen_table
 
     rows = kitchen_table()
     if said.json:
@@ -53,7 +53,7 @@ def _print_kitchens(said: argparse.Namespace) -> int:
 
 
 def _print_amount(said: argparse.Namespace) -> int:
-    from lumped.app.measuring import grams, weighed_amount
+    from lumped.app.weighing import grams, weighed_amount
 
     found = weighed_amount(said.what, said.ingredient, kitchen=said.kitchen, method=said.method, labels=said.label)
     if said.json:

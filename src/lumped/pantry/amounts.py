@@ -3,6 +3,7 @@
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
+from difflib import get_close_matches
 from fractions import Fraction
 from functools import cache
 
@@ -20,7 +21,7 @@ _CUBIC_METRES = {"mL": 1e-6, "L": 1e-3}
 _MEASURES = ("cup", "tbsp", "tsp", "fl_oz", "dessertspoon", "go", "dash")
 _SHOWN = "g, kg, oz, mL, L, cup, tbsp, tsp, fl oz, pinch"
 _ELSEWHERE = re.compile(
-    r"(s|sec|seconds?|min|minutes?|h|hours?|days?|mm|cm|m|metres?|meters?|in|inch|inches|ft|k|°c|°f|degc|v|volts?|ma|a|w"
+    r"(s|sec|seconds?|min|minutes?|h|hours?|days?|(?:mm|cm|m)[²³23]?|metres?|meters?|in|inch|inches|ft|k|°c|°f|degc|v|volts?|ma|a|w"
     r"|ω|ohms?|%|percent|mol|j)"
 )
 _SIGNS = {"½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8"}
@@ -250,6 +251,8 @@ def _unit(rest: str, text: str) -> tuple[str, str | None]:
     if unit is None and _ELSEWHERE.fullmatch(rest):
         written = re.search(re.escape(rest), text, re.IGNORECASE)  # “°C”, not “°c”
         raise RecipeError("amount-wrong-kind", text=text, unit=written[0] if written else rest, units=_SHOWN)
+    if unit is None and (near := get_close_matches(rest, _units(), n=1, cutoff=0.75)):
+        raise RecipeError("amount-near-unit", text=text, word=rest, near=near[0])
     if unit is None:
         raise RecipeError("recipe-amount", text=text, units=_SHOWN)
     return unit, methods[0] if methods else None

@@ -164,11 +164,13 @@ def _few(system: str) -> Counts:
 
 
 def _sensible(rows: Counts, shares: Sequence[Fraction]) -> NDArray[np.bool_]:
-    """No pinch beside a scoop, no thirds beside halves and quarters."""
+    """No pinch beside a scoop, no eighth of a spoon but by itself, no thirds beside halves and quarters."""
     thirds = np.array([share.denominator == 3 for share in shares])
     parts = np.array([share.denominator in (2, 4) for share in shares]) & _of_cups(shares)
     pinch, scoops = rows[:, -1] > 0, rows[:, :-1] > 0
-    return np.asarray(~(pinch & scoops.any(1)) & ~((scoops & thirds).any(1) & (scoops & parts).any(1)))
+    eighths = np.array([share.denominator == 8 for share in shares])
+    alone = ~(scoops & eighths).any(1) | (rows.sum(1) == 1)
+    return np.asarray(alone & ~(pinch & scoops.any(1)) & ~((scoops & thirds).any(1) & (scoops & parts).any(1)))
 
 
 def _of_cups(shares: Sequence[Fraction]) -> NDArray[np.bool_]:

@@ -13,6 +13,7 @@ from lumped.errors import RecipeError
 from lumped.pantry.ingredient import Ingredient
 from lumped.quantities import Provenance, Value
 from lumped.reference import handbook
+from lumped.texts import say
 
 __all__ = ["FILLINGS", "Kitchen", "Scoop", "kitchen", "kitchens", "scaled", "together", "weight_of", "weight_of_volume"]
 
@@ -139,12 +140,26 @@ def weight_of(measure: str, ingredient: Ingredient, system: str, method: str | N
         return _pinch(ingredient, text)
     volumes = kitchen(system).volumes
     if measure not in volumes:
-        raise RecipeError("recipe-measure-system", text=text or measure, system=kitchen(system).name)
+        raise RecipeError(
+            "recipe-measure-system", text=text or measure, system=kitchen(system).name,
+            elsewhere=_elsewhere(measure),
+        )  # fmt: skip
     own = ingredient.weights.get(measure)
     us = kitchen("us").volumes.get(measure)
     if own and us:
         return scaled(_filled(own, volumes[measure].mean, ingredient, method, text), volumes[measure].mean / us.mean)
     return weight_of_volume(volumes[measure].mean, ingredient, method, text=text)
+
+
+def _elsewhere(measure: str) -> str:
+    """Say in which country's measures one is that is not among these."""
+    for system in kitchens():
+        place = kitchen(system)
+        if measure in place.volumes:
+            return say(
+                "measure-elsewhere", name=place.name, key=system, volume=f"{1e6 * place.volumes[measure].mean:.3g}"
+            )
+    return say("measure-nowhere")
 
 
 def weight_of_volume(volume: float, ingredient: Ingredient, method: str | None = None, *, text: str = "") -> Value:

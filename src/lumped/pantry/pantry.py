@@ -1,7 +1,7 @@
 """All ingredients that a recipe may name: the handbook's, and those that a user added."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from difflib import get_close_matches
+from difflib import SequenceMatcher
 from functools import cache, cached_property
 
 import numpy as np
@@ -9,10 +9,12 @@ from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds
 from lumped.errors import RecipeError
+from lumped.pantry.alike import slips_in_name
 from lumped.pantry.from_handbook import from_handbook
 from lumped.pantry.ingredient import Ingredient
 from lumped.reference import handbook
 from lumped.reference.pieces import Shelf
+from lumped.texts import say
 from lumped.texts.folding import plain_word
 
 __all__ = ["Pantry", "pantry"]
@@ -93,19 +95,33 @@ class Pantry(Mapping[str, Ingredient]):
         key = self.key_of(word)
         if key is not None:
             return self[key]
-        near = self.near(word) or list(self)[:12]
-        raise RecipeError("recipe-no-ingredient", where=where or word, word=word, near=", ".join(near))
+        near = say("pantry-near", near=", ".join(alike)) if (alike := self.near(word)) else say("pantry-none-near")
+        raise RecipeError("recipe-no-ingredient", where=where or word, word=word, near=near)
 
     def near(self, word: str) -> list[str]:
-        """Give the keys of up to three ingredients whose names look like a word.
+        """Give the keys of up to three ingredients whose names a word may mean, if there are slips in it.
 
         Examples
         --------
         >>> pantry().near("tabel salt")[0]
         'table-salt'
+        >>> pantry().near("moonlight")
+        []
         """
-        alike = get_close_matches(plain_word(word), self._plain, n=3, cutoff=0.5)
-        return list(dict.fromkeys(self._plain[each] for each in alike))
+        asked = plain_word(word)
+        found: list[tuple[int, float, str]] = []
+        for name, key in self._plain.items():
+            count = slips_in_name(asked.split(), name.split(), fewer=0 if name in self._english else 2)
+            if count is not None:
+                found.append((count, -SequenceMatcher(None, asked, name).ratio(), key))
+        return list(dict.fromkeys(key for *_, key in sorted(found)))[:3]
+
+    @cached_property
+    def _english(self) -> frozenset[str]:
+        """Keys and English names, as `plain_word` writes them."""
+        return frozenset(
+            plain_word(word) for key, each in self._ingredients.items() for word in (key, each.name, *each.also)
+        )
 
     def named(self, words: str) -> tuple[str, ...]:
         """Give the keys of ingredients in whose names all of some words stand, in any of the languages.

@@ -29,6 +29,15 @@ _UNITS: dict[str, dict[str, tuple[float, float]]] = {
     "share": {"": (1.0, 0.0), "%": (1e-2, 0.0)},
 }  # fmt: skip
 
+_TOLD = {
+    # kind: an example, and the units that are told to somebody who wrote another
+    "length": ("6 cm", "mm, cm, m, in"), "mass": ("250 g", "g, kg, mg"), "volume": ("250 mL", "mL, L"),
+    "temperature": ("20 °C", "°C, °F"), "time": ("20 min", "s, min, h, d"), "voltage": ("3 V", "V, mV"),
+    "current": ("20 mA", "mA, A"), "resistance": ("220 ohm", "ohm, kohm"),
+    "resistivity": ("0.3 ohm_m", "ohm_m, ohm_cm"), "conductivity": ("3 S/m", "S/m, mS/cm"),
+    "angle": ("30 deg", "deg, rad"), "share": ("6 %", "%"),
+}  # fmt: skip
+
 SUFFIXES: dict[str, tuple[str, str]] = {
     # suffix of a key: (kind, unit)
     "_mm": ("length", "mm"), "_g": ("mass", "g"), "_mL": ("volume", "mL"), "_degC": ("temperature", "°C"),
@@ -72,10 +81,9 @@ def parse_quantity(text: str, kind: str) -> float:
     match = _AMOUNT.fullmatch(written) if len(written) <= _LONGEST else None
     unit = match[2].strip() if match else ""
     if not match or (not unit and "" not in units):
-        raise InputError("quantity-unreadable", text=written[:_SHOWN], example=f"6 {next(iter(units)) or '%'}")
+        raise InputError("quantity-unreadable", text=written[:_SHOWN], example=_TOLD[kind][0])
     if unit not in units:
-        known = ", ".join(filter(None, units))
-        raise InputError("quantity-wrong-unit", text=written, unit=unit, kind=kind, units=known)
+        raise InputError("quantity-wrong-unit", text=written, unit=unit, kind=kind, units=_TOLD[kind][1])
     factor, offset = units[unit]
     return factor * read_number(match[1]) + offset
 

@@ -14,7 +14,7 @@ measure-read-mg = mg
 measure-read-kg = kg, kilo, kilos, kilogram, kilograms
 measure-read-oz = oz, ounce, ounces
 measure-read-lb = lb, lbs, pound, pounds
-measure-read-mL = ml, millilitre, millilitres, milliliter, milliliters
+measure-read-mL = ml, cc, cm³, cm3, millilitre, millilitres, milliliter, milliliters
 measure-read-L = l, litre, litres, liter, liters
 filling-read-spooned = spooned
 filling-read-scooped = scooped, dipped
@@ -54,7 +54,8 @@ measure-sum = { $left } + { $right }
 ## Amounts that can't be used
 
 amount-no-unit = “{ $text }” has no unit. Say what is counted, such as “{ $text } g”.
-amount-wrong-kind = “{ $text }” is given in { $unit }, which neither weighs nor holds anything. Write one of { $units }.
+amount-wrong-kind = “{ $text }” is given in { $unit }, which no kitchen scale, cup or spoon shows. Write one of { $units }.
+amount-near-unit = “{ $text }”: “{ $word }” is no unit that Lumped knows. Did you mean { $near }?
 amount-zero = “{ $text }” is nothing at all. Leave the ingredient out, or write how much goes in.
 amount-negative = “{ $text }” is less than nothing. Write an amount above zero.
 amount-too-much = “{ $text }” is { $mass } kg, more than any bowl holds; at most { $most } kg can be read here. Look for a slip in the number or the unit.
