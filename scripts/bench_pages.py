@@ -65,6 +65,8 @@ def pages() -> dict[str, Callable[[int], object]]:
     salt, sugar = _given(RECIPE), _given("ropewalk-sugar.toml")
     return {
         "dough, an amount": lambda k: readings(_salted(salt, k), home_region()),
+        "dough, how warm it is used": lambda k: readings(changed(salt, {"degrees": f"{15 + k}"}), home_region()),
+        "dough, what heats it": lambda k: readings(_heated(salt, k), home_region()),
         "time, drying: humidity": lambda k: dried_told(salt, **PIECE | {"humidity": f"{30 + k} %"}),
         "time, drying: thickness": lambda k: dried_told(salt, **PIECE | {"thick": f"{4 + k / 2} mm"}),
         "time, drying: a month in a bag": lambda k: dried_told(
@@ -90,6 +92,10 @@ def _given(name: str) -> Given:
 
 def _salted(given: Given, k: int) -> Given:
     return changed(given, {"table-salt": f"{30 + k} g"})
+
+
+def _heated(given: Given, k: int) -> Given:
+    return changed(given, {"table-salt": f"{30 + k} g", "cooked": ("kettle", "not cooked")[k % 2]})
 
 
 def _class(given: Given, **said: str) -> object:

@@ -29,6 +29,23 @@ def batch(tmp_path):
     return str(path)
 
 
+def test_a_card_for_a_class_has_the_amounts_of_one_of_its_batches(capsys):
+    def told(*more):
+        assert main(["card", SALT, "--json", "--measures", "scale", "--on", "2026-05-08", *more]) == 0
+        return json.loads(capsys.readouterr().out)
+
+    def weighed(card):
+        return float(next(row[1] for row in card["rows"] if row[0] == "table salt").split()[0])
+
+    plain, many, french = told(), told("--people", "28 of 9 in pairs"), told("--people", "1 of 9", "--language", "fr")
+    assert many["for_people"].startswith("For 28 people: make it 2 times, about 1000 g of dough each time.")
+    assert weighed(many) / weighed(plain) == pytest.approx(1000 / 444, rel=0.05)  # its batch of 444 g; grams are whole
+    assert many["code_words"].endswith("Its amounts are those of the recipe as it was written.")
+    assert (plain["for_people"], french["for_people"][:17]) == ("", "Pour une personne")
+    assert main(["card", SALT, "--people", "many"]) == 1
+    assert "does not say who comes" in " ".join(capsys.readouterr().err.split())
+
+
 def test_a_card_is_printed_drawn_and_told(capsys, tmp_path):
     pdf, png = tmp_path / "card.pdf", tmp_path / "card.png"
     assert main(["card", SALT, "--pdf", str(pdf), "--picture", str(png), "--on", "2026-05-08"]) == 0

@@ -13,12 +13,15 @@ Report = Callable[[float], None]
 
 
 def carded(question: Question, report: Report) -> bytes:
-    """Write the recipe card (PDF): `language`, `paper` and the day (`on`) are said."""
+    """Write the recipe card (PDF): `language`, `paper`, the day (`on`) and for whom (`people`, or "") are said."""
     from lumped.app.cards import card_of, write_card
     from lumped.app.named import named_in
 
     said = question.said
-    made = card_of(named_in(question.given), on=date.fromisoformat(said["on"]), language=said["language"])
+    people = [said["people"]] if said["people"].strip() else []
+    made = card_of(
+        named_in(question.given), on=date.fromisoformat(said["on"]), language=said["language"], people=people
+    )  # fmt: skip
     report(0.5)
     return _written(lambda file: write_card(made, pdf=file, paper=said["paper"]))
 

@@ -15,6 +15,7 @@ from lumped.app.card_words import (
     local,
     unread,
 )
+from lumped.quantities import significant
 from lumped.reference import handbook
 from lumped.texts import has, language, say
 
@@ -22,9 +23,10 @@ if TYPE_CHECKING:
     from lumped.dough import Recipe
     from lumped.dough.safety import Allergens
     from lumped.pantry import Pantry
+    from lumped.workshop.batches import Batches
     from lumped.workshop.kitchen import Line
 
-__all__ = ["allergens_shown", "amounts_shown", "careful", "does", "face", "foot", "steps_shown"]
+__all__ = ["allergens_shown", "amounts_shown", "careful", "does", "face", "foot", "for_people", "steps_shown"]
 
 _HOUR = 3600.0
 _TOLD = 1e-3  # share by which a resistivity moves, from which it is worth a figure
@@ -41,6 +43,11 @@ def face(recipe: "Recipe", shop: "Pantry") -> dict[str, Any]:
         "what": say(f"card-{what}"), "mark_words": say(f"card-mark-{what}"), "not_food": say("card-not-food"),
         "looks": [looks, say("card-looks-alike")], "invented": say("card-invented") if recipe.invented else "",
     }  # fmt: skip
+
+
+def for_people(people: int, batches: "Batches") -> str:
+    """Say for how many it is, and how often it is made."""
+    return say("card-for-people", people=people, batches=batches.count, grams=grams(significant(batches.each.mean, 2)))
 
 
 def amounts_shown(lines: "Sequence[Line]", shift: float, system: str, shop: "Pantry") -> dict[str, Any]:

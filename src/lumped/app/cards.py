@@ -50,7 +50,7 @@ class Card:
 
 def card(
     path: Path, *, on: date, language: str = "en", measures: str | None = None, batches: Sequence[Path] = (),
-    labels: Sequence[Path] = (),
+    labels: Sequence[Path] = (), people: Sequence[str] = (),
 ) -> Card:  # fmt: skip
     """Make the card of a recipe.
 
@@ -68,6 +68,9 @@ def card(
         Batch files that the prediction learns from; the card names the last one.
     labels : sequence of Path
         Ingredient files, for what the handbook does not have.
+    people : sequence of str
+        For whom it is made, such as "28 of 9 in pairs": the amounts are those of one of so many batches as a large
+        household pot needs; those of the recipe if left out.
 
     Returns
     -------
@@ -81,10 +84,13 @@ def card(
     from lumped.app.named import named_by_files
 
     known_language(language)
-    return card_of(named_by_files(path, batches=batches, labels=labels), on=on, language=language, measures=measures)
+    dough = named_by_files(path, batches=batches, labels=labels)
+    return card_of(dough, on=on, language=language, measures=measures, people=people)
 
 
-def card_of(dough: "Named", *, on: date, language: str = "en", measures: str | None = None) -> Card:
+def card_of(
+    dough: "Named", *, on: date, language: str = "en", measures: str | None = None, people: Sequence[str] = ()
+) -> Card:
     """Make the card of a recipe that was read; the arguments are those of `card`."""
     from lumped.app.card_facts import gathered
     from lumped.app.card_sentences import (
@@ -94,25 +100,33 @@ def card_of(dough: "Named", *, on: date, language: str = "en", measures: str | N
         does,
         face,
         foot,
+        for_people,
         steps_shown,
     )  # fmt: skip
     from lumped.workshop.kitchen import in_kitchen
+    from lumped.workshop.making import batches_for
+    from lumped.workshop.people import read_party
 
     known_language(language)
+    parties = [read_party(each) for each in people]
     facts = gathered(dough, on=on)
     recipe, shop = facts.recipe, facts.shop
+    batches = batches_for(recipe, parties, shop) if parties else None
+    weighed = recipe if batches is None else batches.recipe
     system = _system(measures, recipe)
     lacks, code = _code(dough.document)
-    in_kitchen(recipe, system, shop)  # refuses measures that there are not, in the words of all errors
+    in_kitchen(weighed, system, shop)  # refuses measures that there are not, in the words of all errors
     with speaking(language):
-        lines, shifts = in_kitchen(recipe, system, shop)
+        lines, shifts = in_kitchen(weighed, system, shop)
+        as_written = [say("card-qr-as-written")] if code and batches is not None else []
         shown = {
             "headings": {key: say(f"card-heading-{key}") for key in _HEADINGS},
+            "for_people": "" if batches is None else for_people(sum(each.count for each in parties), batches),
             **face(recipe, shop), **amounts_shown(lines, shifts.get("resistivity", 0.0), system, shop),
             **steps_shown(recipe, shop), "does": list(does(facts)), "trial": list(facts.trial.card_words),
             **allergens_shown(facts.care.allergens), "careful": list(careful(facts)),
-            "code_words": say(f"card-qr{'-' if lacks else ''}{lacks}"), "code_alt": say("card-qr-alt"),
-            "foot": list(foot(facts)),
+            "code_words": " ".join([say(f"card-qr{'-' if lacks else ''}{lacks}"), *as_written]),
+            "code_alt": say("card-qr-alt"), "foot": list(foot(facts)),
         }  # fmt: skip
     return Card(title=recipe.title, language=language, conducts=recipe.kind == "conducting", code=code, shown=shown)
 

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from lumped.workshop import Making, Shopping
     from lumped.workshop.shopping import Bought
 
-__all__ = ["GROUPS", "classed"]
+__all__ = ["GROUPS", "classed", "party_said"]
 
 Report = Callable[[float], None]
 Sources = dict[str, dict[str, Any]]
@@ -53,7 +53,7 @@ def classed(question: Question, report: Report) -> dict[str, Any]:
     from lumped.app.together import Together
 
     said, dough = question.said, named_in(question.given)
-    people = [_party(said)] if said["by"] == "people" else []
+    people = [party_said(said)] if said["by"] == "people" else []
     mass = _said(said["mass"], "kg") if said["by"] == "mass" else None
     made = make_of(dough, people=people, mass=mass, pot=_said(said["pot"], "L"), region=said["region"],
                    within=_said(said["minutes"], "min"))  # fmt: skip
@@ -68,7 +68,7 @@ def classed(question: Question, report: Report) -> dict[str, Any]:
     }  # fmt: skip
 
 
-def _party(said: Mapping[str, str]) -> str:
+def party_said(said: Mapping[str, str]) -> str:
     """Who comes, in the words that `--people` takes."""
     people, age, size = said["people"].strip(), said["age"].strip(), GROUPS.get(said["group"], 1)
     who = f"{people} of {age}" if age else f"{people} adults"

@@ -20,6 +20,7 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("--picture", type=Path, metavar="FILE", help=say("cli-card-picture"))
     verb.add_argument("--paper", choices=("a4", "us-letter"), help=say("cli-paper"))
     verb.add_argument("--language", choices=tuple(LANGUAGES), default="en", help=say("cli-card-language"))
+    verb.add_argument("--people", action="append", default=[], metavar="WHO", help=say("cli-card-people"))
     verb.add_argument("--measures", metavar="WHOSE", help=say("cli-card-measures"))
     verb.add_argument("--on", type=date.fromisoformat, default=None, metavar="DAY", help=say("cli-card-on"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
@@ -35,7 +36,9 @@ def run(said: argparse.Namespace) -> int:
         if path is not None:
             app.ready_to_write(path, endings)
     dough = recipe_named(said)
-    made = card_of(dough, on=said.on or date.today(), language=said.language, measures=said.measures)
+    made = card_of(
+        dough, on=said.on or date.today(), language=said.language, measures=said.measures, people=said.people
+    )  # fmt: skip
     paper = app.load_settings({"paper": said.paper}).paper
     write_card(made, pdf=said.pdf, picture=said.picture, paper=paper)
     if said.json:
@@ -43,6 +46,9 @@ def run(said: argparse.Namespace) -> int:
         return 0
     shown = made.shown
     print_title(f"{made.title}: {shown['what']}")
+    if shown["for_people"]:
+        print_line(shown["for_people"])
+        print_line("")
     print_table(shown["columns"], [tuple(row) for row in shown["rows"]])
     for heading in ("steps", "does", "trial", "careful"):
         print_notes(shown["headings"][heading], shown[heading])

@@ -8,7 +8,7 @@ from nicegui import PageArguments, html
 from nicegui.element import Element
 
 from lumped.app.asking import Question
-from lumped.app.for_class import GROUPS, classed
+from lumped.app.for_class import GROUPS, classed, party_said
 from lumped.texts import say
 from lumped.web.asked import Asked
 from lumped.web.choosing import put_region
@@ -17,6 +17,7 @@ from lumped.web.fields import live_field
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
 from lumped.web.looks import lead_to, listed, press, reveal
+from lumped.web.papers import Papers
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
 from lumped.web.tally import Cell, tally
@@ -47,6 +48,9 @@ class _MakePage:
             self._put_wishes()
         self._later = Later(kitchen, classed, self._show, on_failure=self._clear)
         self._found: Element = html.div().classes("proposals class-plan").mark("make-found").props("aria-live=polite")
+        with html.section().classes("slip card-for-class").mark("card-for-class") as self._card:
+            Words("h2", say("web-make-card"))
+            Papers(kitchen, lambda: self._asked.given, self._people)
         self._ask()
 
     def _put_wishes(self) -> None:
@@ -99,12 +103,18 @@ class _MakePage:
             "region": self._region, "little_over": said["packets"] == "little",
         }))  # fmt: skip
 
+    def _people(self) -> str:
+        """Say for whom the card is; "" where the plan is for no people."""
+        return party_said(self._said) if self._said["by"] == "people" else ""
+
     def _clear(self) -> None:
         self._found.clear()
+        reveal(self._card, False)
 
     def _show(self, found: Mapping[str, Any]) -> None:
         self._told = found["sources"]
         self._found.clear()
+        reveal(self._card, self._said["by"] != "mass")  # a card is for people, or as the recipe says
         with self._found:
             self._put_first(found)
             if found["minutes"]:

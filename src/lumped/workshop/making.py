@@ -25,7 +25,7 @@ from lumped.workshop.within import Option, options_within
 if TYPE_CHECKING:
     import pandas as pd
 
-__all__ = ["Making", "Wait", "make_dough", "wanted_mass"]
+__all__ = ["Making", "Wait", "batches_for", "make_dough", "wanted_mass"]
 
 Array = NDArray[np.float64]
 
@@ -157,6 +157,12 @@ class Making:
 def wanted_mass(recipe: Recipe, parties: Sequence[Party]) -> tuple[Value, float]:
     """Give what people's hands want of a recipe's dough, and the share that is made beyond it. [kg], [1]"""
     return dough_for(parties, recipe.kind), handbook().value("workshop", "planning", "reserve").mean
+
+
+def batches_for(recipe: Recipe, parties: Sequence[Party], shop: Pantry, *, pot: float | None = None) -> Batches:
+    """Give the batches of a recipe that so many people want, with the reserve. [m³]"""
+    wants, reserve = wanted_mass(recipe, parties)
+    return batches_of(recipe, wants.mean * (1 + reserve), pot=pot, shop=shop)
 
 
 def make_dough(

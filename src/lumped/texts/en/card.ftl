@@ -15,6 +15,13 @@ card-heading-does = What it will do
 card-heading-trial = The one-minute trial
 card-heading-careful = Be careful
 card-heading-allergens = Allergens
+card-for-people = For { $people ->
+    [one] one person
+   *[other] { $people } people
+}: make it { $batches ->
+    [one] once
+   *[other] { $batches } times
+}, about { $grams } g of dough each time. These are the amounts for one time.
 card-column-ingredient = ingredient
 card-column-grams = weighed
 card-column-measures = measured ({ $kitchen })
@@ -117,6 +124,7 @@ card-qr = This recipe, word for word, as a file for Lumped.
 card-qr-no-story = This recipe as a file for Lumped, without its story.
 card-qr-no-steps = This recipe as a file for Lumped, without story and steps.
 card-qr-none = The recipe is too long for a code that a telephone can read: keep its file.
+card-qr-as-written = Its amounts are those of the recipe as it was written.
 card-qr-alt = A square code with the recipe’s text
 card-foot-computed = Computed by Lumped { $version } on { $date }.
 card-foot-sources = Sources: { $sources }; common practice and memory beside them.
@@ -171,6 +179,7 @@ card-trial-pack = a pack of four AA cells
 card-trial-resistor = a resistor of { $ohms } Ω
 
 cli-card = a recipe card to cook from: amounts, steps, what the dough will do, what to mind, and the recipe as a code
+cli-card-people = for whom the amounts are, such as “28 of 9 in pairs”; may be said again; as the recipe says if left out
 cli-card-picture = write the card’s first page as a picture (.png)
 cli-card-language = language of the card: en, fr, es or ja
 cli-card-measures = whose cups and spoons: us, us-label, metric, australian, imperial, japanese, a region, or scale

@@ -15,6 +15,13 @@ card-heading-does = Qué hará
 card-heading-trial = La prueba de un minuto
 card-heading-careful = Cuidado
 card-heading-allergens = Alérgenos
+card-for-people = Para { $people ->
+    [one] una persona
+   *[other] { $people } personas
+}: hazla { $batches ->
+    [one] una vez
+   *[other] { $batches } veces
+}, unos { $grams } g de masa cada vez. Estas son las cantidades para una vez.
 card-column-ingredient = ingrediente
 card-column-grams = pesado
 card-column-measures = medido ({ $kitchen })
@@ -142,6 +149,7 @@ card-qr = Esta receta, palabra por palabra, como archivo para Lumped.
 card-qr-no-story = Esta receta como archivo para Lumped, sin su historia.
 card-qr-no-steps = Esta receta como archivo para Lumped, sin historia ni pasos.
 card-qr-none = La receta es demasiado larga para un código que lea un teléfono: guarda su archivo.
+card-qr-as-written = Sus cantidades son las de la receta tal como se escribió.
 card-qr-alt = Un código cuadrado con el texto de la receta
 card-foot-computed = Calculado por Lumped { $version } el { $date }.
 card-foot-sources = Fuentes: { $sources }; además, costumbre y memoria.

@@ -15,6 +15,10 @@ card-heading-does = Ce qu’elle fera
 card-heading-trial = L’essai d’une minute
 card-heading-careful = Attention
 card-heading-allergens = Allergènes
+card-for-people = Pour { $people ->
+    [one] une personne
+   *[other] { $people } personnes
+} : à faire { $batches } fois, environ { $grams } g de pâte à chaque fois. Voici les quantités pour une fois.
 card-column-ingredient = ingrédient
 card-column-grams = pesé
 card-column-measures = mesuré ({ $kitchen })
@@ -133,6 +137,7 @@ card-qr = Cette recette, mot pour mot, comme fichier pour Lumped.
 card-qr-no-story = Cette recette comme fichier pour Lumped, sans son histoire.
 card-qr-no-steps = Cette recette comme fichier pour Lumped, sans histoire ni étapes.
 card-qr-none = La recette est trop longue pour un code qu’un téléphone puisse lire : gardez son fichier.
+card-qr-as-written = Ses quantités sont celles de la recette telle qu’elle a été écrite.
 card-qr-alt = Un code carré avec le texte de la recette
 card-foot-computed = Calculé par Lumped { $version } le { $date }.
 card-foot-sources = Sources : { $sources } ; et aussi l’usage courant et la mémoire.
