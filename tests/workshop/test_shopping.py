@@ -10,9 +10,11 @@ from hypothesis import strategies as some
 from tests.bowls import recipe_of
 
 from lumped.app.making import shopping
+from lumped.app.shopping_words import used_words
 from lumped.dough import read_recipe
 from lumped.errors import InputError, RecipeError
 from lumped.pantry import pantry, price, regions
+from lumped.quantities import figure_text
 from lumped.workshop import cost_of, make_dough, read_party, shopping_list
 from lumped.workshop.cost import is_free
 from lumped.workshop.packets import covering, packet_price
@@ -162,3 +164,30 @@ def test_a_list_is_shown_as_json_and_as_a_frame():
 def test_what_cannot_be_bought_is_refused_in_words(more, failure, says):
     with pytest.raises(failure, match=says):
         shopping(FILES, **({"region": "europe"} | more))
+
+
+def of_oils(*keys):
+    """A dough for each oil, which takes 30 g of it."""
+    return [recipe_of({"plain-flour": 125, "tap-water": 120, key: 30}) for key in keys]
+
+
+def test_doughs_that_each_ask_another_oil_are_told_of_one_for_all():
+    found = shopping_list(of_oils("vegetable-oil", "sunflower-oil"), "europe", SHOP)
+    said = (
+        "vegetable oil, sunflower oil: one oil would do for all these doughs: sunflower oil in all of them (60 g) saves"
+    )
+    assert found.one_oil.startswith(said)
+    [bottle] = [each for each in found.lines if each.ingredient == "vegetable-oil"]  # one of sunflower oil is enough
+    assert f"saves about {figure_text(bottle.cost.mean, 'EUR')} EUR" in found.one_oil
+    assert used_words(found, little_over=False)[0] == found.one_oil
+
+
+@pytest.mark.parametrize("keys", [("sunflower-oil",), ("sunflower-oil", "sunflower-oil"), ("olive-oil", "baby-oil")])
+def test_no_oil_is_offered_where_nothing_is_saved_or_oils_are_not_alike(keys):
+    assert shopping_list(of_oils(*keys), "europe", SHOP).one_oil == ""
+
+
+@pytest.mark.parametrize("keys", [("vegetable-oil", "olive-oil"), ("olive-oil", "vegetable-oil")])
+def test_an_oil_with_traces_is_not_offered_in_the_place_of_one_without(keys):
+    """Vegetable oil may be soya: it is never the one that is kept, however cheap."""
+    assert "olive oil in all of them" in shopping_list(of_oils(*keys), "europe", SHOP).one_oil

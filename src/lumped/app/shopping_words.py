@@ -67,9 +67,9 @@ def sum_words(found: "Shopping") -> str:
 
 
 def used_words(found: "Shopping", *, little_over: bool) -> list[str]:
-    """Say how the packets were chosen, and how good their prices are."""
+    """Say which oil would do for all, how the packets were chosen, and how good their prices are."""
     chosen = say("shopping-least") if little_over else say("shopping-cheapest")
-    return [chosen, say("shopping-used", money=found.money, dated=found.dated)]
+    return [*filter(None, [found.one_oil]), chosen, say("shopping-used", money=found.money, dated=found.dated)]
 
 
 def _packets(each: "Bought") -> str:

@@ -12,10 +12,11 @@ from lumped.dough.kneading import knead_middle
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Ingredient, Pantry, Sold, price, region, sold
 from lumped.pantry.shops import PLACES
-from lumped.quantities import Provenance, Value, believed, drawn
+from lumped.quantities import Provenance, Value, believed, drawn, figure_text, weight_text
 from lumped.reference import handbook
 from lumped.texts import say
 from lumped.workshop.cost import is_free
+from lumped.workshop.one_for_all import one_for_all
 from lumped.workshop.packets import covering, packet_price
 
 if TYPE_CHECKING:
@@ -113,6 +114,8 @@ class Shopping:
         What all packets cost together. [money]
     hints : tuple of str
         What to do about what is not easily had there, and about what has no price.
+    one_oil : str
+        Which oil would do for all doughs, and what it saves; "" if none would.
     invented : bool
         Whether a recipe is invented.
     """
@@ -124,6 +127,7 @@ class Shopping:
     lines: tuple[Bought, ...]
     total: Value
     hints: tuple[str, ...] = ()
+    one_oil: str = ""
     invented: bool = False
 
     def as_dict(self) -> dict[str, Any]:
@@ -132,7 +136,7 @@ class Shopping:
             "kind": "shopping", "schema": 1, "region": self.region, "money": self.money,
             "doughs": [{"title": title, "mass_kg": mass} for title, mass in self.doughs], "dated": self.dated,
             "lines": [each.as_dict() for each in self.lines], "total": self.total.as_dict(),
-            "hints": list(self.hints), "invented": self.invented,
+            "hints": list(self.hints), "one_oil": self.one_oil or None, "invented": self.invented,
         }  # fmt: skip
 
     def frame(self) -> "pd.DataFrame":
@@ -219,8 +223,26 @@ def shopping_list(
         money=place.currency, dated=min(dates, default=place.dated), lines=tuple(sorted(lines, key=_order)),
         total=believed(total, unit=place.currency, provenance=origin),
         hints=tuple(hint for each in lines for hint in _hints(each, recipes, where, files)),
+        one_oil=_one_oil(lines, shop, where=where, draws=draws, little_over=little_over),
         invented=any(each.invented for each in recipes),
     )  # fmt: skip
+
+
+def _one_oil(
+    lines: Sequence[Bought], shop: Pantry, *, where: str, draws: Mapping[str, Array], little_over: bool
+) -> str:
+    """Say which oil would do for all doughs, and what that saves; "" if none would."""
+    found = one_for_all(
+        lines, shop, paid=lambda each: _paid(each, draws),
+        line=lambda key, need, have: _line(shop[key], need, have, where=where, draws=draws, little_over=little_over),
+    )  # fmt: skip
+    if found is None:
+        return ""
+    money = region(where).currency
+    saved = believed(found.saved, unit=money)
+    ends = {end: figure_text(max(getattr(saved, end), 0.0), money) for end in ("mean", "low", "high")}
+    return say("shopping-one-oil", names=", ".join(shop[key].name for key in found.keys),
+               name=shop[found.kept].name, need=weight_text(found.need), money=money, **ends)  # fmt: skip
 
 
 def _drawn_prices(keys: Mapping[str, float], where: str) -> dict[str, Array]:

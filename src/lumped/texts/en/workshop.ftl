@@ -62,6 +62,7 @@ making-caution-heavy = A full hot pot of { $litres } L is no load for one person
 making-caution-mouth = Small children, up to { $age } years and beyond, put dough and lamps into their mouths: salty dough makes them ill, small parts and button cells can kill. Not for them without an adult for each child.
 
 shopping-hint-swap = { $name }: { $place }. Something else instead: lumped swap { $file } --without { $key } --region { $region }
+shopping-one-oil = { $names }: one oil would do for all these doughs: { $name } in all of them ({ $need }) saves about { $mean } { $money } ({ $low } to { $high }).
 shopping-hint-unknown = { $name }: nobody told Lumped its packets and price. Get { $need } g at least; it is not in the sum.
 
 ## On the command line
