@@ -59,6 +59,13 @@ def test_mix_prints_the_ends_and_what_stands_against_mixes(capsys):
         assert words in shown
 
 
+@pytest.mark.parametrize(("recipe", "three"), [("salt", ["plain-flour", "tap-water", "table-salt"]),
+                                               ("sugar", ["plain-flour", "distilled-water", "granulated-sugar"])])  # fmt: skip
+def test_mix_of_nothing_named_is_of_flour_liquid_and_salt_or_sugar(capsys, recipe, three):
+    assert main(["mix", SALT.replace("ropewalk-salt", f"ropewalk-{recipe}"), "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["of"] == three
+
+
 def test_mix_in_json_gives_every_point(capsys):
     assert main(["mix", SALT, *THREE, "--whole", "--json"]) == 0
     told = json.loads(capsys.readouterr().out)

@@ -78,6 +78,21 @@ def test_a_card_says_when_its_trial_is_weak_and_only_then(code, tmp_path):
     assert trials[1][-1] == weak
 
 
+@pytest.mark.parametrize("code", LANGUAGES)
+@pytest.mark.parametrize("way", ["pot", "kettle", "microwave"])
+def test_the_steps_speak_of_feel_only_where_something_is_added_by_feel(code, way, tmp_path):
+    text = (RECIPES / "ropewalk-salt.toml").read_text("utf-8").replace('cooked = "pot"', f'cooked = "{way}"')
+    firsts = []
+    for number, written in enumerate((text, text.replace("as_needed_g = [0, 40]\n", ""))):
+        path = tmp_path / f"{number}.toml"
+        path.write_text(written, "utf-8")
+        steps = card(path, on=date(2026, 5, 8), language=code).shown["steps"]
+        firsts.append(steps[0])
+        assert len(steps) == 5 - number
+    feel = {"en": "by feel", "es": "al tacto", "fr": "au toucher", "ja": "手ざわり"}[code]
+    assert [feel in each for each in firsts] == [True, False]
+
+
 def test_a_sentence_that_a_language_lacks_stops_the_program():
     with speaking("ja"), pytest.raises(KeyError, match="no sentence 'cli-lumped'"):
         say("cli-lumped")

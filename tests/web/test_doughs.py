@@ -7,6 +7,7 @@ from nicegui import ElementFilter
 from tests.web.people import a_person, away, bring, drawn, texts, there, wait_for, within
 
 from lumped.app.examples import example_recipe
+from lumped.app.given import Given
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.touching import Touching
@@ -190,6 +191,27 @@ async def test_a_swap_that_can_not_be_says_what_stands_in_the_way(kitchen):
         await user.open(paths.ask("swap", SALT, {}, without="table-salt,salt"))
         await wait_for(lambda: there(user, "blockers") or there(user, "proposal-1"))
         assert there(user, "blockers")
+
+
+async def test_a_map_begins_with_flour_water_and_salt_wherever_they_stand_in_the_recipe(kitchen):
+    text = """kind = "recipe"
+schema = 1
+title = "Upside down"
+dough = "conducting"
+ingredients = [{ingredient = "vegetable oil", amount_g = 14}, {ingredient = "table-salt", amount_g = 70},
+    {ingredient = "cream of tartar", amount_g = 9}, {ingredient = "tap water", amount_g = 230},
+    {ingredient = "flour", amount_g = 130}]
+"""
+    async with a_person(kitchen) as user:
+        brought = kitchen.keep(Given(name="upside-down.toml", text=text))
+        await user.open(paths.ask("mix", paths.brought(brought), {}))
+        chosen = [
+            each.props["value"]
+            for k in range(3)
+            for each in next(iter(user.find(marker=f"corner-{k}").elements)).default_slot.children
+            if each.props.get("selected")
+        ]
+        assert chosen == ["plain-flour", "tap-water", "table-salt"]
 
 
 @pytest.mark.parametrize(("what", "place"), [("salt", [0.3]), ("mix", [0.4, 0.4, 0.2])])

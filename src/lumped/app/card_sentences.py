@@ -79,10 +79,11 @@ def steps_shown(recipe: "Recipe", shop: "Pantry") -> dict[str, Any]:
     if recipe.steps:
         return {"steps": list(recipe.steps), "steps_note": say("card-steps-own")}
     way = recipe.cooked.replace(" ", "-")
-    steps = [say(f"card-step-{way}-{number}") for number in (1, 2)]
+    felt = [ingredient_name(each.ingredient, shop) for each in recipe.portions if each.as_needed]
+    steps = [say(f"card-step-{way}-1", felt="yes" if felt else "no"), say(f"card-step-{way}-2")]
     if recipe.cooked != "not cooked":
         steps.append(say("card-step-cool"))
-    if felt := [ingredient_name(each.ingredient, shop) for each in recipe.portions if each.as_needed]:
+    if felt:
         steps.append(say("card-step-feel", ingredients=listed(felt)))
     return {"steps": [*steps, say("card-step-keep")], "steps_note": say("card-steps-usual")}
 

@@ -45,7 +45,7 @@ def salt_row(dough: "Named", *, salt: str | None = None, region: str | None = No
 
 def mixes(
     dough: "Named",
-    of: Sequence[str],
+    of: Sequence[str] = (),
     show: str = "resistivity",
     *,
     whole: bool = False,
@@ -58,7 +58,7 @@ def mixes(
     dough : Named
         The recipe, with what its batches taught.
     of : sequence of str
-        The three ingredients.
+        The three ingredients; flour, liquid and salt or sugar if left out.
     show : str
         Which property.
     whole : bool

@@ -25,7 +25,7 @@ def add_to(verbs: Any) -> None:
     salt.set_defaults(run=run_salt)
     mix = verbs.add_parser("mix", help=say("cli-mix"), description=say("cli-mix"))
     add_recipe(mix)
-    mix.add_argument("--of", action="append", required=True, metavar="INGREDIENT", help=say("cli-mix-of"))
+    mix.add_argument("--of", action="append", default=[], metavar="INGREDIENT", help=say("cli-mix-of"))
     mix.add_argument("--show", default="resistivity", metavar="PROPERTY", help=say("cli-mix-show"))
     mix.add_argument("--whole", action="store_true", help=say("cli-mix-whole"))
     mix.set_defaults(run=run_mix)

@@ -20,6 +20,7 @@ from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain, follow
 from lumped.dough.finding import found_in
 from lumped.dough.kneading import lost_share, typical
+from lumped.dough.mainly import main_three
 from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent
 from lumped.dough.recipe import Recipe
@@ -153,7 +154,7 @@ class MixMap:
 
 def mix_map(
     recipe: Recipe,
-    corners: Sequence[str],
+    corners: Sequence[str] = (),
     show: str = "resistivity",
     *,
     shop: Pantry | None = None,
@@ -170,7 +171,7 @@ def mix_map(
     recipe : Recipe
         What goes in, and what is done with it.
     corners : sequence of str
-        Three of its ingredients, by key or name.
+        Three of its ingredients, by key or name; its body, liquid and salt or sugar (`main_three`) if left out.
     show : str
         A property: one of `properties.PROPERTIES`.
     shop : Pantry, optional
@@ -209,7 +210,7 @@ def mix_map(
     ((2016,), 1.0)
     """
     shop = shop or pantry()
-    chosen = _corners(recipe, corners, shop)
+    chosen = _corners(recipe, corners or main_three(recipe, shop), shop)
     shown = find_property(show)
     given = typical(recipe, shop, calibration)
     given = replace(given, lost_share=lost_share(recipe, given, shop), weighed_after=None)

@@ -157,9 +157,9 @@ def _elsewhere(measure: str) -> str:
         place = kitchen(system)
         if measure in place.volumes:
             return say(
-                "measure-elsewhere", name=place.name, key=system, volume=f"{1e6 * place.volumes[measure].mean:.3g}"
+                "amount-elsewhere", name=place.name, key=system, volume=f"{1e6 * place.volumes[measure].mean:.3g}"
             )
-    return say("measure-nowhere")
+    return say("amount-nowhere")
 
 
 def weight_of_volume(volume: float, ingredient: Ingredient, method: str | None = None, *, text: str = "") -> Value:

@@ -13,6 +13,7 @@ from lumped.app.labels import shop_of
 from lumped.app.own import recipe_of
 from lumped.app.readings import readings
 from lumped.app.sources import source_of
+from lumped.dough.mainly import main_three
 from lumped.dough.properties import PROPERTIES
 from lumped.errors import LumpedError
 from lumped.texts import say
@@ -60,6 +61,7 @@ class _Touched:
             sorry(str(error))
             return
         shop = shop_of(asked.given)
+        self._main = main_three(recipe, shop)
         self._there = [(key, shop[key].name) for key in recipe.ingredients]
         self._sources = Sources(lambda what: source_of(self._touched, what, self._region))
         self._quick = Quick(readings, self._show_place)
@@ -177,7 +179,7 @@ class _MixPage(_Touched):
     def _put_choices(self) -> None:
         keys = [key for key, _ in self._there]
         chosen = [self._asked.options.get(name, "") for name in ("first", "second", "third")]
-        self._corners = [each if each in keys else keys[k % len(keys)] for k, each in enumerate(chosen)]
+        self._corners = [each if each in keys else self._main[k % len(self._main)] for k, each in enumerate(chosen)]
         self._shown = self._asked.options.get("show", "resistivity")
         for k, name in enumerate(("first", "second", "third")):
             select(say(f"web-corner-{name}"), self._there, self._corners[k], self._choose(k), f"corner-{k}")

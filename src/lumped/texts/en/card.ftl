@@ -42,11 +42,20 @@ card-kitchen-scale = scale
 
 card-steps-own = The steps are in the maker’s own words and language.
 card-steps-usual = The recipe gives no steps: this is the usual way.
-card-step-pot-1 = Mix everything but what is added by feel in a cold pot, until no lumps are left.
+card-step-pot-1 = { $felt ->
+    [yes] Mix everything but what is added by feel in a cold pot, until no lumps are left.
+   *[no] Mix everything in a cold pot, until no lumps are left.
+}
 card-step-pot-2 = An adult cooks it, stirring all the time, until it is thick, steams, and leaves the side of the pot.
-card-step-kettle-1 = Mix the dry things in a bowl, except what is added by feel.
+card-step-kettle-1 = { $felt ->
+    [yes] Mix the dry things in a bowl, except what is added by feel.
+   *[no] Mix the dry things in a bowl.
+}
 card-step-kettle-2 = An adult pours in the boiling water with the other wet things and stirs until it is one lump.
-card-step-microwave-1 = Mix everything but what is added by feel in a large bowl.
+card-step-microwave-1 = { $felt ->
+    [yes] Mix everything but what is added by feel in a large bowl.
+   *[no] Mix everything in a large bowl.
+}
 card-step-microwave-2 = An adult heats it in short bursts and stirs after each, until it is thick and steams.
 card-step-not-cooked-1 = Mix the dry things. Add the wet things little by little.
 card-step-not-cooked-2 = Knead until it is smooth.

@@ -10,8 +10,8 @@ recipe-feel-order = as_needed_g gives the least amount first, then the most.
 batch-day = Write the day alone, as in 2026-05-08.
 batch-one-end = Give low_ohm_m and high_ohm_m, or neither.
 recipe-measure-system = “{ $text }”: there is no such measure among { $system } measures. { $elsewhere }
-measure-elsewhere = It is one of the { $name } measures and holds { $volume } mL. Name those (measures = "{ $key }" in a recipe, --in { $key } for a command), or give the amount in mL or grams.
-measure-nowhere = Give the amount in grams.
+amount-elsewhere = It is one of the { $name } measures and holds { $volume } mL. Name those (measures = "{ $key }" in a recipe, --in { $key } for a command), or give the amount in mL or grams.
+amount-nowhere = Give the amount in grams.
 recipe-no-weight = “{ $text }”: the handbook does not know what that measure of { $ingredient } weighs. Give the amount in grams.
 recipe-no-ingredient = { $where }: Lumped knows no ingredient “{ $word }”. { $near }
 recipe-too-heavy = { $file }: method › weighed_after_g is { $after }, but at most { $most } g went in. Weigh without the bowl, or look for an ingredient that is missing.

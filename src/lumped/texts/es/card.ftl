@@ -67,11 +67,20 @@ measure-sum = { $left } + { $right }
 
 card-steps-own = Los pasos están en las palabras y en la lengua de quien hizo la receta.
 card-steps-usual = La receta no da pasos: esta es la manera habitual.
-card-step-pot-1 = Mezcla todo, menos lo que se añade al tacto, en una olla fría hasta que no queden grumos.
+card-step-pot-1 = { $felt ->
+    [yes] Mezcla todo, menos lo que se añade al tacto, en una olla fría hasta que no queden grumos.
+   *[no] Mezcla todo en una olla fría hasta que no queden grumos.
+}
 card-step-pot-2 = Una persona adulta lo cuece sin dejar de remover, hasta que la masa esté espesa, eche vapor y se separe de la olla.
-card-step-kettle-1 = Mezcla lo seco en un cuenco, menos lo que se añade al tacto.
+card-step-kettle-1 = { $felt ->
+    [yes] Mezcla lo seco en un cuenco, menos lo que se añade al tacto.
+   *[no] Mezcla lo seco en un cuenco.
+}
 card-step-kettle-2 = Una persona adulta vierte el agua hirviendo con los demás líquidos y remueve hasta que sea una sola bola.
-card-step-microwave-1 = Mezcla todo, menos lo que se añade al tacto, en un cuenco grande.
+card-step-microwave-1 = { $felt ->
+    [yes] Mezcla todo, menos lo que se añade al tacto, en un cuenco grande.
+   *[no] Mezcla todo en un cuenco grande.
+}
 card-step-microwave-2 = Una persona adulta lo calienta en el microondas a ratos cortos y remueve tras cada uno, hasta que esté espeso y eche vapor.
 card-step-not-cooked-1 = Mezcla lo seco. Añade los líquidos poco a poco.
 card-step-not-cooked-2 = Amasa hasta que quede lisa.

@@ -55,11 +55,20 @@ measure-sum = { $left } + { $right }
 
 card-steps-own = Les étapes sont dans les mots et dans la langue de l’auteur de la recette.
 card-steps-usual = La recette ne donne pas d’étapes : voici la façon habituelle.
-card-step-pot-1 = Mélangez tout, sauf ce qui s’ajoute au toucher, dans une casserole froide, jusqu’à ce qu’il n’y ait plus de grumeaux.
+card-step-pot-1 = { $felt ->
+    [yes] Mélangez tout, sauf ce qui s’ajoute au toucher, dans une casserole froide, jusqu’à ce qu’il n’y ait plus de grumeaux.
+   *[no] Mélangez tout dans une casserole froide, jusqu’à ce qu’il n’y ait plus de grumeaux.
+}
 card-step-pot-2 = Un adulte fait cuire en remuant sans cesse, jusqu’à ce que la pâte soit épaisse, fume et se détache de la casserole.
-card-step-kettle-1 = Mélangez les ingrédients secs dans un saladier, sauf ce qui s’ajoute au toucher.
+card-step-kettle-1 = { $felt ->
+    [yes] Mélangez les ingrédients secs dans un saladier, sauf ce qui s’ajoute au toucher.
+   *[no] Mélangez les ingrédients secs dans un saladier.
+}
 card-step-kettle-2 = Un adulte verse l’eau bouillante avec les autres liquides et remue jusqu’à obtenir une seule boule.
-card-step-microwave-1 = Mélangez tout, sauf ce qui s’ajoute au toucher, dans un grand saladier.
+card-step-microwave-1 = { $felt ->
+    [yes] Mélangez tout, sauf ce qui s’ajoute au toucher, dans un grand saladier.
+   *[no] Mélangez tout dans un grand saladier.
+}
 card-step-microwave-2 = Un adulte chauffe au micro-ondes par petits coups et remue après chacun, jusqu’à ce que la pâte soit épaisse et fume.
 card-step-not-cooked-1 = Mélangez les ingrédients secs. Ajoutez les liquides peu à peu.
 card-step-not-cooked-2 = Pétrissez jusqu’à ce que la pâte soit lisse.
