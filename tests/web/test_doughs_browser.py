@@ -105,6 +105,26 @@ def test_no_page_of_a_dough_is_wider_than_a_phone_and_fingers_can_meet_what_lies
         assert min((height for height in heights if height), default=44) >= 43.5, what  # px; the usual least
 
 
+def test_what_is_long_is_folded_on_a_phone_and_stays_as_somebody_left_it(table):
+    def folds(page):
+        page.wait_for_selector(".fold", timeout=30_000)
+        return page.locator(".fold").evaluate_all("all => all.map(each => each.open)")
+
+    assert all(folds(table(f"/care?of={SALT}")))
+    page = table(f"/care?of={SALT}", viewport=PHONE)
+    assert not any(folds(page))
+    assert page.locator(".caution").first.is_visible()
+    assert not page.locator(".caution").last.is_visible()
+    page.locator(".fold", has_text="Doses").locator("summary").click()
+    page.locator("input[inputmode=decimal]").first.fill("4")
+    page.wait_for_url("**age=4**")
+    page.get_by_text("a child aged 4").first.wait_for()
+    page.wait_for_function("[...document.querySelectorAll('.fold')].filter(each => each.open).length === 1")
+    assert page.locator(".fold", has_text="Doses").locator("table").is_visible()
+    page.evaluate("window.dispatchEvent(new Event('beforeprint'))")
+    assert all(folds(page))
+
+
 def test_text_twice_as_large_still_fits_a_desk(table):
     page = ready(table(SALT, viewport=DESK))
     page.evaluate("document.documentElement.style.fontSize = '200%'")

@@ -16,6 +16,7 @@ from lumped.texts import say
 from lumped.web.asked import Asked, with_own
 from lumped.web.choosing import tick
 from lumped.web.fields import live_field
+from lumped.web.fold import Fold
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
 from lumped.web.looks import lead_to, listed
@@ -49,8 +50,9 @@ class _CarePage:
         with html.section().classes("slip wishes"):
             self._put_needs()
             self._choice: Element = html.div()
-            self._put("age", say("web-care-age"))
-            self._put("dog", say("web-care-dog"))
+            with html.div().classes("together"):
+                self._put("age", say("web-care-age"))
+                self._put("dog", say("web-care-dog"))
         self._later = Later(kitchen, cared, self._show)
         self._found: Element = html.div().classes("proposals").mark("care-found").props("aria-live=polite")
         ui.timer(0.01, self._begin, once=True)
@@ -112,8 +114,7 @@ class _CarePage:
             with html.section().classes("slip"):
                 _put_diets(found)
             if found["remarks"]:
-                with html.section().classes("slip"):
-                    Words("h2", say("heading-remarks"))
+                with html.section().classes("slip"), Fold("remarks", say("heading-remarks")):
                     listed(found["remarks"])
             if found["doses"]:
                 self._put_doses(found)
@@ -137,8 +138,7 @@ class _CarePage:
                     lead_to(say("web-care-mend", dough=dough), address, f"mend-{number}", "take ink")
 
     def _put_doses(self, found: Mapping[str, Any]) -> None:
-        with html.section().classes("slip wide").mark("doses"):
-            Words("h2", found["eaters"])
+        with html.section().classes("slip wide").mark("doses"), Fold("doses", found["eaters"]):
             rows = [(words, amount, partial(self._sources.figure, key, held), source)
                     for key, words, amount, held, source in found["doses"]]  # fmt: skip
             columns = [say(f"column-care-{each}") for each in ("dose", "amount", "held", "source")]
@@ -154,8 +154,7 @@ def _put_diets(found: Mapping[str, Any]) -> None:
 
 
 def _put_metals(found: Mapping[str, Any]) -> None:
-    with html.section().classes("slip wide").mark("metals"):
-        Words("h2", found["metals_heading"])
+    with html.section().classes("slip wide").mark("metals"), Fold("metals", found["metals_heading"]):
         columns = ("metal", "in-dough", "dry", "pliable", "sticky", "valid")
         tally([say(f"column-care-{each}") for each in columns], found["metals"], on_phone="packed")
         Words("p", say("safety-no-certificate"), "soft")

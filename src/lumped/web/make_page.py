@@ -14,6 +14,7 @@ from lumped.web.asked import Asked
 from lumped.web.choosing import put_region
 from lumped.web.controls import choose
 from lumped.web.fields import live_field
+from lumped.web.fold import Fold
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
 from lumped.web.looks import lead_to, listed, press, reveal
@@ -63,11 +64,12 @@ class _MakePage:
         self._of_mass: Element = html.div().classes("together")
         with self._of_mass:
             self._write("mass", inputmode="decimal")
-        with html.div().classes("together"):
-            self._write("pot", inputmode="decimal")
-            self._write("minutes", inputmode="decimal", placeholder=say("web-make-no-minutes"))
-            put_region(self._region, self._move)
-        self._choose("packets")
+        with Fold("wishes", say("web-make-more"), "span"):
+            with html.div().classes("together"):
+                self._write("pot", inputmode="decimal")
+                self._write("minutes", inputmode="decimal", placeholder=say("web-make-no-minutes"))
+                put_region(self._region, self._move)
+            self._choose("packets")
 
     def _choose(self, name: str) -> Element:
         options = [(each, say(f"web-make-{name}-{each}")) for each in _CHOICES[name]]
@@ -163,8 +165,7 @@ class _MakePage:
             Words("p", found["shift"], "soft")
 
     def _put_clock(self, found: Mapping[str, Any]) -> None:
-        with html.section().classes("slip").mark("clock"):
-            Words("h2", say("web-make-clock"))
+        with html.section().classes("slip").mark("clock"), Fold("clock", say("web-make-clock")):
             self._tally([say("column-work"), say("making-column-time")], found["work"], on_phone="")
             Words("p", found["ready"])
             if found["cooling"]["rows"]:
@@ -174,8 +175,7 @@ class _MakePage:
     def _put_shops(self, found: Mapping[str, Any]) -> None:
         name, shelf, need, buy, over, money = range(6)
         headings = [say("web-make-column-what"), *found["shop_headings"][need:]]
-        with html.section().classes("slip shop").mark("shop"):
-            Words("h2", say("web-make-shop"))
+        with html.section().classes("slip shop").mark("shop"), Fold("shop", say("web-make-shop")):
             if not found["shops"]:
                 Words("p", say("web-make-nothing-bought"))
             for place, rows, keys in found["shops"]:

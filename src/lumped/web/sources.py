@@ -1,6 +1,6 @@
 """Numbers that can be asked where they come from: each is a button, and one slip on the page tells."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import partial
 from itertools import count
 from typing import Any
@@ -9,6 +9,7 @@ from nicegui import html, ui
 from nicegui.element import Element
 
 from lumped.texts import say
+from lumped.web.fold import Fold
 from lumped.web.looks import listed, press
 from lumped.web.quick import answer_to
 from lumped.web.words import Figure, Words
@@ -16,6 +17,7 @@ from lumped.web.words import Figure, Words
 __all__ = ["Sources"]
 
 _ids = count(1)
+_GRAVEST = 5  # cautions that are never folded
 
 
 class Sources:
@@ -48,8 +50,14 @@ class Sources:
         button.on("click", partial(self._show, what, button))
         return button
 
-    def cautions(self, rows: Iterable[tuple[str, str, str]]) -> None:
-        """Put cautions on the page: key, severity and words of each."""
+    def cautions(self, rows: Sequence[tuple[str, str, str]]) -> None:
+        """Put cautions on the page, the gravest first: key, severity and words of each; a phone folds the rest."""
+        self._lay_cautions(rows[:_GRAVEST])
+        if rows[_GRAVEST:]:
+            with Fold("cautions", say("web-more-cautions", count=len(rows) - _GRAVEST), "span"):
+                self._lay_cautions(rows[_GRAVEST:])
+
+    def _lay_cautions(self, rows: Sequence[tuple[str, str, str]]) -> None:
         with html.ul().classes("cautions"):
             for key, severity, words in rows:
                 with html.li().classes(f"caution {severity.replace(' ', '-')}"):

@@ -162,6 +162,10 @@ web-care-dog = Weight of the dog, in kilograms, if there is one
 web-care-allergens = Allergens
 web-care-diets = Diets
 web-care-none = none of the list
+web-more-cautions = { $count ->
+    [one] One more to mind
+   *[other] { $count } more to mind
+}
 web-caution-source = What to mind
 web-source-ask = where from
 web-wall-hardly = less than { $least } mA

@@ -47,6 +47,7 @@ web-make-clock = The clock
 web-make-shop = What to buy
 web-make-column-what = what
 web-make-far = { $name }: { $place }.
+web-make-more = Pot, time, shops
 web-make-card = A card to cook it from
 web-make-print = Print it
 web-make-nothing-bought = Nothing has to be bought for it.
