@@ -1,6 +1,7 @@
 """The pages of a dough as a person meets them, without a browser."""
 
 import re
+from urllib.parse import parse_qsl, urlsplit
 
 import pytest
 from nicegui import ElementFilter
@@ -10,6 +11,7 @@ from lumped.app.examples import example_recipe
 from lumped.app.given import Given
 from lumped.texts import say
 from lumped.web import paths
+from lumped.web.asked import sorted_query
 from lumped.web.touching import Touching
 
 SALT = paths.dough("ropewalk-salt.toml")
@@ -19,6 +21,11 @@ SUGAR = paths.dough("ropewalk-sugar.toml")
 def lead(user, marker):
     with user.client:
         return next(iter(ElementFilter(marker=marker))).props["href"]
+
+
+def written(user, marker):
+    with user.client:
+        return next(iter(ElementFilter(marker=marker))).props["^value"]
 
 
 def figure(user, what):
@@ -212,6 +219,29 @@ ingredients = [{ingredient = "vegetable oil", amount_g = 14}, {ingredient = "tab
             if each.props.get("selected")
         ]
         assert chosen == ["plain-flour", "tap-water", "table-salt"]
+
+
+ODD = """kind = "recipe"
+schema = 1
+title = "Ours"
+dough = "conducting"
+ingredients = [{ingredient = "form", amount_g = 130}, {ingredient = "tap water", amount_g = 230},
+    {ingredient = "Title", amount_g = 70}]
+"""
+
+
+async def test_an_ingredient_named_like_a_word_of_the_address_is_changed_like_any_other(kitchen):
+    label = 'kind = "ingredient"\nschema = 1\ntitle = "{}"\nlike = "{}"\n{}\n'
+    of = {"form": ("plain-flour", "carbohydrate_g = 76"), "Title": ("table-salt", "salt_g = 99")}
+    labels = {title: label.format(title, *each) for title, each in of.items()}
+    async with a_person(kitchen) as user:
+        key = kitchen.keep(Given(name="ours.toml", text=ODD, labels=labels))
+        changes = {"form": "140 g", "title-1": "60 g"}
+        await kneaded(user, paths.changed(paths.brought(key), changes))
+        assert [written(user, f"amount-{k}") for k in range(3)] == ["140 g", "230 g", "60 g"]
+        assert say("web-changed") in texts(user)
+        options, found = sorted_query(dict(parse_qsl(urlsplit(lead(user, "way-swap")).query)))
+        assert (set(options), found) == ({"of"}, changes)
 
 
 @pytest.mark.parametrize(("what", "place"), [("salt", [0.3]), ("mix", [0.4, 0.4, 0.2])])

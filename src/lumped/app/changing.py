@@ -42,6 +42,7 @@ def names_in(text: str) -> list[str]:
     names: list[str] = []
     for entry in _entries(text):
         name = str(entry["ingredient"]).strip().casefold().replace(" ", "-")
+        name = f"{name}-1" if name in RECIPE_WORDS else name  # which a change would take for another title, …
         count = sum(each == name or re.fullmatch(rf"{re.escape(name)}-\d+", each) is not None for each in names)
         names.append(f"{name}-{count + 1}" if count else name)
     return names

@@ -14,7 +14,7 @@ from typing import Any
 import tomli_w
 
 from lumped.app.as_files import body_of, given_of, label_files
-from lumped.app.given import Given, along, names_file, plain_name, references
+from lumped.app.given import Given, along, file_name_of, names_file, references
 from lumped.app.labels import left_out_words, sound_labels, usable_labels
 from lumped.documents import read_document
 from lumped.errors import InputError
@@ -59,7 +59,7 @@ def given_from(notebook: Notebook, revision: Revision) -> Given:
         elif used.kind == "recipe" and name in references(text):
             recipes[name] = file_text(notebook, used)
             labels = {**given_from(notebook, used).labels, **labels}
-    return Given(name=f"{plain_name(revision.title)}.toml", text=text, recipes=recipes, labels=labels)
+    return Given(name=file_name_of(revision.title), text=text, recipes=recipes, labels=labels)
 
 
 def uses_of(revision: Revision) -> dict[str, Reference]:

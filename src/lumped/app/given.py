@@ -18,8 +18,8 @@ from lumped.app.examples import example_recipe
 from lumped.documents import is_there
 from lumped.errors import InputError
 
-__all__ = ["Given", "along", "labels_laid_out", "laid_out", "names_file", "needed_recipes", "not_along", "plain_name",
-           "references"]  # fmt: skip
+__all__ = ["Given", "along", "file_name_of", "labels_laid_out", "laid_out", "names_file", "needed_recipes", "not_along",
+           "plain_name", "references"]  # fmt: skip
 
 SIZE_LIMIT = 2_000_000
 Effort = Literal["quick", "full"]
@@ -102,6 +102,18 @@ def plain_name(name: str) -> str:
     """
     last = re.split(r"[/\\]", name)[-1]
     return re.sub(r"[^\w .()-]", "", last).strip(" .")[:80] or "sculpture.toml"
+
+
+def file_name_of(title: str) -> str:
+    """Give the name of the file in which something of a title is handed out.
+
+    Examples
+    --------
+    >>> file_name_of("rice/corn mix"), file_name_of("?")
+    ('rice-corn mix.toml', 'untitled.toml')
+    """
+    name = re.sub(r"[^\w .()-]", "", re.sub(r"[/\\]", "-", title)).strip(" .")[:80]
+    return f"{name or 'untitled'}.toml"
 
 
 def needed_recipes(given: Given) -> dict[str, str]:

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 import tomli_w
 
-from lumped.app.given import Given, plain_name
+from lumped.app.given import Given, file_name_of
 from lumped.app.labels import document_of
 from lumped.errors import InputError, LumpedError
 from lumped.texts import say
@@ -58,7 +58,7 @@ class Packet:
     @property
     def given(self) -> Given:
         """The ingredient file, to be kept or handed out."""
-        return Given(name=f"{plain_name(self.document['title'])}.toml", text=tomli_w.dumps(self.document))
+        return Given(name=file_name_of(self.document["title"]), text=tomli_w.dumps(self.document))
 
 
 def packet_of(said: Mapping[str, str]) -> Packet:

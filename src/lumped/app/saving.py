@@ -8,7 +8,7 @@ import tomli_w
 
 from lumped.app.as_files import body_of, given_of, kind_said
 from lumped.app.gathering import own_labels, uses_of
-from lumped.app.given import Given, along, not_along, plain_name, references
+from lumped.app.given import Given, along, file_name_of, not_along, plain_name, references
 from lumped.app.labels import foreign_words
 from lumped.app.own import batch_of, recipe_of
 from lumped.notebook import Body, Notebook, Reference, Revision
@@ -81,7 +81,7 @@ def save_labels(notebook: Notebook, text: str, name: str, *, note: str = "") -> 
 
     documents = [document for document, _ in labels_in(text, name)]
     return tuple(
-        _as_it_is(notebook, Given(name=f"{plain_name(each['title'])}.toml", text=tomli_w.dumps(each)), note)
+        _as_it_is(notebook, Given(name=file_name_of(each["title"]), text=tomli_w.dumps(each)), note)
         for each in documents
     )
 

@@ -10,7 +10,7 @@ from dataclasses import replace
 from typing import Any
 
 from lumped.app.gathering import given_from, own_labels, says_just
-from lumped.app.given import Given, plain_name
+from lumped.app.given import Given, file_name_of
 from lumped.app.kept import Kept, Leaf, Where, kept_in
 from lumped.app.labels import sound_labels, usable_labels
 from lumped.app.notebooks import open_notebook, place_of
@@ -203,7 +203,7 @@ class Shelf:
         there = {**sound_labels(self.own_labels()), **labels}
         for each in batches:
             batch_of(replace(each, labels=there))
-        named = [Given(name=f"{plain_name(title)}.toml", text=text) for title, text in labels.items()]
+        named = [Given(name=file_name_of(title), text=text) for title, text in labels.items()]
         return tuple(self.keep_titled(each) for each in (*named, *(replace(each, labels=there) for each in batches)))
 
     def with_own(self, given: Given) -> Given:

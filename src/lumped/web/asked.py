@@ -15,13 +15,7 @@ from lumped.errors import LumpedError
 from lumped.web import paths
 from lumped.web.kitchen import Kitchen
 
-__all__ = ["OPTIONS", "Asked", "asked_recipe", "sorted_query", "with_own"]
-
-OPTIONS = ("of", "without", "diet", "region", "target", "vary", "first", "second", "third", "show", "age", "dog",
-           "thick", "touch", "lamp", "others", "child", "mould", "pack", "screws", "by", "people", "group", "mass",
-           "pot", "minutes", "packets", "shape", "cover", "room", "humidity", "draught", "hours", "weighed", "now",
-           "form", "deep", "where")  # fmt: skip
-"""Words of an address that are no ingredients."""
+__all__ = ["Asked", "asked_recipe", "sorted_query", "with_own"]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -79,9 +73,10 @@ class Asked:
 
 
 def sorted_query(query: Mapping[str, Any]) -> tuple[dict[str, str], dict[str, str]]:
-    """Tell the options of an address from the changes of its recipe."""
-    options = {name: str(each) for name, each in query.items() if name in OPTIONS}
-    return options, {name: str(each) for name, each in query.items() if name not in OPTIONS}
+    """Tell the options of an address from the changes of its recipe; a point before a name says that it is none."""
+    options = {name: str(each) for name, each in query.items() if name in paths.OPTIONS}
+    changes = {name.removeprefix("."): str(each) for name, each in query.items() if name not in paths.OPTIONS}
+    return options, changes
 
 
 async def asked_recipe(kitchen: Kitchen, query: Mapping[str, Any]) -> Asked | None:

@@ -5,12 +5,17 @@ from collections.abc import Mapping
 from urllib.parse import parse_qsl, quote, unquote, urlencode
 
 __all__ = [
-    "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "INGREDIENT", "KEPT", "NOTEBOOK", "OLD", "PACKET", "PANTRY", "SHAPE",
-    "TABLE", "ask", "batch", "brought", "changed", "dough", "example", "ingredient", "kept", "number_in", "old",
-    "packet", "pantry", "shape", "values_in",
+    "ASK", "BRING", "BROUGHT", "DOUGH", "EXAMPLE", "INGREDIENT", "KEPT", "NOTEBOOK", "OLD", "OPTIONS", "PACKET",
+    "PANTRY", "SHAPE", "TABLE", "ask", "batch", "brought", "changed", "dough", "example", "ingredient", "kept",
+    "number_in", "old", "packet", "pantry", "shape", "values_in",
 ]  # fmt: skip
 
 _DIGITS = 9  # of a revision number; more than anybody saves
+OPTIONS = ("of", "without", "diet", "region", "target", "vary", "first", "second", "third", "show", "age", "dog",
+           "thick", "touch", "lamp", "others", "child", "mould", "pack", "screws", "by", "people", "group", "mass",
+           "pot", "minutes", "packets", "shape", "cover", "room", "humidity", "draught", "hours", "weighed", "now",
+           "form", "deep", "where")  # fmt: skip
+"""Words of an address that are no ingredients."""
 TABLE = "/"
 SHAPE = "/shape/{key}"
 EXAMPLE = "/story/{name}"
@@ -56,8 +61,15 @@ def changed(page: str, changes: Mapping[str, str]) -> str:
     --------
     >>> changed("/dough/plain.toml", {"table-salt": "36 g"})
     '/dough/plain.toml?table-salt=36+g'
+    >>> changed("/dough/plain.toml", {"form": "3 g"})
+    '/dough/plain.toml?.form=3+g'
     """
-    return page + (f"?{urlencode(changes)}" if changes else "")
+    return page + (f"?{urlencode(_marked(changes))}" if changes else "")
+
+
+def _marked(changes: Mapping[str, str]) -> dict[str, str]:
+    """Changes with a point before each name that could be taken for an option."""
+    return {f".{name}" if name in OPTIONS or name.startswith(".") else name: each for name, each in changes.items()}
 
 
 def ask(what: str, page: str, changes: Mapping[str, str], **more: str) -> str:
@@ -68,9 +80,8 @@ def ask(what: str, page: str, changes: Mapping[str, str], **more: str) -> str:
     >>> ask("swap", "/dough/plain.toml", {"table-salt": "36 g"}, without="flour")
     '/swap?of=%2Fdough%2Fplain.toml&without=flour&table-salt=36+g'
     """
-    return (
-        f"{ASK[what]}?{urlencode({'of': page} | {name: each for name, each in more.items() if each} | dict(changes))}"
-    )
+    options = {name: each for name, each in more.items() if each}
+    return f"{ASK[what]}?{urlencode({'of': page} | options | _marked(changes))}"
 
 
 def pantry(**options: str) -> str:
