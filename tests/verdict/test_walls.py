@@ -4,8 +4,9 @@ import numpy as np
 import pytest
 from tests.bowls import INSULATING, recipe_of
 
+from lumped.dough.blocking import usual_neighbour
 from lumped.dough.kneading import kneading
-from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
+from lumped.dough.lasting.salt_creep import salt_creep
 from lumped.errors import InputError
 from lumped.quantities import Value
 from lumped.reference import handbook

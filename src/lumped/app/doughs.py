@@ -107,8 +107,9 @@ def wall_of(
 ) -> "WallVerdict":
     """Judge a wall of a recipe that was read; the arguments are those of `wall`."""
     from lumped.dough import read_recipe
+    from lumped.dough.blocking import usual_neighbour
     from lumped.dough.kneading import kneading
-    from lumped.dough.lasting.salt_creep import salt_creep, usual_neighbour
+    from lumped.dough.lasting.salt_creep import salt_creep
     from lumped.verdict.walls import DRIER, Wall, judge_wall, lasts
 
     made = Wall(thickness=thickness, area=area)

@@ -22,12 +22,14 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
     Returns
     -------
     dict
-        `dough` as JSON shows it; `batches`, what was learnt of it, in words; `steps`, `narrower` and `what_if` (key,
-        words and figure); `ingredients` (name and what is added by feel); `cautions`; `method`, `temperature`, `story`.
+        `dough` as JSON shows it; `notes`, what is worth knowing of it; `batches`, what was learnt of it, in words;
+        `steps`, `narrower` and `what_if` (key, words and figure); `ingredients` (name and what is added by feel);
+        `cautions`; `method`, `temperature`, `story`.
     """
     from lumped.app.labels import shop_of
-    from lumped.app.own import recipe_of, taught
+    from lumped.app.own import kneading_of, recipe_of, taught
     from lumped.dough import knead
+    from lumped.dough.blocking import blocking_of
     from lumped.dough.safety import caution
     from lumped.dough.what_if import what_if
     from lumped.quantities import short_text
@@ -35,13 +37,16 @@ def kneaded(given: Given, report: Callable[[float], None]) -> dict[str, Any]:
 
     recipe, shop = recipe_of(given), shop_of(given)
     own = taught(given, recipe)
-    dough = knead(recipe, shop, own.lessons.calibration, own.lessons.fit)
+    learnt = own.lessons.calibration
+    dough = knead(recipe, shop, learnt, own.lessons.fit)
     report(0.4)
-    changes = what_if(recipe, shop)
+    against = blocking_of(kneading_of(given), shop, learnt)
+    changes = what_if(recipe, shop, learnt) if against is None else against.changes
     document = tomllib.loads(given.text)
     report(1.0)
     return {
         "dough": dough.as_dict(),
+        "notes": [*(against.words if against else ()), *dough.notes],
         "batches": list(own.words),
         "steps": [(each.key, each.words, each.value.text()) for each in (*dough.reasons, *dough.facts)],
         "narrower": [

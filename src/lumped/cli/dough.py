@@ -29,13 +29,15 @@ def run(said: argparse.Namespace) -> int:
     if said.sources:
         return _print_sources(said)
     from lumped.app.named import dough_of
+    from lumped.dough.blocking import blocking_of
     from lumped.dough.notes import first_words, narrowing_words
     from lumped.dough.safety import caution
 
     named = recipe_named(said)
-    dough = dough_of(named)
+    dough, against = dough_of(named), blocking_of(named.kneading(), named.shop, named.calibration)
     if said.json:
-        print_json(dough.as_dict() | named.as_dict())
+        told = {} if against is None else {"blocking": against.as_dict()}
+        print_json(dough.as_dict() | told | named.as_dict())
         return 0
     print_title(dough.name)
     print_line(say(f"dough-{dough.answer}", resistivity=dough.resistivity.text(), cm=dough.resistivity_ohm_cm.text()))
@@ -43,7 +45,7 @@ def run(said: argparse.Namespace) -> int:
         print_line(words)
     print_table([say("column-step"), say("column-figure")], [(step.words, step.value.text()) for step in dough.reasons])
     print_taught(named)
-    print_notes(say("heading-findings"), dough.notes)
+    print_notes(say("heading-findings"), (*(against.words if against else ()), *dough.notes))
     print_notes(say("heading-narrower"), narrowing_words(dough))
     print_notes(say("heading-cautions"), (*dough.cautions, caution("rules").brief))
     return 0

@@ -257,7 +257,7 @@ class RecipeView:
         way = shown["method"].replace(" ", "-")
         self._made.tell(" ".join((say(f"web-cooked-{way}"), shown["temperature"])))
         reveal(self._made, self._fixed)
-        self._tell_notes(shown["dough"]["notes"])
+        self._tell_notes(shown["notes"])
         self._folds.show(shown)
 
     def _tell_notes(self, notes: Sequence[str]) -> None:

@@ -15,13 +15,10 @@ from lumped.dough.bowl import Bowl
 from lumped.dough.chain import Chain
 from lumped.dough.kneading import Kneading, followed, lost_share
 from lumped.dough.lasting.creep import creep_depth, creep_diffusivity, joint_share, wall_lifetime
-from lumped.dough.recipe import Portion, Recipe
 from lumped.pantry import Pantry, pantry
-from lumped.quantities import Provenance, Value
-from lumped.reference import handbook
-from lumped.texts import say
+from lumped.quantities import Provenance
 
-__all__ = ["SaltCreep", "salt_creep", "usual_neighbour"]
+__all__ = ["SaltCreep", "salt_creep"]
 
 Array = NDArray[np.float64]
 COUNT = 128
@@ -109,20 +106,6 @@ def salt_creep(
                           wall_liquid=np.maximum(fresh.liquid_share, 1e-6)),
         provenance=Provenance.of([wall.provenance, beside.provenance]),
     )  # fmt: skip
-
-
-def usual_neighbour() -> Recipe:
-    """Give the recipe of the conducting dough that usually stands beside a wall.
-
-    Examples
-    --------
-    >>> usual_neighbour().mass_of("table-salt")
-    0.073
-    """
-    grams = handbook().entry("verdicts", "wall-scene").facts["beside"]
-    portions = tuple(Portion(ingredient=key, written=f"{mass:g} g", mass=Value.exact(mass / 1e3, "kg"))
-                     for key, mass in grams.items())  # fmt: skip
-    return Recipe(title=say("wall-neighbour"), kind="conducting", portions=portions, cooked="pot")
 
 
 def _drawn(wall: Kneading, shop: Pantry, count: int, water: float) -> Draws:
