@@ -81,6 +81,15 @@ def test_who_weighs_is_answered_in_grams(capsys):
     assert told["now"]["vegetable-oil"] == "3 tbsp"
 
 
+def test_what_is_new_is_named_by_weight(tmp_path, capsys):
+    new = tmp_path / "new.toml"
+    assert main(["swap", SALT, "--without", "soy", "--without", "plain flour", "--take", "1", str(new)]) == 0
+    assert (
+        "as “Ropewalk salt dough, with white rice flour and olive oil instead of plain wheat flour and vegetable oil”"
+        in (_said(capsys))
+    )
+
+
 def test_the_feel_of_the_recipe_stands_beside_that_of_the_proposals(capsys):
     assert main(["swap", SALT, "--without", "cream-of-tartar", "--count", "1"]) == 0
     line = next(each for each in capsys.readouterr().out.splitlines() if each.strip().startswith("feel, 1"))

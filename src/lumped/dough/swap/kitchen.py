@@ -106,7 +106,9 @@ def recipe_from(
 ) -> Recipe:
     """Put a recipe together: old portions that stay, in their order, then what is new."""
     keys = [search.table.keys[i] for i in np.flatnonzero(found.masses > 0)]
-    order = [key for key in recipe.ingredients if key in keys] + [key for key in keys if key not in recipe.ingredients]
+    new = [key for key in keys if key not in recipe.ingredients]
+    new.sort(key=lambda key: -found.masses[search.table.row(key)])
+    order = [key for key in recipe.ingredients if key in keys] + new
     portions: list[Portion] = []
     for key in order:
         if key not in measured:

@@ -30,10 +30,7 @@ def title_of(before: Recipe, after: Recipe, shop: Pantry) -> str:
     >>> title_of(of("plain-flour", "cream-of-tartar"), of("plain-flour", "citric-acid"), pantry())
     'Plain, with citric acid instead of cream of tartar'
     """
-    new, gone = (
-        ", ".join(shop[key].name for key in one.ingredients if key not in other.ingredients)
-        for one, other in ((after, before), (before, after))
-    )
+    new, gone = _only_in(after, before, shop), _only_in(before, after, shop)
     if before.cooked != after.cooked and not (new or gone):
         title = say("swap-titled-way", title=before.title, way=say(f"swap-way-{after.cooked.replace(' ', '-')}"))
     else:
@@ -41,3 +38,10 @@ def title_of(before: Recipe, after: Recipe, shop: Pantry) -> str:
         title = say(f"swap-titled-{key}", title=before.title, new=new, gone=gone)
     short = say("swap-titled-amounts", title=before.title)
     return next((each for each in (title, short) if len(each) <= _LONGEST), before.title)
+
+
+def _only_in(one: Recipe, other: Recipe, shop: Pantry) -> str:
+    """Names of what only one of two recipes has, the heaviest first; "" for nothing."""
+    keys = sorted((key for key in one.ingredients if key not in other.ingredients), key=lambda key: -one.mass_of(key))
+    *first, last = [shop[key].name for key in keys] or [""]
+    return say("swap-titled-and", first=", ".join(first), last=last) if first else last

@@ -34,6 +34,7 @@ swap-by-feel = { $amount }, and { $low } to { $high } g until it feels right
 swap-titled-instead = { $title }, with { $new } instead of { $gone }
 swap-titled-with = { $title }, with { $new }
 swap-titled-without = { $title }, without { $gone }
+swap-titled-and = { $first } and { $last }
 swap-titled-way = { $title }, { $way }
 swap-titled-amounts = { $title }, in other amounts
 
