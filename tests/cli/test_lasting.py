@@ -113,6 +113,26 @@ def test_keeping_names_who_could_grow_the_habit_and_the_caveat(capsys):
     assert fridge > outside
 
 
+def test_keeping_says_first_how_wet_and_how_sour_it_is(capsys):
+    _, out, _ = said(capsys, "keep", SALT)
+    assert re.search(r"Ropewalk salt dough Its water activity is 0\.\d\d \(0\.\d\d to 0\.\d\d\), its pH \d\.\d", out)
+    found = told(capsys, "keep", SALT)
+    ends = {key: f"{found['water_activity'][key]:.2f}" for key in ("mean", "low", "high")}
+    assert f"{ends['mean']} ({ends['low']} to {ends['high']})" in found["words"][0]
+
+
+def test_what_a_kind_needs_is_shown_as_wide_as_it_is_known(capsys):
+    """A dough of 0.75 (0.74 to 0.79) beside a bare 0.85 looks safe: the table says 0.80 to 0.87, rounded to 0.01."""
+    assert "0.85 (0.80 to 0.87)" in said(capsys, "keep", SALT)[1]
+
+
+def test_a_leak_through_a_wall_has_its_interval(capsys):
+    _, out, _ = said(capsys, "wall", SUGAR)
+    assert re.search(r"0\.\d+ mA \(0\.\d+ to 0\.\d+\) leak through the wall", out)
+    _, out, _ = said(capsys, "wall", SALT)
+    assert re.search(r"\d+ mA \(\d+ to \d+\) leak through the wall", out)
+
+
 def test_a_wall_has_its_hour(capsys):
     code, out, _ = said(capsys, "wall", SUGAR, "--lamp", "lamp-white", "--beside", SALT)
     assert code == 0

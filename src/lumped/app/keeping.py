@@ -73,7 +73,13 @@ def kept(dough: "Named", *, fridge: bool = False) -> Kept:
     ends = {key: short_text(each / 86400) for key, each in figures.items()}
     said = say(f"keep-habit-{'fridge' if fridge else 'room'}", **ends)
     return Kept(title=done.recipe.title, activity=activity, ph=ph, keeping=found, habit=days,
-                words=(*found.words[:-1], said, found.words[-1]))  # fmt: skip
+                words=(_headline(activity, ph), *found.words[:-1], said, found.words[-1]))  # fmt: skip
+
+
+def _headline(activity: "Value", ph: "Value") -> str:
+    from lumped.texts import say
+
+    return say("keep-headline", activity=activity.text(), ph=ph.text())
 
 
 def growth_columns() -> tuple[str, ...]:
@@ -88,7 +94,7 @@ def growth_rows(found: Kept) -> list[tuple[str, ...]]:
     from lumped.texts import say
 
     return [
-        (each.group.name, f"{each.group.activity.mean:.2f}", say(f"lasting-state-{each.state.replace(' ', '-')}"),
+        (each.group.name, each.group.activity.text(), say(f"lasting-state-{each.state.replace(' ', '-')}"),
          say(f"lasting-by-{each.by or 'none'}"))
         for each in found.keeping.growths
     ]  # fmt: skip

@@ -188,7 +188,7 @@ def judge_wall(
     leak = believed(volts / resistance, unit="A", provenance=origin)
     words = say(
         f"wall-{enough}", lamp=handbook().name("lamps", lamp_key),
-        leak=_milliamperes(leak.mean), alone=_milliamperes(float(alone[0])), current=_milliamperes(current.mean),
+        leak=_with_unit(leak), alone=_milliamperes(float(alone[0])), current=_spanned(current),
     )  # fmt: skip
     return WallVerdict(
         lamp=lamp_key, leak=leak, current=current, without=Value.exact(float(alone[0]), "A", origin),
@@ -279,6 +279,18 @@ def _point(lamp_key: str, conductance: Array) -> tuple[Array, Array]:
 
 def _milliamperes(current: float) -> str:
     return short_text(1e3 * current) if current >= 5e-6 else "0"
+
+
+def _spanned(current: Value) -> str:
+    mean, low, high = (_milliamperes(each) for each in (current.mean, current.low, current.high))
+    return mean if low == high else f"{mean} ({low} to {high})"
+
+
+def _with_unit(leak: Value) -> str:
+    mean, low, high = (_milliamperes(each) for each in (leak.mean, leak.low, leak.high))
+    if high == "0":
+        return say("wall-leak-none")
+    return say("wall-leak-known", leak=mean) if low == high else say("wall-leak", leak=mean, low=low, high=high)
 
 
 def _state(lamp_key: str, current: float) -> str:

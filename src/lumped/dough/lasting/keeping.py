@@ -201,7 +201,7 @@ def _preserved(ph: Value | None, amounts: Mapping[str, float]) -> bool:
 def _words(growths: tuple[Growth, ...], *, preserved: bool, cold: bool) -> tuple[str, ...]:
     words = []
     for state in ("grows", "may grow", "slowed"):
-        names = ", ".join(each.group.name for each in growths if each.state == state)
+        names = "; ".join(each.group.name for each in growths if each.state == state)
         if names:
             words.append(say(f"lasting-growth-{state.replace(' ', '-')}", groups=names))
     if not words:

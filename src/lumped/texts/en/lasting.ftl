@@ -104,6 +104,7 @@ cool-no-time = A time of { $within } minutes can’t be. Give more than nothing 
 # Refreshing and keeping
 refresh-water-share = That is { $share } % of the water that it held.
 refresh-now = As it is now it lets current through { $times } times less easily than fresh.
+keep-headline = Its water activity is { $activity }, its pH { $ph }.
 keep-habit-room = The trade keeps such a dough { $days } days at room temperature, in a closed bag or box ({ $low } to { $high }; common practice, nobody’s measurement).
 keep-habit-fridge = The trade keeps such a dough { $days } days in the fridge, in a closed bag or box ({ $low } to { $high }; common practice, nobody’s measurement).
 lasting-state-grows = could grow

@@ -1,8 +1,11 @@
 # Walls of insulating dough.
 
-wall-yes = Insulating enough while it is fresh: { $leak } mA leak through the wall, and the { $lamp } gets { $current } of the { $alone } mA that it would get beside a perfect wall.
-wall-no = Not insulating enough, even fresh: { $leak } mA leak through the wall, and the { $lamp } gets { $current } mA instead of { $alone }. Make the wall thicker, touch it on less area, or make a better dough.
-wall-perhaps = Perhaps insulating enough while it is fresh: beside a wall at the middle of what is believed the { $lamp } gets { $current } of { $alone } mA, but this dough may be better or worse than that. Make the wall thicker, or measure the dough.
+wall-leak = { $leak } mA ({ $low } to { $high }) leak
+wall-leak-known = { $leak } mA leak
+wall-leak-none = less than 0.005 mA leak
+wall-yes = Insulating enough while it is fresh: { $leak } through the wall, and the { $lamp } gets { $current } of the { $alone } mA that it would get beside a perfect wall.
+wall-no = Not insulating enough, even fresh: { $leak } through the wall, and the { $lamp } gets { $current } mA instead of { $alone }. Make the wall thicker, touch it on less area, or make a better dough.
+wall-perhaps = Perhaps insulating enough while it is fresh: { $leak } through the wall, and the { $lamp } gets { $current } of the { $alone } mA that it would get beside a perfect wall. At the good end of that it does, at the poor end it doesn’t. Make the wall thicker, or measure the dough.
 wall-night-yes = After a night (16 hours) between its lumps it still is.
 wall-night-perhaps = After a night (16 hours) between its lumps it may no longer be: salt creeps in.
 wall-night-no = After a night (16 hours) between its lumps it no longer is: salt creeps in.
