@@ -1,14 +1,21 @@
 """A packet's label as a form is filled in: what is taken, what is assumed, and what is wrong beside which field."""
 
 import tomllib
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from lumped.app.asking import Question
+from lumped.app.examples import example_recipe
+from lumped.app.for_class import classed
+from lumped.app.given import Given
 from lumped.app.larder import ingredient_told, shop_with_own
 from lumped.app.packets import CONTAINS, FIGURES, LISTS, PLAIN, filled_in, packet_of
+from lumped.app.readings import readings
 from lumped.pantry.label_file import LabelFile, labelled_from
+from lumped.texts import say
 
 FLOUR = {
     "title": "corner flour", "like": "plain-flour", "per": "100 g", "fat_g": "1,1", "carbohydrate_g": "71.3",
@@ -33,8 +40,37 @@ def test_every_field_of_the_ingredient_file_stands_in_the_form():
     assert keys == {*FIGURES, *PLAIN, *LISTS, "fibre_within", "contains", "roles"}
 
 
+PAID = {"pack_g": "1500", "pack_price": "1,80", "bought_in": "europe"}
+
+
+def test_a_price_is_used_where_it_was_paid_and_nowhere_else():
+    packet = packet_of(FLOUR | PAID)
+    offers = {key: (price, packs) for key, _, price, packs, _ in packet.told["offers"]}
+    assert offers["offer-europe"] == ("1.20 EUR/kg", "1500 g")
+    assert offers["offer-japan"][1] == "–"
+    recipe = Given(name="a.toml", text=example_recipe("ropewalk-salt.toml").replace('"plain-flour"', '"corner flour"'),
+                   labels={"corner flour": packet.given.text})  # fmt: skip
+    dear = replace(recipe, labels={"corner flour": packet_of(FLOUR | PAID | {"pack_price": "18"}).given.text})
+    cost, costs = (readings(each, "europe")["readings"]["cost"]["middle"] for each in (recipe, dear))
+    assert cost < costs
+    assert readings(recipe, "japan")["readings"]["cost"]["says"] == say("web-cost-missing", names="corner flour")
+    said = {"by": "people", "people": "28", "age": "9", "group": "two", "mass": "", "pot": "3", "minutes": "",
+            "region": "europe", "little_over": False}  # fmt: skip
+    plan = classed(Question(given=recipe, said=said), lambda _: None)
+    bought = {key: row[3] for _, rows, keys in plan["shops"] for key, row in zip(keys, rows, strict=True)}
+    assert bought["corner-flour"] == "1 × 1.5 kg"
+    assert plan["sources"]["buy-corner-flour"]["note"] == say("web-source-paid")
+
+
+@pytest.mark.parametrize("left_out", PAID)
+def test_half_a_price_is_refused_beside_its_field(left_out):
+    packet = packet_of(FLOUR | PAID | {left_out: ""})
+    assert packet.slips["pack_price"].endswith("whose money it is in.")
+    assert packet_of(FLOUR | PAID | {"bought_in": "the moon"}).slips["bought_in"]
+
+
 def test_a_kept_file_fills_the_form_in_as_it_was():
-    said = {**FLOUR, "contains-gluten": "yes", "fibre_within": "no", "role": "body, binder", "allergens": "none",
+    said = {**FLOUR, **PAID, "contains-gluten": "yes", "fibre_within": "no", "role": "body, binder", "allergens": "none",
             "energy_kJ": "1471.2345678"}  # fmt: skip
     text = packet_of(said).given.text
     assert tomllib.loads(packet_of(filled_in(text)).given.text) == tomllib.loads(text)

@@ -75,7 +75,7 @@ def beside(
     from lumped.dough.comparing import compared
 
     found = read_together(places, labels=labels, settings=settings)
-    prices, money = known_prices(found.recipes, region)
+    prices, money = known_prices(found.recipes, region, found.shop)
     one_each = len(set(found.titles)) == len(found.titles)
     sides = compared(
         found.recipes, found.shop, names=found.titles if one_each else None, prices=prices, money=money
@@ -103,7 +103,7 @@ def besides(question: Question, report: Report) -> dict[str, Any]:
     own = {title: text for given in givens for title, text in given.labels.items()}
     shop = shop_of(Given(name="", text="", labels=own))
     recipes = [recipe_of(given, shop) for given in givens]
-    prices, money = known_prices(recipes, question.said["region"] or None)
+    prices, money = known_prices(recipes, question.said["region"] or None, shop)
     found = compared(recipes, shop, names=question.said["names"], prices=prices, money=money)
     report(1.0)
     outcomes = outcome_rows(found)

@@ -139,14 +139,12 @@ def _wanted_of(made: "Making") -> "list[tuple[str, Any]]":
 
 def _money(made: "Making", bought: "Shopping", sources: Sources) -> Iterator[tuple[str, str, str]]:
     from lumped.texts import say
-    from lumped.workshop.cost import prices_of
 
     cost = made.cost
     if cost is None:
         return
-    prices, _ = prices_of(made.recipe.ingredients, bought.region)
     names = {each.ingredient: each.name for each in made.lines}
-    made_of = [(names[key], each) for key, each in prices.items()]
+    made_of = [(names[key], each) for key, each in cost.prices.items()]
     note = say("web-source-cost", dated=cost.dated)
     values = {"person": cost.person, "whole": cost.whole, "till": bought.total}
     for key, value in values.items():
@@ -213,7 +211,7 @@ def _shopped(bought: "Shopping", little_over: bool, sources: Sources) -> dict[st
 
     shops = [(place, shop_rows(lines), [each.ingredient for each in lines]) for place, lines in places(bought)]
     for each in bought.lines:
-        _source_packets(each, bought, sources)
+        _source_packets(each, sources)
     far = [(say("web-make-far", name=each.name, place=each.sold.words), each.ingredient)
            for each in bought.lines if each.is_far]  # fmt: skip
     return {
@@ -229,19 +227,18 @@ def _unpriced(each: "Bought") -> str:
     return say("shopping-hint-unknown", name=each.name, need=f"{_GRAMS * (each.need - each.have):.0f}")
 
 
-def _source_packets(each: "Bought", bought: "Shopping", sources: Sources) -> None:
-    from lumped.pantry import price
+def _source_packets(each: "Bought", sources: Sources) -> None:
     from lumped.quantities import Provenance
     from lumped.reference import handbook
     from lumped.texts import say
 
-    priced = price(each.ingredient, bought.region)
+    priced = each.price
     if priced is None or not each.packets:
         return
     made_of = [(say("web-make-price"), priced.per_mass),
                (say("web-make-cheaper"), handbook().value("workshop", "packets", "cheaper"))]  # fmt: skip
     origin = Provenance.of([priced.per_mass.provenance, each.sold.provenance])
-    note = say("web-make-source-packets", dated=priced.dated)
+    note = say("web-make-source-packets", dated=priced.dated) if priced.dated else say("web-source-paid")
     sources[f"buy-{each.ingredient}"] = told_of(each.name, origin, made_of, note=note)
 
 

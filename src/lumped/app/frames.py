@@ -67,7 +67,6 @@ def doughs(
 
     from lumped.app.shop import shop_with
     from lumped.dough.many import knead_many
-    from lumped.pantry import price
     from lumped.pantry import region as region_of
 
     shop = shop_with([*map(Path, labels)])
@@ -76,7 +75,7 @@ def doughs(
     prices = None
     if region is not None:
         region_of(region)
-        prices = {key: each.per_mass for key in keys if (each := price(key, region)) is not None}
+        prices = {key: each.per_mass for key in keys if (each := shop.price(key, region)) is not None}
     found = knead_many(
         keys, masses, kind=dough, cooked=cooked, temperature=temperature_degC + 273.15, count=draws, shop=shop,
         prices=prices,

@@ -15,7 +15,7 @@ from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.dough.safety import Caution
-    from lumped.pantry import Ingredient, Pantry
+    from lumped.pantry import Ingredient, Pantry, Price
     from lumped.quantities import Provenance, Value
     from lumped.reference.rows import Row
 
@@ -110,7 +110,7 @@ def ingredient_told(shop: "Pantry", name: str) -> dict[str, Any]:
         "key": each.key, "title": each.name, "own": each.is_own, "also": list(each.also),
         "roles": list(each.roles),
         "made_of": list(_made_of(each, sources)), "printed": list(_printed(each, sources)),
-        "weights": list(_weights(each, sources)), "offers": list(_offers(shown.offers, each.key, sources)),
+        "weights": list(_weights(each, sources)), "offers": list(_offers(shown.offers, each.key, shop, sources)),
         "names": list(_names(each, sources)), "allergens": list(_allergens(each, sources)),
         "cautions": list(_cautions(each, sources)), "remarks": list(shown.remarks), "assumed": list(each.assumed),
         "sources": sources,
@@ -230,18 +230,21 @@ def _weights(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, s
             yield f"weight-{measure}-{method}", words, grams(value), value.provenance.status.value
 
 
-def _offers(offers: Any, key: str, sources: Sources) -> Iterator[tuple[str, str, str, str, str]]:
+def _offers(offers: Any, key: str, shop: "Pantry", sources: Sources) -> Iterator[tuple[str, str, str, str, str]]:
     """By region: price, packs, where it is sold."""
-    from lumped.pantry import price
     from lumped.quantities import Provenance, Status
 
     for offer in offers:
-        where, found = offer["region"], price(key, offer["region"])
+        where, found = offer["region"], shop.price(key, offer["region"])
         memory = Provenance(status=Status.FROM_MEMORY)
-        notes = [say("larder-prices-dated", dated=found.dated)] if found else []
+        notes = [_price_note(found)] if found else []
         told = told_of(offer["name"], found.per_mass.provenance if found else memory, note=" ".join(notes))
         sources[f"offer-{where}"] = told
         yield f"offer-{where}", offer["name"], offer["price_words"], offer["packs_words"], offer["sold"]
+
+
+def _price_note(found: "Price") -> str:
+    return say("larder-prices-dated", dated=found.dated) if found.dated else say("web-source-paid")
 
 
 def _names(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, str]]:

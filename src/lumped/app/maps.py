@@ -37,7 +37,7 @@ def salt_row(dough: "Named", *, salt: str | None = None, region: str | None = No
     """
     from lumped.dough.salting import salting
 
-    prices, money = known_prices([dough.recipe], region)
+    prices, money = known_prices([dough.recipe], region, dough.shop)
     return salting(
         dough.recipe, dough.shop, salt=salt, prices=prices, money=money, calibration=dough.calibration
     )  # fmt: skip
@@ -73,7 +73,7 @@ def mixes(
     """
     from lumped.dough.maps import mix_map
 
-    prices, money = known_prices([dough.recipe], region)
+    prices, money = known_prices([dough.recipe], region, dough.shop)
     return mix_map(
         dough.recipe, of, show, shop=dough.shop, whole=whole, prices=prices, money=money,
         calibration=dough.calibration,

@@ -23,17 +23,18 @@ __all__ = ["CONTAINS", "FIGURES", "LISTS", "PLAIN", "Packet", "filled_in", "pack
 
 FIGURES = (
     "energy_kJ", "energy_kcal", "fat_g", "carbohydrate_g", "sugars_g", "polyols_g", "fibre_g", "protein_g", "salt_g",
-    "sodium_mg", "water_g", "ash_g", "alcohol_g", "serving_g", "density_g_per_mL",
+    "sodium_mg", "water_g", "ash_g", "alcohol_g", "serving_g", "density_g_per_mL", "pack_g",
+    "pack_price",
 )  # fmt: skip
 """Fields that hold a number."""
-PLAIN = ("title", "like", "per", "serving", "filled", "sodium_from")
+PLAIN = ("title", "like", "per", "serving", "filled", "sodium_from", "bought_in")
 LISTS = ("allergens", "may_contain")
 CONTAINS = ("gluten", "corn", "animal", "alcohol")
 _NONE = ("none", "–", "-")
 _BESIDE = {  # which field a sentence about the whole label belongs to
     "label-sum": "per", "label-part": "sugars_g", "label-salt-sodium": "salt_g", "label-energy": "energy_kcal",
     "label-serving": "serving_g", "label-serving-measure": "serving", "label-taken": "title",
-    "recipe-no-ingredient": "like",
+    "recipe-no-ingredient": "like", "label-price": "pack_price",
 }  # fmt: skip
 
 

@@ -1,7 +1,7 @@
 """Ingredients looked up: a list by what they do, where they are sold, what is not in them; one with all figures."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -26,10 +26,13 @@ class Found:
         In the pantry's order.
     region : str or None
         Key of the region of prices and shops.
+    shop : Pantry
+        Where they were found.
     """
 
     ingredients: "tuple[Ingredient, ...]"
     region: str | None
+    shop: "Pantry" = field(repr=False)
 
     @property
     def rows(self) -> tuple[tuple[str, ...], ...]:
@@ -47,9 +50,9 @@ class Found:
         )
         if self.region is None:
             return row
-        from lumped.pantry import price, sold
+        from lumped.pantry import sold
 
-        return (*row, _price_words(price(each.key, self.region)), sold(each.key, self.region).words)
+        return (*row, _price_words(self.shop.price(each.key, self.region)), sold(each.key, self.region).words)
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
@@ -59,7 +62,7 @@ class Found:
                 {"key": each.key, "name": each.name, "roles": list(each.roles),
                  "allergens_eu": list(each.allergens_eu), "allergens_us": list(each.allergens_us),
                  "may_contain": list(each.may_contain), "names": dict(each.names),
-                 **({"offer": _offer(each.key, self.region)} if self.region else {})}
+                 **({"offer": _offer(self.shop, each.key, self.region)} if self.region else {})}
                 for each in self.ingredients
             ],
         }  # fmt: skip
@@ -191,7 +194,7 @@ def listed(
         region_of(region)
     unwanted = _unwanted(free_of)
     return Found(
-        region=region,
+        region=region, shop=shop,
         ingredients=tuple(
             each for each in map(shop.__getitem__, shop.named(words))
             if (role is None or role in each.roles) and not any(CLASSES[word](each) for word in without)
@@ -247,7 +250,7 @@ def looked_up(
     each = shop.find(name)
     return Shown(
         ingredient=each, figures=tuple(_figures(each)),
-        offers=tuple(_offer(each.key, place) for place in ((region,) if region else regions())),
+        offers=tuple(_offer(shop, each.key, place) for place in ((region,) if region else regions())),
         cautions=tuple(found.words for found in cautions_of(each)),
         remarks=tuple(remark.words for remark in remarks_on({each.key: 1.0}, shop)),
     )  # fmt: skip
@@ -282,12 +285,11 @@ def _parts(each: "Ingredient") -> Iterator[str]:
             yield say("larder-part", name=handbook().name("compounds", key), share=short_text(100 * share, 3))
 
 
-def _offer(key: str, where: str) -> dict[str, Any]:
+def _offer(shop: "Pantry", key: str, where: str) -> dict[str, Any]:
     """Price, packs and shop of an ingredient in a region."""
-    from lumped.pantry import price, region, sold
+    from lumped.pantry import region, sold
 
-    place, shop = region(where), sold(key, where)
-    found = price(key, where)
+    place, there, found = region(where), sold(key, where), shop.price(key, where)
     packs = ", ".join(f"{1e3 * each:g}" for each in found.packs) if found else ""
     return {
         "region": where, "name": place.name, "currency": place.currency,
@@ -295,7 +297,7 @@ def _offer(key: str, where: str) -> dict[str, Any]:
         "worked_out": found and found.worked_out, "dated": found and found.dated,
         "packs_kg": list(found.packs) if found else [],
         "packs_words": say("larder-packs-g", packs=packs) if packs else "–",
-        "sold": shop.words, "trouble": shop.trouble, "sold_status": shop.provenance.status.value,
+        "sold": there.words, "trouble": there.trouble, "sold_status": there.provenance.status.value,
     }  # fmt: skip
 
 

@@ -5,12 +5,15 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from lumped.dough.recipe import Recipe
+    from lumped.pantry import Pantry
     from lumped.quantities import Value
 
 __all__ = ["known_prices"]
 
 
-def known_prices(recipes: Sequence["Recipe"], where: str | None) -> "tuple[dict[str, Value] | None, str]":
+def known_prices(
+    recipes: Sequence["Recipe"], where: str | None, shop: "Pantry"
+) -> "tuple[dict[str, Value] | None, str]":
     """Give the prices that are known of recipes' ingredients in a region, and in what money; nothing without a region.
 
     Raises
@@ -24,4 +27,4 @@ def known_prices(recipes: Sequence["Recipe"], where: str | None) -> "tuple[dict[
     from lumped.workshop.cost import prices_of
 
     keys = dict.fromkeys(key for recipe in recipes for key in recipe.ingredients)
-    return prices_of(keys, where)[0], region(where).currency
+    return prices_of(keys, where, shop)[0], region(where).currency

@@ -197,7 +197,8 @@ def _cost(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.quantities import rounded_text
     from lumped.texts import say
 
-    shop, (known, money) = shop_of(given), known_prices([done.recipe], region)
+    shop = shop_of(given)
+    known, money = known_prices([done.recipe], region, shop)
     prices = known or {}
     missing = [shop[key].name for key in done.recipe.ingredients if key not in prices]
     if missing:

@@ -128,12 +128,11 @@ def opened(done: "Kneading", shop: "Pantry | None" = None) -> Iterator[tuple[str
 
 
 def _cost(recipe: "Recipe", region: str, shop: "Pantry") -> dict[str, Any]:
-    from lumped.pantry import price
     from lumped.quantities import Provenance
     from lumped.texts import say
 
-    found = {key: each for key in recipe.ingredients if (each := price(key, region)) is not None}
-    dated = min((each.dated for each in found.values()), default="")
+    found = {key: each for key in recipe.ingredients if (each := shop.price(key, region)) is not None}
+    dated = min((each.dated for each in found.values() if each.dated), default="")
     made_of = [(shop[key].name, each.per_mass) for key, each in found.items()]
     origin = Provenance.of(each.per_mass.provenance for each in found.values())
     return told_of(say("property-cost"), origin, made_of, note=say("web-source-cost", dated=dated))

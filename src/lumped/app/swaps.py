@@ -51,7 +51,7 @@ def swap(
 
     recipe, shop = dough.recipe, dough.shop
     wish = read_wish(recipe, shop, without=without, diets=diets, where=region, target=target)
-    prices, money = (None, "") if region is None else (prices_of(shop, region)[0], region_of(region).currency)
+    prices, money = (None, "") if region is None else (prices_of(shop, region, shop)[0], region_of(region).currency)
     return swapped(
         recipe, wish, shop, prices=prices, money=money, measures=measures, count=count, calibration=dough.calibration
     )  # fmt: skip

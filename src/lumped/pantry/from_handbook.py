@@ -28,6 +28,8 @@ _USUALLY = (0.8, 1.25)  # spread of a metal of which the table says none, from m
 _LEAST = 0.05  # of what a table prints as “none to some”, from memory
 _MEMORY = Provenance(status=Status.FROM_MEMORY)
 
+_LISTED = ("roles", "allergens_eu", "allergens_us", "may_contain", "contains", "cautions", "notes", "also")
+
 
 def from_handbook(key: str) -> Ingredient:
     """Understand one entry of the handbook's table `ingredients`.
@@ -53,6 +55,7 @@ def from_handbook(key: str) -> Ingredient:
     printed = {quantity: row.value.mean for quantity, row in rows.items() if quantity in known}
     composition = composed(printed, anion=facts.get("anion", ""), where=entry.name)
     usual = facts.get("measured", "levelled")
+    listed: dict[str, Any] = {name: tuple(facts.get(name, ())) for name in _LISTED}
     return Ingredient(
         key=key, name=entry.name, composition=composition, moisture=_moisture(rows, composition),
         minerals=_minerals(_salt_rows(rows, facts)), usual_method=usual,
@@ -61,9 +64,7 @@ def from_handbook(key: str) -> Ingredient:
         grain=rows["grain"].value if "grain" in rows else None,
         origins={quantity: row.value.provenance for quantity, row in rows.items()},
         names=_names(key, entry.name),
-        **{name: tuple(facts.get(name, ())) for name in (
-            "roles", "allergens_eu", "allergens_us", "may_contain", "contains", "cautions", "notes", "also",
-        )},
+        **listed,
     )  # fmt: skip
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from lumped.pantry.prices import Price
 from lumped.quantities import Provenance, Status, Value
 
 __all__ = ["METHODS", "ROLES", "Ingredient"]
@@ -57,6 +58,8 @@ class Ingredient:
         Where each printed row comes from.
     assumed : tuple of str
         What its label did not say and was assumed, in sentences; empty for the handbook's own.
+    bought : Price or None
+        What somebody paid for a packet of it; None for the handbook's own, whose prices stand there.
     """
 
     key: str
@@ -79,6 +82,7 @@ class Ingredient:
     names: Mapping[str, str] = field(default_factory=dict)
     origins: Mapping[str, Provenance] = field(default_factory=dict)
     assumed: tuple[str, ...] = ()
+    bought: Price | None = None
 
     @property
     def is_own(self) -> bool:

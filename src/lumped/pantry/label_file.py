@@ -1,6 +1,7 @@
 """The ingredient file: a packet's label as TOML, as a line of CSV, or as a form gives it."""
 
 import re
+from dataclasses import replace
 from pathlib import Path
 from typing import Annotated, Any, Literal
 
@@ -12,6 +13,8 @@ from lumped.pantry.ingredient import ROLES, Ingredient
 from lumped.pantry.label import NUTRIENTS, Label
 from lumped.pantry.labelling import labelled
 from lumped.pantry.pantry import Pantry
+from lumped.pantry.prices import Price, paid
+from lumped.pantry.where import region
 
 __all__ = ["LabelFile", "label_of", "label_schema", "labelled_from", "read_label_toml"]
 
@@ -30,6 +33,10 @@ def _known_role(text: str) -> str:
     if text not in ROLES:
         raise InputError("label-role", role=text, known=", ".join(ROLES))
     return text
+
+
+def _known_region(text: str | None) -> str | None:
+    return None if text is None else region(text).key
 
 
 Text = Annotated[str, StringConstraints(min_length=1, max_length=80, strip_whitespace=True), AfterValidator(_plain)]
@@ -82,6 +89,16 @@ class LabelFile(BaseModel):
     )
     roles: Annotated[list[Role], Field(max_length=6)] = Field([], description="What it does in a dough.")
 
+    pack_g: Annotated[float | None, Field(gt=0, le=100_000, allow_inf_nan=False)] = Field(
+        None, description="What the packet holds. [g]"
+    )
+    pack_price: Annotated[float | None, Field(gt=0, le=10_000_000, allow_inf_nan=False)] = Field(
+        None, description="What it cost, in the money of the region."
+    )
+    bought_in: Annotated[str | None, AfterValidator(_known_region)] = Field(
+        None, description="Where it was bought: the key of a region, such as europe."
+    )
+
     @model_validator(mode="after")
     def _says_something(self) -> "LabelFile":
         if all(getattr(self, key) is None for key in _KEYS.values()):
@@ -132,7 +149,19 @@ def labelled_from(document: dict[str, Any], name: str, shop: Pantry | None = Non
     >>> labelled_from({"kind": "ingredient", "schema": 1, **form}, "form").key
     'our-salt'
     """
-    return labelled(label_of(checked(LabelFile, document, Path(name), failure=InputError)), shop)
+    file = checked(LabelFile, document, Path(name), failure=InputError)
+    found = labelled(label_of(file), shop)
+    return replace(found, bought=_bought(file, found.key))
+
+
+def _bought(file: LabelFile, key: str) -> Price | None:
+    """What the packet cost, if that is said; half of it said is refused."""
+    said = (file.pack_g, file.pack_price, file.bought_in)
+    if file.pack_g is None or file.pack_price is None or file.bought_in is None:
+        if any(each is not None for each in said):
+            raise InputError("label-price", where=file.title)
+        return None
+    return paid(key, file.bought_in, pack=file.pack_g / _GRAMS_PER_KG, money=file.pack_price)
 
 
 def label_of(file: LabelFile) -> Label:

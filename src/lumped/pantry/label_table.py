@@ -23,7 +23,7 @@ __all__ = ["labels_in", "read_labels_csv"]
 _MOST = 500
 _CELL = 2000
 _LISTS = {"allergens", "may_contain", "contains", "roles"}
-_TEXTS = {"title", "like", "per", "sodium_from", "serving", "filled"}
+_TEXTS = {"title", "like", "per", "sodium_from", "serving", "filled", "bought_in"}
 _COLUMNS = [field.alias or name for name, field in LabelFile.model_fields.items() if name not in ("kind", "schema_")]
 
 

@@ -12,6 +12,8 @@ from lumped.errors import RecipeError
 from lumped.pantry.alike import slips_in_name
 from lumped.pantry.from_handbook import from_handbook
 from lumped.pantry.ingredient import Ingredient
+from lumped.pantry.prices import Price, price
+from lumped.pantry.where import region
 from lumped.reference import handbook
 from lumped.reference.pieces import Shelf
 from lumped.texts import say
@@ -65,6 +67,24 @@ class Pantry(Mapping[str, Ingredient]):
         """
         asked = word.strip()
         return asked if asked in self else self._plain.get(plain_word(word))  # a key waits for no names
+
+    def price(self, key: str, where: str) -> Price | None:
+        """Give what an ingredient costs in a region: what somebody paid for a packet of it, else the handbook's figure.
+
+        Raises
+        ------
+        InputError
+            If there is no such region.
+
+        Examples
+        --------
+        >>> pantry().price("table-salt", "japan").currency
+        'JPY'
+        """
+        own = self[key].bought if key in self else None
+        if own is None:
+            return price(key, where)
+        return own if own.region == region(where).key else None
 
     def with_added(self, *added: Ingredient) -> "Pantry":
         """Give a pantry with more ingredients; one of the same key takes the place of the old."""

@@ -9,11 +9,11 @@ from functools import cache
 from math import exp, hypot, log
 
 from lumped.pantry.where import Region, region
-from lumped.quantities import Provenance, Value
+from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 from lumped.reference.rows import Entry
 
-__all__ = ["Price", "price"]
+__all__ = ["Price", "paid", "price"]
 
 _BASE = "eur_per_kg"
 _GRAMS_PER_KG = 1000
@@ -34,7 +34,7 @@ class Price:
     packs : tuple of float
         What usual packs hold, the smallest first. [kg]
     dated : str
-        The year of the figures.
+        The year of the figures; "" where somebody paid it.
     worked_out : bool
         Whether it was worked out from the European price, for want of a figure.
     """
@@ -84,6 +84,36 @@ def price(ingredient: str, where: str) -> Price | None:
         ingredient=ingredient, region=where, currency=place.currency,
         per_mass=_in(place.currency, entry.rows[own].value) if own in entry.rows else _worked_out(entry, place),
         packs=_packs(entry, where), dated=min(entry.facts["dated"], place.dated), worked_out=own not in entry.rows,
+    )  # fmt: skip
+
+
+def paid(ingredient: str, where: str, *, pack: float, money: float) -> Price:
+    """Give the price that somebody paid for a packet in a region; no other packet and no other region is known.
+
+    Parameters
+    ----------
+    ingredient, where : str
+        Their keys.
+    pack : float
+        What the packet holds. [kg]
+    money : float
+        What it cost, in the region's money.
+
+    Raises
+    ------
+    InputError
+        If there is no such region.
+
+    Examples
+    --------
+    >>> paid("our-salt", "europe", pack=0.5, money=0.4).per_mass.text()
+    '0.80 EUR/kg'
+    """
+    currency = region(where).currency
+    per_mass = Value.exact(money / pack, f"{currency}/kg", Provenance(status=Status.LABEL))
+    return Price(
+        ingredient=ingredient, region=where, currency=currency, per_mass=per_mass, packs=(pack,), dated="",
+        worked_out=False,
     )  # fmt: skip
 
 

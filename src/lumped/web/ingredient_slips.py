@@ -36,7 +36,7 @@ def put_ingredient(told: Mapping[str, Any], known: Sequence[str] = _ALL) -> Elem
         "cautions": lambda: _put_cautions(told, sources),
         "weights": lambda: _put_numbers("weights", say("web-ingredient-weights"), told["weights"], sources,
                                         say("web-ingredient-weigh-it")),
-        "offers": lambda: _put_offers(told["offers"], sources),
+        "offers": lambda: _put_offers(told, sources),
         "names": lambda: _put_names(told, sources),
         "printed": lambda: _put_numbers("printed", say("web-ingredient-printed"), told["printed"], sources),
     }  # fmt: skip
@@ -94,9 +94,10 @@ def _put_cautions(told: Mapping[str, Any], sources: Sources) -> None:
         sources.cautions(told["cautions"])
 
 
-def _put_offers(offers: Sequence[tuple[str, str, str, str, str]], sources: Sources) -> None:
-    """Where one is at home first, the rest folded away."""
-    here = f"offer-{home_region()}"
+def _put_offers(told: Mapping[str, Any], sources: Sources) -> None:
+    """Where one is at home first, or where somebody bought it; the rest folded away."""
+    offers: Sequence[tuple[str, str, str, str, str]] = told["offers"]
+    here = next((key for key, _, _, packs, _ in offers if told["own"] and packs != "–"), f"offer-{home_region()}")
     with html.section().classes("slip").mark("offers"):
         Words("h2", say("web-ingredient-offers"))
         _put_places([each for each in offers if each[0] == here], sources)

@@ -10,7 +10,7 @@ from nicegui.element import Element
 from lumped.app.larder import choices
 from lumped.app.packets import CONTAINS, Packet, filled_in, packet_of
 from lumped.errors import LumpedError
-from lumped.pantry import pantry
+from lumped.pantry import pantry, region, regions
 from lumped.pantry.ingredient import METHODS
 from lumped.texts import say
 from lumped.web import paths
@@ -79,7 +79,20 @@ class _PacketPage:
         one.choose("role", say("web-pantry-role"), [("", say("web-packet-role-none")), *roles], said.get("role", ""))
         self._put_table(said)
         self._put_serving(said)
+        self._put_price(said)
         self._put_allergens(said)
+
+    def _put_price(self, said: Mapping[str, str]) -> None:
+        one = self._filling
+        Words("h2", say("web-packet-price"))
+        Words("p", say("web-packet-price-hint"), "soft")
+        with html.div().classes("figures-in"):
+            one.write("pack_g", say("web-packet-pack-g"), said.get("pack_g", ""), inputmode="decimal", maxlength=12)
+            one.write("pack_price", say("web-packet-pack-price"), said.get("pack_price", ""), inputmode="decimal",
+                      maxlength=12)  # fmt: skip
+        places = [(key, say("web-packet-money", place=region(key).name, money=region(key).currency))
+                  for key in regions()]  # fmt: skip
+        one.choose("bought_in", say("web-region"), [("", say("web-packet-unsaid")), *places], said.get("bought_in", ""))
 
     def _put_table(self, said: Mapping[str, str]) -> None:
         one = self._filling
@@ -149,7 +162,8 @@ class _PacketPage:
                 for words in rest or (say("web-packet-see-fields"),):
                     Words("p", words).mark("taken-not")
             else:
-                put_ingredient(packet.told, known=("made_of", "weights", "touch"))
+                priced = ("offers",) if packet.document.get("bought_in") else ()
+                put_ingredient(packet.told, known=("made_of", "weights", "touch", *priced))
 
     async def _send(self, said: dict[str, str]) -> None:
         """Keep it, or say what is still wrong and leave everything as it was typed."""

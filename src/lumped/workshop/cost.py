@@ -1,14 +1,14 @@
 """What goes into a dough costs money: of what is used, by the gram, in one region."""
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
 
 from lumped.dough.beliefs import sorted_out
 from lumped.dough.properties import drawn_prices
-from lumped.pantry import Pantry, price, region, sold
+from lumped.pantry import Pantry, region, sold
 from lumped.quantities import Provenance, Value, believed
 from lumped.workshop.batches import Batches
 
@@ -30,7 +30,9 @@ class Cost:
     unpriced : tuple of str
         Ingredients that nobody knows a price of; they are not in the sums.
     dated : str
-        The year of the oldest price.
+        The year of the oldest price of the handbook's.
+    prices : mapping of str to Value
+        What each ingredient costs, by its key. [money/kg]
     """
 
     money: str
@@ -39,6 +41,7 @@ class Cost:
     person: Value | None
     unpriced: tuple[str, ...]
     dated: str
+    prices: Mapping[str, Value] = field(default_factory=dict)
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
@@ -60,10 +63,10 @@ def is_free(ingredient: str, where: str) -> bool:
     return sold(ingredient, where).place == "tap"
 
 
-def prices_of(keys: Iterable[str], where: str) -> tuple[dict[str, Value], str]:
-    """Give the prices that are known of ingredients in a region, and the year of the oldest. [money/kg]"""
-    found = {key: each for key in keys if (each := price(key, where)) is not None}
-    dated = min((each.dated for each in found.values()), default=region(where).dated)
+def prices_of(keys: Iterable[str], where: str, shop: Pantry) -> tuple[dict[str, Value], str]:
+    """Give the prices that are known of a pantry's ingredients in a region, and the year of the oldest. [money/kg]"""
+    found = {key: each for key in keys if (each := shop.price(key, where)) is not None}
+    dated = min((each.dated for each in found.values() if each.dated), default=region(where).dated)
     return {key: each.per_mass for key, each in found.items()}, dated
 
 
@@ -87,7 +90,7 @@ def cost_of(batches: Batches, where: str, shop: Pantry, *, people: int = 0) -> C
         If there is no such region.
     """
     recipe, money = batches.recipe, region(where).currency
-    prices, dated = prices_of(recipe.ingredients, where)
+    prices, dated = prices_of(recipe.ingredients, where, shop)
     weighed = sorted_out(recipe, batches.done.named, shop)
     paid = drawn_prices(prices) or {}
     one = np.zeros(weighed.masses.shape[1])
@@ -99,7 +102,7 @@ def cost_of(batches: Batches, where: str, shop: Pantry, *, people: int = 0) -> C
         return believed(factor * one, unit=money, provenance=origin)
 
     return Cost(
-        money=money, whole=worth(batches.count), batch=worth(1), dated=dated,
+        money=money, whole=worth(batches.count), batch=worth(1), dated=dated, prices=prices,
         person=worth(batches.count / people) if people else None,
         unpriced=tuple(shop[key].name for key in recipe.ingredients if key not in prices),
     )  # fmt: skip

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from lumped.dough.kneading import knead_middle
 from lumped.dough.recipe import Recipe
-from lumped.pantry import Ingredient, Pantry, Sold, price, region, sold
+from lumped.pantry import Pantry, Price, Sold, region, sold
 from lumped.pantry.shops import PLACES
 from lumped.quantities import Provenance, Value, believed, drawn, figure_text, weight_text
 from lumped.reference import handbook
@@ -53,6 +53,8 @@ class Bought:
         What the smallest packet there holds, for which prices are known. [kg]
     cost : Value or None
         What the packets cost; None without a price. [money]
+    price : Price or None
+        What it costs there, and in which packets.
     """
 
     ingredient: str
@@ -64,6 +66,7 @@ class Bought:
     packets: tuple[tuple[float, int], ...]
     smallest: float
     cost: Value | None = None
+    price: Price | None = None
 
     @property
     def bought(self) -> float:
@@ -210,14 +213,14 @@ def shopping_list(
     """
     place = region(where)
     needs, there = needs_of(recipes), dict(have or {})
-    draws = _drawn_prices(needs, where)
+    draws = _drawn_prices(needs, where, shop)
     lines = [
-        _line(shop[key], need, there.get(key, 0.0), where=where, draws=draws, little_over=little_over)
+        _line(shop, key, need, there.get(key, 0.0), where=where, draws=draws, little_over=little_over)
         for key, need in needs.items()
     ]
     total = sum((_paid(each, draws) for each in lines), np.zeros(1))
     origin = Provenance.of([each.cost.provenance for each in lines if each.cost])
-    dates = [found.dated for each in lines if (found := price(each.ingredient, where))]
+    dates = [found.dated for each in lines if (found := shop.price(each.ingredient, where)) and found.dated]
     return Shopping(
         doughs=tuple((each.title, float(knead_middle(each, shop).mass[0])) for each in recipes), region=where,
         money=place.currency, dated=min(dates, default=place.dated), lines=tuple(sorted(lines, key=_order)),
@@ -234,7 +237,7 @@ def _one_oil(
     """Say which oil would do for all doughs, and what that saves; "" if none would."""
     found = one_for_all(
         lines, shop, paid=lambda each: _paid(each, draws),
-        line=lambda key, need, have: _line(shop[key], need, have, where=where, draws=draws, little_over=little_over),
+        line=lambda key, need, have: _line(shop, key, need, have, where=where, draws=draws, little_over=little_over),
     )  # fmt: skip
     if found is None:
         return ""
@@ -245,16 +248,16 @@ def _one_oil(
                name=shop[found.kept].name, need=weight_text(found.need), money=money, **ends)  # fmt: skip
 
 
-def _drawn_prices(keys: Mapping[str, float], where: str) -> dict[str, Array]:
+def _drawn_prices(keys: Mapping[str, float], where: str, shop: Pantry) -> dict[str, Array]:
     """Draws of each price in small packets, and of how much cheaper large ones are. [money/kg], [1]"""
-    values = {f"price {key}": found.per_mass for key in keys if (found := price(key, where)) is not None}
+    values = {f"price {key}": found.per_mass for key in keys if (found := shop.price(key, where)) is not None}
     return drawn({**values, "cheaper": handbook().value("workshop", "packets", "cheaper")})
 
 
 def _line(
-    each: Ingredient, need: float, have: float, *, where: str, draws: Mapping[str, Array], little_over: bool
+    shop: Pantry, key: str, need: float, have: float, *, where: str, draws: Mapping[str, Array], little_over: bool
 ) -> Bought:
-    priced = price(each.key, where)
+    each, priced = shop[key], shop.price(key, where)
     packets: tuple[tuple[float, int], ...] = ()
     if priced is not None and not is_free(each.key, where):
         costs = [float(packet_price(size, priced.packs[0], priced.per_mass.mean)) for size in priced.packs]
@@ -262,7 +265,8 @@ def _line(
         packets = tuple((size, count) for size, count in zip(priced.packs, counts, strict=True) if count)
     role = each.roles[0] if each.roles else "body"
     line = Bought(ingredient=each.key, name=each.name, shelf=SHELVES.get(role, "baking"), sold=sold(each.key, where),
-                  need=need, have=have, packets=packets, smallest=priced.packs[0] if priced else 0.0)  # fmt: skip
+                  need=need, have=have, packets=packets, smallest=priced.packs[0] if priced else 0.0,
+                  price=priced)  # fmt: skip
     if priced is None or not packets:
         return line
     cost = believed(_paid(line, draws), unit=priced.currency, provenance=priced.per_mass.provenance)

@@ -43,6 +43,7 @@ label-sum = { $where }: what the label prints sums to { $total } g in 100 g. Loo
 label-part = { $where }: more { $part } than { $whole }, of which they are a part. Look at the label again.
 label-salt-sodium = { $where }: salt { $salt } g in 100 g, but the sodium stands for { $wanted } g: labels count salt as two and a half times sodium. Give one of the two.
 label-energy = { $where }: { $kJ } kJ are { $wanted } kcal, not { $kcal }. Look at the label again, or give one of the two.
+label-price = { $where }: a price needs all three: what the packet holds (pack_g), what it cost (pack_price), and where it was bought (bought_in), whose money it is in.
 label-serving = { $where }: the table is for a serving, but nobody says what a serving weighs. Give serving_g.
 label-serving-measure = { $where }: the serving “{ $text }” can't be read. Give serving_g and a measure such as “1/4 cup”, “2 tbsp” or “1 tsp”.
 label-allergen = { $where }: “{ $word }” is no allergen of the European or the American list. Did you mean: { $near }?

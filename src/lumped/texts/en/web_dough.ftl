@@ -22,6 +22,7 @@ web-source-page = { $source }: { $page }
 web-source-chain = Computed from what goes in, step by step: water that flour holds, salt that dissolves, what the liquid conducts, and what flour lets through. All that is open is drawn 4,096 times; the ends hold 95 % of the draws.
 web-source-what-if = Both doughs are computed with the same draws, so that only the one change counts.
 web-source-narrower = What such a measurement would settle is held at its middle, and the dough computed again. A measured batch teaches what batches share, how dough stands in the way of ions; how one batch differs from the next stays.
+web-source-paid = What was paid for a packet, as its label in the notebook says; in another region it may cost something else.
 web-source-cost = Small packs, prices of { $dated }; look at the shelf.
 web-source-feel = Nobody has a model of texture: the trade's window of water to flour, and a fit that grows from scored batches.
 web-status-measured = Measured: somebody read it off an instrument.
