@@ -141,6 +141,8 @@ def test_no_word_finds_two_ingredients():
         ("Crème  de Tartre", "cream-of-tartar"),
         ("cr\u0065\u0300me-de-tartre", "cream-of-tartar"),  # the accent as a letter of its own
         ("farine d’avoine", "oat-flour"),
+        ("生ミョウバン", "alum"),
+        ("焼きミョウバン", "burnt-alum"),  # nearly free of water: twice the aluminium
         ("ﾍﾞｰｷﾝｸﾞﾊﾟｳﾀﾞｰ", "baking-powder"),
     ],
 )

@@ -7,10 +7,10 @@ from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.compounds import Compound, compound, molar_mass_of
 from lumped.errors import InputError
-from lumped.pantry import Pantry
+from lumped.pantry import Ingredient, Pantry
 from lumped.quantities import Provenance, Status
 
-__all__ = ["bringers", "element_share", "moles", "origin_of", "used", "whole"]
+__all__ = ["bringers", "element_share", "moles", "origin_of", "parched", "used", "whole"]
 
 
 def used(masses: Mapping[str, ArrayLike]) -> tuple[str, ...]:
@@ -29,8 +29,9 @@ def _is_some(mass: ArrayLike) -> bool:
 
 
 def moles(
-    masses: Mapping[str, ArrayLike], pantry: Pantry, *, element: str = "", acid: str = "", compound: str = ""
-) -> NDArray[np.float64]:
+    masses: Mapping[str, ArrayLike], pantry: Pantry, *, element: str = "", acid: str = "", compound: str = "",
+    at_most: bool = False,
+) -> NDArray[np.float64]:  # fmt: skip
     """Count what went in of one element, one weak acid in all its forms, or one compound.
 
     Parameters
@@ -41,6 +42,8 @@ def moles(
         What the ingredients are made of.
     element, acid, compound : str
         What is counted, one of the three: "Na", "tartaric", "glycerol".
+    at_most : bool
+        Whether each ingredient is taken as dry as it may be, so that it holds the most of it.
 
     Returns
     -------
@@ -56,8 +59,21 @@ def moles(
     total = np.zeros(())
     for key in used(masses):
         each = _moles_per_kg(pantry, key, element=element, acid=acid, compound=compound)
-        total = total + np.asarray(masses[key], float) * each
+        total = total + np.asarray(masses[key], float) * each * (parched(pantry[key]) if at_most else 1.0)
     return total
+
+
+def parched(ingredient: Ingredient) -> float:
+    """Tell by how much the shares of all but water grow where an ingredient is as dry as it may be. [1]
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> round(parched(pantry()["alum"]), 2), round(parched(pantry()["glycerine"]), 2) >= 1
+    (1.05, True)
+    """
+    dry = 1 - ingredient.composition.get("water", 0.0)
+    return (1 - ingredient.moisture.low) / dry if dry > 0 else 1.0
 
 
 def bringers(
@@ -79,7 +95,7 @@ def bringers(
 
 
 def element_share(
-    masses: Mapping[str, ArrayLike], dough_mass: ArrayLike, pantry: Pantry, element: str
+    masses: Mapping[str, ArrayLike], dough_mass: ArrayLike, pantry: Pantry, element: str, *, at_most: bool = False
 ) -> NDArray[np.float64]:
     """Give the share of an element in a dough.
 
@@ -93,6 +109,8 @@ def element_share(
         What the ingredients are made of.
     element : str
         Its symbol.
+    at_most : bool
+        Whether each ingredient is taken as dry as it may be, so that it holds the most of it.
 
     Returns
     -------
@@ -110,7 +128,7 @@ def element_share(
     >>> round(float(element_share({"table-salt": 0.1, "distilled-water": 0.9}, 1.0, pantry(), "Na")), 4)
     0.0393
     """
-    return moles(masses, pantry, element=element) * molar_mass_of(element) / whole(dough_mass)
+    return moles(masses, pantry, element=element, at_most=at_most) * molar_mass_of(element) / whole(dough_mass)
 
 
 def whole(dough_mass: ArrayLike) -> NDArray[np.float64]:

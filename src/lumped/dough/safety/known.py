@@ -31,7 +31,7 @@ def _all(severity: Severity, scope: Scope, when: When, keys: str) -> dict[str, K
 
 KNOWN: Mapping[str, Kind] = {
     **_all("poison", "dough", "amount", "eaten tartrate-dog epsom-child potassium-child glycerol-child boron-child"),
-    **_all("poison", "dough", "ingredients", "allergens may-contain alum borax"),
+    **_all("poison", "dough", "ingredients", "allergens may-contain alum burnt-alum borax"),
     **_all("poison", "dough", "making", "flour-raw flour-cooked"),
     **_all("poison", "kitchen", "ingredients", "raw-flour alcohol-children buckwheat coconut epsom-laxative"),
     **_all("poison", "kitchen", "ingredients", "glycerine-drink honey-infants lupin mineral-oil not-food-grade"),

@@ -1,17 +1,19 @@
 """Aluminium and boron in a dough against what may migrate from a toy, if all of it migrated: the worst case.
 
+An ingredient may be drier than the table says, and then holds more: it is taken as dry as it may be.
+
 The law limits what acid draws out of a toy, which is less than all; so a dough whose whole amount is below a limit is
 below it, as long as it does not dry, and one above it may be. `amount = limit · M(compound) / M(element)`.
 """
 
 import datetime
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
 from typing import Any, Literal
 
 from lumped.chemistry.compounds import atoms_of, molar_mass_of
-from lumped.dough.safety.contents import bringers, element_share, origin_of
+from lumped.dough.safety.contents import bringers, element_share, origin_of, parched
 from lumped.errors import InputError
 from lumped.pantry import Pantry
 from lumped.quantities import Provenance, Value, short_text
@@ -33,7 +35,8 @@ class Migration:
     element : str
         Its symbol.
     share, share_dry : float
-        All of it, over the mass of the dough, and over what is left when all water has gone. [1]
+        All of it at most, with what brings it as dry as it may be, over the mass of the dough, and over what is left
+        when all water has gone. [1]
     pliable, sticky : Value
         Limits for a pliable toy and for a liquid or sticky one. [1]
     valid_from, valid_to : date or None
@@ -219,8 +222,8 @@ def _migrations(
         keys = bringers(masses, pantry, element=element)
         if not keys:
             continue
-        share = float(element_share(masses, dough_mass, pantry, element))
-        dry = share * dough_mass / dry_mass(masses, pantry)
+        share = float(element_share(masses, dough_mass, pantry, element, at_most=True))
+        dry = share * dough_mass / dry_mass(masses, pantry, parching=keys)
         entry = limits_on(element, date)
         pliable, sticky = entry.rows["category_1"].value, entry.rows["category_2"].value
         yield Migration(
@@ -249,9 +252,12 @@ def _passed(share: float, pliable: Value, sticky: Value) -> tuple[str, ...]:
     return tuple(name for name, limit in (("pliable", pliable), ("sticky", sticky)) if share > limit.mean)
 
 
-def dry_mass(masses: Mapping[str, float], pantry: Pantry) -> float:
-    """Give the mass of what is not water. [kg]"""
-    return sum(mass * (1 - pantry[key].composition.get("water", 0.0)) for key, mass in masses.items())
+def dry_mass(masses: Mapping[str, float], pantry: Pantry, *, parching: Collection[str] = ()) -> float:
+    """Give the mass of what is not water, some ingredients as dry as they may be. [kg]"""
+    return sum(
+        mass * (1 - pantry[key].composition.get("water", 0.0)) * (parched(pantry[key]) if key in parching else 1.0)
+        for key, mass in masses.items()
+    )
 
 
 def named(keys: tuple[str, ...], pantry: Pantry) -> str:

@@ -105,6 +105,7 @@ card-careful-potassium-child = Potassium salt can stop a heart. If a child ate a
 card-careful-glycerol-child = Glycerine can make a small child very ill. If a child ate any, ask a poison centre.
 card-careful-boron-child = Borax poisons. If anybody ate any, call a poison centre at once.
 card-careful-alum = Alum burns mouth and stomach. Keep the packet locked away.
+card-careful-burnt-alum = Burnt alum is nearly twice as strong as alum in crystals: weigh it.
 card-careful-borax = Borax is not for children’s dough. Leave it out.
 card-careful-flour-raw = Raw flour can carry germs, and this dough is not cooked through: nobody tastes it, all wash their hands.
 card-careful-flour-cooked = Raw flour can carry germs. Cook until all of it steams; flour added later is raw again. Wash hands.

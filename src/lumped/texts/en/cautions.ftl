@@ -4,6 +4,7 @@
 
 safety-caution-eaten = This dough is { $share } per cent salt and not food. { $pinch } But { $child } g of it hold the salt at which published lethal doses begin for a child of { $age } ({ $child_mass } kg), and a dog of { $dog_mass } kg falls ill from { $dog } g. Keep it from small children and animals. If somebody ate a piece, call a doctor, a poison centre or a vet at once; don’t make anybody vomit, and never give salt water.
 safety-caution-alum = Alum binds and bites: it can burn a mouth and a stomach, and it stings in eyes and on broken skin, and its dust irritates lungs. An adult weighs it and keeps the packet locked away. If somebody ate a piece of the dough, ask a poison centre. No dose for children is known to Lumped.
+safety-caution-burnt-alum = Burnt alum is alum without its water: a gram of it brings as much aluminium as nearly two grams of crystals. A recipe that says alum, in crystals, needs little more than half as much of it; weigh it.
 safety-caution-borax = Borax is not for children’s dough: it can harm unborn children and fertility, it passes through broken skin, and eaten it poisons. It is not sold to the public in the European Union, and the limit on boron in toys allows very little. Leave it out.
 safety-caution-allergens = Contains allergens: { $allergens }. Ask every family first; hands and dust carry it to the whole table.
 safety-caution-may-contain = May bring traces of allergens: { $allergens }. Read the packets.
@@ -81,6 +82,7 @@ safety-brief-acid-eyes = Acids, even kitchen ones, sting in eyes: rinse with muc
 safety-brief-sugar-ants = Sugar dough draws ants and wasps, and moulds within days: keep it cold, throw it away in time.
 safety-brief-colour-stains = Food colour stains hands and cloth.
 safety-brief-dust = Dust of flour, starch and icing sugar troubles lungs and can flash near a flame: pour low.
+safety-brief-burnt-alum = Burnt alum is nearly twice as strong as crystals: little more than half as much.
 safety-brief-borax = Borax is not advised: it can harm fertility and unborn children, is not sold to the public in the European Union, and the limit on boron in toys allows very little. Leave it out.
 safety-brief-alum = Alum stings in eyes and on broken skin, and a spoonful eaten makes ill: an adult weighs it.
 safety-brief-spirit = Alcohol burns: no flame near it, and never into a hot pot.

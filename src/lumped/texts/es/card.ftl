@@ -130,6 +130,7 @@ card-careful-potassium-child = La sal de potasio puede parar un corazón. Si un 
 card-careful-glycerol-child = La glicerina puede enfermar mucho a un niño pequeño. Si un niño la comió, pregunta a un centro de toxicología.
 card-careful-boron-child = El bórax es un veneno. Si alguien lo comió, llama enseguida a un centro de toxicología.
 card-careful-alum = El alumbre quema la boca y el estómago. Guarda el paquete bajo llave.
+card-careful-burnt-alum = El alumbre calcinado es casi el doble de fuerte que el alumbre en cristales: pésalo.
 card-careful-borax = El bórax no es para masas de niños. No lo pongas.
 card-careful-flour-raw = La harina cruda puede llevar gérmenes y esta masa no está cocida por dentro: nadie la prueba, todos se lavan las manos.
 card-careful-flour-cooked = La harina cruda puede llevar gérmenes. Cuece hasta que toda eche vapor; la harina añadida después está cruda. Lávate las manos.

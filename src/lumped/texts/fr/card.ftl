@@ -118,6 +118,7 @@ card-careful-potassium-child = Le sel de potassium peut arrêter un cœur. Si un
 card-careful-glycerol-child = La glycérine peut rendre un petit enfant très malade. Si un enfant en a mangé, demandez à un centre antipoison.
 card-careful-boron-child = Le borax est un poison. Si quelqu’un en a mangé, appelez tout de suite un centre antipoison.
 card-careful-alum = L’alun brûle la bouche et l’estomac. Gardez le paquet sous clé.
+card-careful-burnt-alum = L’alun calciné est presque deux fois plus fort que l’alun en cristaux : pesez-le.
 card-careful-borax = Le borax n’a pas sa place dans une pâte pour enfants. N’en mettez pas.
 card-careful-flour-raw = La farine crue peut porter des germes et cette pâte n’est pas cuite à cœur : personne n’y goûte, tous se lavent les mains.
 card-careful-flour-cooked = La farine crue peut porter des germes. Cuisez jusqu’à ce que tout fume ; la farine ajoutée après est crue. Lavez-vous les mains.

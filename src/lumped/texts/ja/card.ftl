@@ -106,6 +106,7 @@ card-careful-potassium-child = カリウムの塩は心臓を止めることが�
 card-careful-glycerol-child = グリセリンは小さい子どもを重い病気にすることがあります。子どもが食べたら、中毒相談の窓口に聞いてください。
 card-careful-boron-child = ホウ砂は毒です。だれかが食べたら、すぐに中毒相談の窓口に電話してください。
 card-careful-alum = ミョウバンは口や胃を焼きます。袋はかぎのかかる所に置いてください。
+card-careful-burnt-alum = 焼きミョウバンは生ミョウバンのほぼ２倍の強さです。必ず量ってください。
 card-careful-borax = ホウ砂は子どもの生地に使えません。入れないでください。
 card-careful-flour-raw = 生の粉には菌がいることがあり、この生地は中まで火が通っていません。だれも味見をせず、みんな手を洗います。
 card-careful-flour-cooked = 生の粉には菌がいることがあります。全体から湯気が立つまで加熱します。あとから足した粉は生です。手を洗います。
