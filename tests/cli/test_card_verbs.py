@@ -115,3 +115,21 @@ def test_what_cannot_be_is_refused_in_words(capsys, monkeypatch, tmp_path, words
 def test_a_feel_that_the_recipe_leaves_open_is_said_to_be_open(capsys, language, said):
     assert main(["card", SALT, "--language", language, "--json"]) == 0
     assert any(said in each for each in json.loads(capsys.readouterr().out)["does"])
+
+
+@pytest.mark.parametrize("verb", ["card", "tags"])
+@pytest.mark.parametrize(
+    ("dough", "grams", "why"),
+    [
+        ("conducting", {"flour": 200, "salt": 50}, "this stays crumbs, and is no dough"),
+        ("conducting", {"water": 100}, "There is hardly any flour or starch in it"),
+        ("conducting", {"flour": 100, "sugar": 200, "distilled water": 60}, "is to carry current, but blocks it"),
+        ("insulating", {"flour": 125, "water": 237, "salt": 73}, "is to block current, but carries it"),
+    ],
+)
+def test_what_is_no_dough_or_does_the_opposite_gets_no_mark(capsys, tmp_path, verb, dough, grams, why):
+    entries = "".join(f'{{ingredient = "{key}", amount_g = {each}}},' for key, each in grams.items())
+    head = f'kind = "recipe"\nschema = 1\ntitle = "Odd"\ndough = "{dough}"\n'
+    (tmp_path / "odd.toml").write_text(f"{head}ingredients = [{entries}]\n", "utf-8")
+    assert main([verb, str(tmp_path / "odd.toml")]) == 1
+    assert why in " ".join(capsys.readouterr().err.split())

@@ -56,7 +56,8 @@ def test_check_prints_a_table_with_reasons_and_cautions(capsys):
 
 
 def test_check_writes_the_sheet_and_pictures(tmp_path, capsys):
-    sheet, png, svg = (tmp_path / "new folder" / name for name in ("a.pdf", "a.png", "a.svg"))
+    (tmp_path / "a folder").mkdir()
+    sheet, png, svg = (tmp_path / "a folder" / name for name in ("a.pdf", "a.png", "a.svg"))
     demo = str(DEMO / "harbour-light.toml")
     assert main(["check", demo, "--effort", "quick", "--pdf", str(sheet), "--picture", str(png)]) == 0
     assert main(["check", demo, "--effort", "quick", "--picture", str(svg)]) == 0

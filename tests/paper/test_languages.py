@@ -30,6 +30,7 @@ def test_each_sentence_of_card_and_labels_is_there_with_the_same_slots(code):
     found = messages(code)
     needed = {key for key in ENGLISH if key.startswith(("card-", "tags-", "trial-card-", "trial-bad-"))}
     needed |= {key for key in ENGLISH if re.match(r"measure-(?!read)", key)}
+    needed -= {"card-no-dough", "card-conducting-blocks", "card-insulating-carries"}  # errors speak English
     needed -= {"card-language", "tags-count", "tags-tare-odd"}  # errors speak English
     assert needed - set(found) == set()
     assert set(found) - set(ENGLISH) == {f"card-unread-{code}"}

@@ -4,6 +4,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
+from lumped.errors import RecipeError
+
 if TYPE_CHECKING:
     from lumped.app.care import Care
     from lumped.app.named import Named
@@ -14,7 +16,9 @@ if TYPE_CHECKING:
     from lumped.pantry import Pantry
     from lumped.quantities import Value
 
-__all__ = ["Facts", "gathered"]
+__all__ = ["Facts", "gathered", "refuse_false_mark"]
+
+_OPPOSITE = {"conducting": "blocks", "insulating": "carries"}
 
 States = tuple[str, str, str]
 _THICK, _TOUCH = 3e-3, 4e-4  # the wall of a card: m, m²
@@ -74,6 +78,11 @@ def gathered(dough: "Named", *, on: date) -> Facts:
         The recipe, with what its batches taught.
     on : date
         The day of the card.
+
+    Raises
+    ------
+    RecipeError
+        If it is no dough, or its mark would be false.
     """
     from lumped.app.care import tended
     from lumped.app.named import dough_of
@@ -82,6 +91,7 @@ def gathered(dough: "Named", *, on: date) -> Facts:
     from lumped.dough.safety import doses, salt_share
 
     recipe, shop, made = dough.recipe, dough.shop, dough_of(dough)
+    refuse_false_mark(made)
     masses, mass = recipe.masses, float(knead_middle(recipe, shop).mass[0])
     carries = recipe.kind == "conducting"
     wall, enough, lasts = (None, "", None) if carries else _wall(dough)
@@ -106,3 +116,17 @@ def _wall(dough: "Named") -> "tuple[States, str, Value | None]":
 
     found = wall_of(dough, thickness=_THICK, area=_TOUCH)
     return found.states, found.enough, None if found.lasting is None else found.lasting.lasts
+
+
+def refuse_false_mark(made: "Dough") -> None:
+    """See that a dough is one, and does what its recipe says that it is for: a card or label bears that as its mark.
+
+    Raises
+    ------
+    RecipeError
+        If it is none, or surely does the opposite.
+    """
+    if made.feel is not None and not made.feel.is_dough:
+        raise RecipeError("card-no-dough", title=made.name, why=made.feel.words)
+    if made.answer == _OPPOSITE[made.kind]:
+        raise RecipeError(f"card-{made.kind}-{made.answer}", title=made.name, resistivity=made.resistivity.text())

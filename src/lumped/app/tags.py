@@ -92,14 +92,17 @@ def tags_of(
     dough: "Named", *, made_on: date | None = None, language: str = "en", bags: int = 8, trays: int = 1, tare: str = ""
 ) -> Tags:
     """Make the labels of a recipe that was read, of the batch that was named with it; the arguments of `tags`."""
+    from lumped.app.card_facts import refuse_false_mark
     from lumped.app.card_sentences import allergens_shown, face
     from lumped.app.card_words import day_text, unread
     from lumped.app.cards import known_language
+    from lumped.app.named import dough_of
     from lumped.dough.safety import allergens_of
 
     known_language(language)
     if not (0 <= bags <= _MOST and 0 <= trays <= _MOST and bags + trays > 0):
         raise InputError("tags-count", bags=str(bags), trays=str(trays), most=str(_MOST))
+    refuse_false_mark(dough_of(dough))
     recipe, shop, one, weight = dough.recipe, dough.shop, dough.batch, _tare(tare)
     day = made_on or (one.made_on if one else None)
     inside = one.recipe if one else recipe

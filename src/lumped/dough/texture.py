@@ -86,6 +86,8 @@ class Feel:
         1 (crumbles) to 5 (sticks), 3 is right. [1]
     words : str
         A sentence.
+    is_dough : bool
+        Whether it is a dough at all: no crumbs, no soup.
     """
 
     hydration: Value
@@ -93,6 +95,7 @@ class Feel:
     most: float
     score: Value
     words: str = field(default="")
+    is_dough: bool = True
 
     @property
     def span(self) -> tuple[str, str]:
@@ -182,10 +185,13 @@ def feel_of(recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None 
         f"feel-{place}", water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}",
         feel=feel.word, low=f"{score.low:.1f}", high=f"{score.high:.1f}",
     )  # fmt: skip
-    if not _POWDER * least < hydration.mean < _POURS * most:
-        key = "feel-pours" if hydration.mean > most else "feel-powder"
-        words = say(key, water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}")
-    return replace(feel, words=say("feel-no-body") if _has_no_body(chain) else words)
+    if _has_no_body(chain):
+        return replace(feel, words=say("feel-no-body"), is_dough=False)
+    if _POWDER * least < hydration.mean < _POURS * most:
+        return replace(feel, words=words)
+    key = "feel-pours" if hydration.mean > most else "feel-powder"
+    words = say(key, water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}")
+    return replace(feel, words=words, is_dough=False)
 
 
 def _outside(score: Value, place: str) -> Value:

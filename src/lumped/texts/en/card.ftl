@@ -195,6 +195,9 @@ cli-card-language = language of the card: en, fr, es or ja
 cli-card-measures = whose cups and spoons: us, us-label, metric, australian, imperial, japanese, a region, or scale
 cli-card-on = the day that stands on it, as 2026-05-08; today if left out
 cli-card-pdf = write the card as PDF
+card-no-dough = “{ $title }” gets no card and no labels. { $why }
+card-conducting-blocks = “{ $title }” is to carry current, but blocks it: { $resistivity }. Its card and labels would bear a false mark. Look for a slip in an amount, or whether salt or water is missing.
+card-insulating-carries = “{ $title }” is to block current, but carries it: { $resistivity }. Its card and labels would bear a false mark. Look for salt in it, or say dough = "conducting".
 card-language = There are no cards in the language “{ $language }”. Choose one of: { $known }.
 cli-tags = labels for bags and for trays: which dough, made when, allergens, weights, and a code
 cli-tags-pdf = write the labels as PDF
