@@ -168,6 +168,12 @@ def test_aims_are_met():
     assert more.proposals[0].ratio.mean > 1.5
 
 
+@pytest.mark.parametrize(("recipe", "target"), [(sugar_dough, "blocks-better"), (salt_dough, "saltless")])
+def test_nothing_is_left_in_it_as_a_mere_trace(recipe, target):
+    for each in swapped(recipe(), Wish(target=target), count=5).proposals:
+        assert [one for one in each.changes if 0 < one.after < 0.05 * one.before] == []
+
+
 def test_the_same_question_has_the_same_answer():
     one, other = (swapped(salt_dough(), Wish(classes=("acid",)), count=2).as_dict() for _ in range(2))
     assert one == other

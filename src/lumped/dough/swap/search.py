@@ -29,6 +29,7 @@ _ROUNDS_MORE = 2
 _PATIENCE = {1: 4, 2: 9, 3: 15}  # moves by a step, by how many masses move together
 _FURTHER = np.array([1.0, 3.0, 8.0])
 _STRICT = 1e4
+_DREGS = 0.05  # of what was in it: less is nothing
 _MARGIN = 0.1
 _MENDABLE = 0.5  # beyond by more, a recipe is not brought back
 _HOPELESS = 1.5  # beyond by more, fine steps don't mend it
@@ -198,6 +199,7 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
     best = _moved(search, needed.kept(_unalike(search, needed, search.beam, kept_first=True)), _FINE, together=2)
     if KEPT < best.over.min() < _MENDABLE:
         best = _mended(search, seen)
+    best = _without_dregs(search, best)
     best = best.kept(_needed(search, best))
     order = np.lexsort((best.scores, best.over > KEPT))
     return tuple(
@@ -207,6 +209,13 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
         )
         for k in order
     )  # fmt: skip
+
+
+def _without_dregs(search: Search, beam: _Beam) -> _Beam:
+    """Leave out what is hardly in it any more, as nobody would measure it."""
+    masses = np.where(beam.masses < _DREGS * search.old[:, None], 0.0, beam.masses)
+    masses = np.where(masses.any(axis=0), masses, beam.masses)
+    return _Beam(masses, beam.ways, *search.scores(masses, beam.ways))
 
 
 def _mended(search: Search, seen: _Beam) -> _Beam:
