@@ -7,6 +7,7 @@ from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
 from lumped.dough import knead
 from lumped.dough.influence import MEASUREMENTS
+from lumped.dough.notes import narrowing_words
 
 SALT = recipe_of({**CONDUCTING, "table-salt": 73})
 
@@ -63,3 +64,20 @@ def test_weighing_the_finished_dough_takes_the_steam_out_of_the_ranking():
 
 def test_the_shares_of_groups_that_hardly_work_together_sum_to_about_one():
     assert sum(shares(SALT).values()) == pytest.approx(1.0, abs=0.25)
+
+
+@pytest.mark.parametrize("grams", [
+    {"plain-flour": 250, "tap-water": 120, "coarse-salt": 60}, {"plain-flour": 100, "tap-water": 60, "table-salt": 20},
+    {"cornstarch": 150, "vegetable-oil": 60, "distilled-water": 50}, {"rice-flour": 200, "tap-water": 180, "table-salt": 40},
+])  # fmt: skip
+def test_nothing_is_advised_that_leaves_the_ends_as_far_apart(grams):
+    dough = knead(recipe_of(grams, "conducting", "not cooked"))
+    whole = dough.resistivity.high / dough.resistivity.low
+    assert dough.influences
+    assert all(each.factor_left < whole for each in dough.influences)
+
+
+def test_where_no_measurement_of_a_part_helps_that_is_said():
+    powder = knead(recipe_of({"cornstarch": 150, "vegetable-oil": 60}, "insulating", "not cooked"))
+    assert not powder.influences
+    assert "Only measuring a specimen would" in narrowing_words(powder)[0]

@@ -13,7 +13,7 @@ def value(low, mean, high):
 
 @pytest.mark.parametrize(("low", "mean", "high", "answer"), [
     (0.12, 0.24, 0.40, "carries"), (300.0, 1200.0, 4000.0, "blocks"), (8.0, 12.0, 20.0, "blocks"),
-    (2.0, 4.0, 8.0, "open"), (5.2, 9500.0, 3.4e9, "open"), (8.4e5, 9.9e7, 1e10, "blocks"),
+    (2.0, 4.0, 8.0, "open"), (5.2, 9500.0, 3.4e9, "open"), (310.0, 3490.0, 2.65e6, "blocks"), (8.4e5, 9.9e7, 1e10, "blocks"),
 ])  # fmt: skip
 def test_a_dough_carries_or_blocks_only_if_its_interval_says_so(low, mean, high, answer):
     assert answer_of(value(low, mean, high)) == answer

@@ -27,6 +27,7 @@ _GRID = np.linspace(LOWEST, HIGHEST, 33)
 _FEW = 16  # up to so many liquids the whole grid is looked at in one go
 _ALIKE = 1.5  # of many liquids: no further apart in pH than this, all start from one
 _STEPS, _LONGEST, _CLOSE = 40, 0.5, 1e-6
+_NEAR = 1e-3  # a step of the plain balance so short is as good as its end
 _SLOPE, _RISE, _PEAK = 0.509, 0.3, 0.394  # Davies at 25 °C, and the ionic strength of his peak in mol/L
 
 
@@ -244,8 +245,8 @@ def _step(pH: Array, shield: Array, liquid: _Liquid) -> tuple[Array, Array]:
         minus = np.maximum(plus - value, 1e-30)
         step = -np.log(plus / minus) / (falls / plus - (falls - slope) / minus)
         if liquid.buffer is not None:  # its charge changes sides at rest: the ratio has a kink there, the balance none
-            away = liquid.buffer[0] - pH
-            step = np.where(away * (away - step) < 0, -value / slope, step)
+            away, plain = liquid.buffer[0] - pH, -value / slope
+            step = np.where((away * (away - step) < 0) | (np.abs(plain) < _NEAR), plain, step)
     return np.minimum(np.maximum(step, -_LONGEST), _LONGEST), strength
 
 

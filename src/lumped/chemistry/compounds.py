@@ -40,6 +40,8 @@ class Compound:
         Whether water dissolves it.
     holds_water : bool
         Whether it binds water: starch, fibre, protein.
+    crystal_water : int
+        Molecules of water that one of it takes into its crystals at room temperature.
     """
 
     key: str
@@ -51,6 +53,14 @@ class Compound:
     acids: Mapping[str, int]
     dissolves: bool
     holds_water: bool
+    crystal_water: int
+
+    @property
+    def crystals(self) -> float:
+        """Water in its crystals over its own mass. [1]"""
+        if not self.crystal_water or not self.molar_mass:
+            return 0.0
+        return self.crystal_water * molar_mass_of("H2O") / self.molar_mass
 
 
 @cache
@@ -74,6 +84,7 @@ def compound(key: str) -> Compound:
         key=key, name=entry.name, atoms=atoms_of(formula), molar_mass=molar_mass_of(formula) if formula else None,
         density=entry.rows["density"].value.mean, ions=entry.facts.get("ions", {}), acids=entry.facts.get("acids", {}),
         dissolves=behaves == "dissolves", holds_water=behaves == "holds-water",
+        crystal_water=entry.facts.get("crystal_water", 0),
     )  # fmt: skip
 
 

@@ -36,6 +36,7 @@ _ALL = compounds()
 _DISSOLVING = [row for row, each in enumerate(_ALL) if each.dissolves]
 _THICKENING = [row for row in _DISSOLVING if not _ALL[row].ions]  # tables of salts know how their own ions move
 _HOLDING = [row for row, each in enumerate(_ALL) if each.holds_water]
+_CRYSTALS = {row: each.crystals for row, each in enumerate(_ALL) if each.crystals}
 _PHOSPHATES = {1: [], 2: []}  # type: dict[int, list[int]]
 for _key in MINERALS:
     if _key.endswith("phosphate"):
@@ -174,7 +175,8 @@ def follow(
     -----
     A dough lies between a pack of grains, whose bound water holds no ions and whose obstruction is φ^m, and a gel that
     ions enter, with φ·(φ/(2 - φ))²; in between, the logarithm of the obstruction goes linearly from one to the other,
-    and so does the share of bound water that is open to ions. Crystal water counts as water. Table salt and potassium
+    and so does the share of bound water that is open to ions. Crystal water counts as water, but
+    crystals that can't dissolve keep theirs. Table salt and potassium
     chloride crowd each other out; every other salt saturates as if it were alone, but flour helps cream of tartar to
     dissolve by taking its hydrogen. Flour's protein holds the pH near flour's own (`Buffer`).
     """
@@ -187,6 +189,8 @@ def follow(
     bound = np.minimum(held, water)
     openness = np.minimum(np.maximum(water / np.maximum(held, _TINY) - 1, 0.0), 1.0)
     liquid_water = water - bound * (1 - gel * openness)
+    crystals = _in_crystals(components, liquid_water, temperature)
+    liquid_water = liquid_water - crystals
     dissolved = _dissolved(components, liquid_water, temperature, unknowns)
     there = np.flatnonzero(dissolved.any(axis=1)).tolist()
     solved = {_ALL[row].key: dissolved[row] for row in there}
@@ -208,14 +212,28 @@ def follow(
     flour = np.maximum(masses[bowl.body].sum(axis=0), _TINY)
     poured = (masses * bowl.water[:, None])[bowl.wet].sum(axis=0)
     return Chain(
-        went_in=went_in, water_lost=lost, mass=components.sum(axis=0), bound_water=bound, free_water=water - bound,
-        liquid_water=liquid_water, components=components, dissolved=dissolved,
-        volume=(liquid + rest) / (1 - unknowns.air), liquid_share=share, charges=charges, ph=ph,
+        went_in=went_in, water_lost=lost, mass=components.sum(axis=0), bound_water=bound,
+        free_water=np.maximum(water - bound - crystals, 0.0), liquid_water=liquid_water, components=components,
+        dissolved=dissolved, volume=(liquid + rest) / (1 - unknowns.air), liquid_share=share, charges=charges, ph=ph,
         fixed_charge=found.fixed, liquid_conductivity=conductivity, mobility_left=left, obstruction=kept, bound=limit,
         conductivity=conductivity * left * kept + unknowns.dry_conductivity,
         dry_conductivity=unknowns.dry_conductivity, hydration=poured / flour, temperature=temperature,
         activity_error=unknowns.activity_error, brine=brine,
     )  # fmt: skip
+
+
+def _in_crystals(components: Array, water: Array, temperature: float) -> Array:
+    """Water in crystals that can't dissolve. [kg]
+
+    With s dissolved by a mass of water, and r of water in the crystals of a mass m: `d = s (water - r (m - d))`.
+    """
+    held = np.zeros_like(water)
+    for row, ratio in _CRYSTALS.items():
+        limit, mass = float(_limits(temperature)[_DISSOLVING.index(row), 0]), components[row]
+        if np.any(mass > limit * water):
+            dissolved = np.clip(limit * (water - ratio * mass) / (1 - limit * ratio), 0.0, mass)
+            held = held + np.where(mass > limit * water, ratio * (mass - dissolved), 0.0)
+    return np.minimum(held, np.maximum(water, 0.0))
 
 
 def _dissolved(components: Array, water: Array, temperature: float, unknowns: Unknowns) -> Array:

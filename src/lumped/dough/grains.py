@@ -74,12 +74,11 @@ def grain_words(recipe: Recipe, found: Mapping[str, Value], shop: Pantry) -> Ite
 
 def _words(salt: Ingredient, grain: Value, low: float, high: float) -> str:
     said = {"salt": salt.name, "size": f"{1e3 * grain.mean:g}"}
+    if np.isinf(high):
+        return say("dough-note-grains-full", **said)
     if high > _WAIT:
-        return (
-            say("dough-note-grains-stay", **said, low=_time(low))
-            if low <= _WAIT
-            else say("dough-note-grains-never", **said)
-        )
+        key = "stay" if low <= _WAIT else "never"
+        return say(f"dough-note-grains-{key}", **said, **({"low": _time(low)} if key == "stay" else {}))
     return say("dough-note-grains", **said, low=_time(low), high=_time(high))
 
 

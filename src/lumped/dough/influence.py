@@ -71,7 +71,7 @@ def influences_on(done: "Kneading", shop: Pantry) -> tuple[Influence, ...]:
     Returns
     -------
     tuple of Influence
-        The strongest first; those below 1 % are left out.
+        The strongest first; those below 1 %, and those that leave the ends as far apart, are left out.
 
     Notes
     -----
@@ -82,7 +82,8 @@ def influences_on(done: "Kneading", shop: Pantry) -> tuple[Influence, ...]:
     """
     from lumped.dough.kneading import followed
 
-    whole = float(np.var(np.log(done.chain.conductivity)))
+    now = np.log(done.chain.conductivity)
+    whole, wide = float(np.var(now)), _between_ends(now)
     found = []
     for measurement in MEASUREMENTS:
         known = _known_by(measurement, done)
@@ -90,15 +91,17 @@ def influences_on(done: "Kneading", shop: Pantry) -> tuple[Influence, ...]:
             continue
         left = np.log(followed(done.recipe, sorted_out(done.recipe, {**done.named, **known}, shop), shop).conductivity)
         share = 1 - float(np.var(left)) / whole
-        if share >= _WORTH_TELLING:
-            low, high = np.quantile(left, [0.025, 0.975])
-            found.append(
-                Influence(
-                    measurement=measurement, words=say(f"dough-measure-{measurement}"), share=min(share, 1.0),
-                    factor_left=float(np.exp(high - low)),
-                )
-            )  # fmt: skip
+        if share >= _WORTH_TELLING and _between_ends(left) < wide:
+            words = say(f"dough-measure-{measurement}")
+            factor = float(np.exp(_between_ends(left)))
+            found.append(Influence(measurement=measurement, words=words, share=min(share, 1.0), factor_left=factor))
     return tuple(sorted(found, key=lambda each: -each.share))
+
+
+def _between_ends(logarithms: Array) -> float:
+    """How far apart the ends of the 95 % interval are."""
+    low, high = np.quantile(logarithms, [0.025, 0.975])
+    return float(high - low)
 
 
 def _known_by(measurement: str, done: "Kneading") -> dict[str, Array]:

@@ -15,6 +15,7 @@ from lumped.dough.influence import influences_on
 from lumped.dough.material import Dough, Reason
 from lumped.dough.notes import cautions_on, notes_on
 from lumped.dough.recipe import Recipe
+from lumped.dough.remains import remaining_words
 from lumped.dough.safety import allergens_of
 from lumped.dough.texture import FeelFit, feel_of
 from lumped.pantry import Pantry, pantry
@@ -163,6 +164,7 @@ def knead(
         feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), fit),
         notes=(
             *notes_on(recipe, found, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
+            *remaining_words(recipe, done.chain, shop),
             *done.chain.reach.words(warm=False),
         ),
         cautions=cautions_on(recipe, mass, shop), allergens=allergens_of(recipe.masses, shop).names,

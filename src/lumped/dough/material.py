@@ -14,7 +14,7 @@ __all__ = ["CONDUCTS_BELOW", "Answer", "Dough", "Kind", "Reason", "answer_of"]
 CONDUCTS_BELOW = 5.0  # Ω·m: between salt doughs and sugar doughs
 Kind = Literal["conducting", "insulating"]
 Answer = Literal["carries", "blocks", "open"]
-_SURE, _WIDE = 100.0, 1e3  # an interval so wide tells that a dough blocks only if all of it lies so far above the limit
+_SURE, _WIDE = 4.0, 1e3  # an interval so wide tells that a dough blocks only if all of it lies so far above the limit
 _SI = {"g": ("mass", "kg"), "%": ("share", "")}
 
 

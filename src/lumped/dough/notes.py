@@ -12,6 +12,7 @@ from lumped.texts import say
 
 __all__ = ["cautions_on", "first_words", "narrowing_words", "notes_on"]
 
+_WIDE = 1e3  # between the ends of an interval, from where only liquid that may form no way through explains it
 _SALTY, _SALTED = 0.001, 0.02  # mass share of salt from which an insulating dough deserves a word, and is none
 
 
@@ -42,6 +43,8 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float, cal
     resistivity = found["resistivity"]
     factor = rounded_text(resistivity.high / resistivity.low)
     yield say("dough-note-calibrated" if calibrated else "dough-note-unmeasured", factor=factor)
+    if resistivity.high / resistivity.low > _WIDE and "free_water" in found:
+        yield say("dough-note-no-way")
     solid = found.get("salt_solid")
     if solid is not None and solid.high > 1 and "free_water" in found:
         yield say("dough-note-solid-salt", solid=f"{solid.high:.0f}", free=f"{found['free_water'].mean:.0f}")
@@ -131,6 +134,8 @@ def narrowing_words(dough: Dough) -> tuple[str, ...]:
     -------
     tuple of str
     """
+    if not dough.influences and dough.how == "recipe":
+        return (say("dough-influence-none"),)
     return tuple(
         say("dough-influence", share=f"{100 * each.share:.0f}", words=each.words, factor=short_text(each.factor_left))
         for each in dough.influences

@@ -38,6 +38,7 @@ blocking-raise = What would make it block better: { $changes }.
 blocking-ruin = What would ruin it: { $changes }.
 blocking-better = { $words } ({ $factor } times better)
 blocking-worse = { $words } ({ $factor } times worse)
+dough-note-no-way = It has hardly enough liquid to form a way through: whether it does decides a factor of thousands. A little more water makes it sure.
 dough-note-salted = An insulating dough with { $share } % salt: with a little water it carries current. This is no dough for walls.
 dough-note-salty = An insulating dough with { $share } % salt: even a pinch more than doubles what it lets through. Use clean hands and tools of its own.
 dough-note-poor = For a conducting dough this is a poor one: add salt, or more water.
@@ -100,6 +101,7 @@ dough-open = May carry current or block it: { $resistivity }, or { $cm }. Nobody
 dough-blocks = Blocks current: { $resistivity }, or { $cm }.
 dough-facts = Water activity { $activity }, pH { $ph }, { $density }.
 heading-narrower = What would narrow this
+dough-influence-none = Only measuring a specimen would: how well flour and fat without free water conduct, nobody knows within a factor of hundreds.
 dough-influence = { $share } % of what is open: { $words }; a factor of { $factor } would be left.
 
 ### Many recipes at once
