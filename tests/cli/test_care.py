@@ -208,3 +208,13 @@ def test_dough_care_and_card_name_the_same_dose(capsys):
         told[verb] = capsys.readouterr().out
     shares = {verb: set(re.findall(r"(\d+) (?:%|per cent) (?:of it is )?salt", text)) for verb, text in told.items()}
     assert shares["dough"] == shares["card"] == shares["care"] == {"17"}
+
+
+def test_care_sources_and_pantry_call_things_by_their_names(capsys):
+    assert main(["care", SALT]) == 0
+    assert "cereals containing gluten (plain wheat flour)" in " ".join(capsys.readouterr().out.split())
+    assert main(["dough", SALT, "--sources"]) == 0
+    assert main(["pantry", "cream of tartar"]) == 0
+    shown = capsys.readouterr().out
+    assert "sodium-chloride" not in shown
+    assert "potassium-hydrogen-tar" not in shown

@@ -97,3 +97,11 @@ def test_what_cannot_be_measured_is_refused_in_words(capsys, words, says):
     code, _, err = said(capsys, "measure", *words)
     assert code == 1
     assert says in err
+
+
+def test_a_recipe_without_water_is_measured_without_a_warning(capsys, tmp_path):
+    grams = "{ingredient = 'flour', amount_g = 200}, {ingredient = 'salt', amount_g = 50}"
+    head = 'kind = "recipe"\nschema = 1\ntitle = "Dry"\ndough = "conducting"\n'
+    (tmp_path / "dry.toml").write_text(f"{head}ingredients = [{grams}]\n", "utf-8")
+    assert main(["measure", str(tmp_path / "dry.toml"), "--in", "us"]) == 0
+    assert "nan" not in capsys.readouterr().out

@@ -81,6 +81,7 @@ def cited(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
 
 def _rows_of_ingredients(done: "Kneading", shop: "Pantry") -> Iterator[tuple[str, tuple[str, str, str]]]:
     """Rows of composition, those of one ingredient, source, page and status together."""
+    from lumped.app.larder import quantity_words
     from lumped.reference import handbook
 
     book = handbook()
@@ -92,7 +93,7 @@ def _rows_of_ingredients(done: "Kneading", shop: "Pantry") -> Iterator[tuple[str
                 continue  # the weights that this recipe uses are among what is open
             page = rows[quantity].page if quantity in rows else ""
             source = ", ".join((*book.citations(origin), *filter(None, (page,))))
-            together.setdefault((origin.status.value, source), []).append(quantity.replace("_", " "))
+            together.setdefault((origin.status.value, source), []).append(quantity_words(quantity))
         for (status, source), quantities in together.items():
             what = say("sources-figures", ingredient=shop[key].name, rows=", ".join(quantities))
             yield status, (what, "", source or say("sources-none"))

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from lumped.quantities import Provenance, Value
     from lumped.reference.rows import Row
 
-__all__ = ["allergens_there", "choices", "ingredient_told", "shop_with_own"]
+__all__ = ["allergens_there", "choices", "ingredient_told", "quantity_words", "shop_with_own"]
 
 Sources = dict[str, dict[str, Any]]
 _PERCENT = 100
@@ -125,7 +125,8 @@ def _made_of(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, s
         if share > 0:
             words, value = handbook().name("compounds", key), _share(each, key, share)
             rows = dict(_rows_behind(each, key))
-            made_of = () if key in rows else [(_quantity(name), _of_hundred(row.value)) for name, row in rows.items()]
+            parts = [(quantity_words(name), _of_hundred(row.value)) for name, row in rows.items()]
+            made_of = () if key in rows else parts
             note = "" if key in rows else say("larder-composed-own" if each.assumed else "larder-composed")
             sources[f"part-{key}"] = _with_pages(told_of(words, value.provenance, made_of, note=note), rows.values())
             yield f"part-{key}", words, _percent(value), value.provenance.status.value
@@ -198,13 +199,13 @@ def _printed(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, s
     for quantity, row in _rows_of(each).items():
         if not quantity.startswith("g_per_"):
             spread = f" ({row.low:g} to {row.high:g})" if row.low != row.high else ""
-            words = _quantity(quantity)
+            words = quantity_words(quantity)
             told = told_of(words, row.value.provenance)
             sources[f"row-{quantity}"] = _with_pages(told, [row])
             yield f"row-{quantity}", words, f"{row.printed:g} {row.unit}{spread}", row.value.provenance.status.value
 
 
-def _quantity(quantity: str) -> str:
+def quantity_words(quantity: str) -> str:
     """What a printed row is about, in words."""
     from lumped.reference import handbook
 

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 
 __all__ = ["Kept", "measured_recipe", "write_kept"]
 
+_LEAST = 1e-9  # share of water to flour, of what has none
 _WEIGHTS = {"resistivity": 1.0, "hydration": 2.0, "water_activity": 3.0, "ph": 0.3}  # as a swap weighs them: chosen
 _SHOWN = {"resistivity": "Ω·m", "hydration": "%", "water_activity": "", "ph": ""}
 
@@ -189,7 +190,9 @@ def _shift(recipe: "Recipe", shop: "Pantry") -> "Shift":
     def shift(masses: Any) -> dict[str, Any]:
         found = properties(masses)
         return {
-            key: np.log(found[key] / aim[key]) if key in ("resistivity", "hydration") else found[key] - aim[key]
+            key: np.log(np.maximum(found[key], _LEAST) / np.maximum(aim[key], _LEAST))
+            if key in ("resistivity", "hydration")
+            else found[key] - aim[key]
             for key in _WEIGHTS
         }
 

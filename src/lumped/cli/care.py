@@ -77,7 +77,10 @@ def _mends(found: "CareTable", further: Sequence[str]) -> Iterator[str]:
 def _print_dough(each: "Care", found: "CareTable") -> None:
     print_title(each.name + (say("invented-mark") if each.invented else ""))
     rows = [
-        (say(f"care-{where}"), "; ".join(f"{name} ({', '.join(keys)})" for name, keys in there.items()) or "–")
+        (
+            say(f"care-{where}"),
+            "; ".join(f"{name} ({', '.join(each.names[key] for key in keys)})" for name, keys in there.items()) or "–",
+        )
         for where, there in (("eu", each.allergens.eu), ("us", each.allergens.us), ("traces", each.allergens.traces))
     ]
     rows += [(diet, met.why) for diet, met in each.diets.items()]

@@ -56,11 +56,14 @@ def run(said: argparse.Namespace) -> int:
 
 
 def _print_one(shown: "Shown") -> None:
+    from lumped.app.larder import quantity_words
+
     print_title(f"{shown.ingredient.name} ({shown.ingredient.key})")
     for words in (*shown.words, ""):
         print_line(words)
-    _table(("row", "value", "status", "source"),
-           [(each["quantity"], each["figure"], each["status"], each["source"]) for each in shown.figures])  # fmt: skip
+    figures = [(quantity_words(each["quantity"]), *(each[key] for key in ("figure", "status", "source")))
+               for each in shown.figures]  # fmt: skip
+    _table(("row", "value", "status", "source"), figures)
     _table(("measure", "method", "weighs", "status"), shown.weights)
     _table(("region", "price", "packs", "sold"), shown.prices)
     if any(each["dated"] for each in shown.offers):

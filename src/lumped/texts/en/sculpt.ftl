@@ -11,7 +11,7 @@ sculpture-two-places = A lump has either a place in words or at_mm, not both; ta
 sculpture-no-direction = A direction needs a number other than zero; straight down is [0, 0, -1].
 sculpture-beyond = { $file }: { $who } is placed { $distance } mm from an end of “{ $lump }”, which is only { $length } mm long. Write a shorter distance.
 sculpture-far-off = { $file }: “{ $name }” can't come to lie { $gap } mm from “{ $lump }” on that side: shifted so far, it slides past. Use a smaller shift, or at_mm.
-sculpture-recipe = { $file }: dough “{ $dough }” names the recipe “{ $recipe }”, but there is no such file in { $folder }, nor beside the sculpture. Look at its name, or say unknown = "conducting".
+sculpture-recipe = { $file }: dough “{ $dough }” names the recipe “{ $recipe }”, but there is no such file in { $folder }, nor beside the sculpture. Look at its name, copy it there, or say unknown = "conducting".
 sculpture-joined-self = { $file }: “{ $leg }” is joined to itself. Name two legs.
 sculpture-name-twice = { $file }: two { $what } are called “{ $name }”. Give each its own name.
 sculpture-no-dough = { $file }: lump “{ $lump }” is made of “{ $dough }”, but no such dough is in the file. { $remedy }
