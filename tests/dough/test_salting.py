@@ -138,3 +138,11 @@ def test_json_is_plain_si(row):
     assert told["row"][0]["amount_kg"] == 0
     assert told["row"][-1]["resistivity"]["low"] < told["row"][-1]["resistivity"]["high"]
     assert told["solid_from_kg"]["unit"] == "kg"
+
+
+def test_the_row_goes_through_the_figure_of_the_recipe_itself(row):
+    """The band at the recipe's own amount, and the figure that the dough's page shows."""
+    place = int(np.argmin(np.abs(row.amounts - row.amount)))
+    assert abs(row.amounts[place] - row.amount) < 0.03 * row.amount
+    own = row.point["resistivity"]
+    assert row.bands["resistivity"][:, place] == pytest.approx([own.low, own.mean, own.high], rel=0.02)

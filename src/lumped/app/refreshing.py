@@ -77,12 +77,13 @@ def _water_of(named: "Named") -> "tuple[float, Callable[[float], Value]]":
     """Give a dough's share of water, and the law of its resistivity over that of the fresh dough."""
     import numpy as np
 
-    from lumped.dough.beliefs import draws
+    from lumped.dough.beliefs import draws, spread_over
     from lumped.dough.lasting.kneaded import moist_from
     from lumped.dough.lasting.outlook import COUNT
     from lumped.quantities import Provenance, Status, believed
 
-    given = draws(named.recipe, named.shop, named.calibration)[0].first(COUNT)
+    places = spread_over(named.kneading().chain.resistivity, COUNT)
+    given = draws(named.recipe, named.shop, named.calibration)[0].taken(places)
     dough = moist_from(named.recipe, named.shop, given)
     content, law = np.asarray(dough.content)[:, None], dough.resistivity
     if law is None:

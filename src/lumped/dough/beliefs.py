@@ -11,13 +11,13 @@ from lumped.dough.bowl import natural_salts
 from lumped.dough.chain import Unknowns
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Pantry
-from lumped.quantities import Provenance, Status, Value, drawn
+from lumped.quantities import LEVEL, Provenance, Status, Value, drawn
 from lumped.reference import handbook
 
 if TYPE_CHECKING:
     from lumped.dough.calibrating import Calibration
 
-__all__ = ["Draws", "beliefs", "draws", "middle", "sorted_out"]
+__all__ = ["Draws", "beliefs", "draws", "middle", "sorted_out", "spread_over"]
 
 Array = NDArray[np.float64]
 _MEMORY = Provenance(status=Status.FROM_MEMORY)
@@ -30,6 +30,7 @@ _DOUGH = {
     "flour_ph": "flour_ph", "flour_binding": "flour_binding",
     "activity_error": "activity_error", "scatter": "scatter",
 }  # fmt: skip
+_TOLD = ((1 - LEVEL) / 2, 0.5, (1 + LEVEL) / 2)  # shares of the draws below the figures of a value
 _LIMITS = {"bound_water": (0.0, 2.0), "air": (0.0, 0.5), "mobile_double": (0.0, 1.0), "percolation": (0.0, 0.3)}
 
 
@@ -60,6 +61,11 @@ class Draws:
     def first(self, count: int) -> "Draws":
         """Give the first so many; their order is shuffled by design, so that they are spread like all."""
         return self._each(lambda draws: draws[..., :count])
+
+    def taken(self, places: NDArray[np.int64]) -> "Draws":
+        """Give those at some places, such as `spread_over` finds."""
+        count = self.masses.shape[1]
+        return self._each(lambda draws: np.broadcast_to(draws, (*draws.shape[:-1], count))[..., places])
 
     def repeated(self, times: int) -> "Draws":
         """Give all of them so many times, one round after the other, for as many variants of a recipe."""
@@ -188,3 +194,35 @@ def sorted_out(recipe: Recipe, named: Mapping[str, Array], pantry: Pantry, *, pl
         weighed_after=named.get("weighed_after"), moisture=moisture, minerals=minerals,
         unknowns=Unknowns(brine_error=named["brine_error"], **{name: named[name] for name in _DOUGH}),
     )  # fmt: skip
+
+
+def spread_over(figure: Array, count: int) -> NDArray[np.int64]:
+    """Give places of draws that stand for all of them in a figure: evenly from its least to its greatest.
+
+    Parameters
+    ----------
+    figure : (n,) float
+        What came of each draw.
+    count : int
+        How many stand for all; more than one.
+
+    Returns
+    -------
+    (count,) int
+        The median and the ends of an interval are those of all draws.
+
+    Examples
+    --------
+    >>> spread_over(np.array([3.0, 1.0, 4.0, 1.5, 9.0]), 5).tolist()
+    [1, 3, 0, 2, 4]
+
+    Notes
+    -----
+    A quantile lies between two of the few: those two are the ones between which it lies in all of them.
+    """
+    most = len(figure) - 1
+    places = np.linspace(0, most, count).round().astype(np.int64)
+    for share in _TOLD:
+        first = int(share * (count - 1))
+        places[first : first + 2] = int(share * most) + np.arange(2)
+    return np.asarray(np.argsort(figure, kind="stable")[places])

@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.dough.beliefs import Draws, draws, sorted_out
+from lumped.dough.beliefs import Draws, draws, sorted_out, spread_over
 from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain
 from lumped.dough.finding import found_in
@@ -182,7 +182,7 @@ def salting(
     shop = shop or pantry()
     chosen = main_salt(recipe, shop) if salt is None else found_in(recipe, salt, shop)
     done = kneading(recipe, shop, calibration)
-    given = draws(recipe, shop, calibration)[0].first(count)
+    given = draws(recipe, shop, calibration)[0].taken(spread_over(done.chain.resistivity, count))
     amount = recipe.mass_of(chosen)
     row = np.linspace(0.0, _most(recipe, shop, chosen, amount), amounts)
     chain, masses = _followed(recipe, given, shop, chosen, row)

@@ -9,10 +9,11 @@ from lumped.quantities.numbers import read_number, with_unit
 from lumped.quantities.provenance import Provenance, Status
 from lumped.quantities.rounding import COINS, figure_text, rounded_text, short_text, significant, weight_text
 from lumped.quantities.units import SUFFIXES, in_unit, parse_quantity, suffix_of
-from lumped.quantities.value import Value, believed, combined, drawn, draws_of, draws_order
+from lumped.quantities.value import LEVEL, Value, believed, combined, drawn, draws_of, draws_order
 
 __all__ = [
     "COINS",
+    "LEVEL",
     "SUFFIXES",
     "Provenance",
     "Status",

@@ -18,7 +18,7 @@ from numpy.typing import ArrayLike, NDArray
 from lumped.quantities.provenance import Provenance, Status
 from lumped.quantities.rounding import figure_text
 
-__all__ = ["Value", "believed", "combined", "drawn", "draws_of", "draws_order"]
+__all__ = ["LEVEL", "Value", "believed", "combined", "drawn", "draws_of", "draws_order"]
 
 Array = NDArray[np.float64]
 

@@ -5,8 +5,9 @@ import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
 from lumped.dough.beliefs import draws, middle
-from lumped.dough.kneading import followed, knead_middle
+from lumped.dough.kneading import followed, knead_middle, kneading
 from lumped.dough.lasting import Piece, Room, dry, isotherm_from, moist_from, warm_from
+from lumped.dough.lasting.kneaded import isotherm_of_parts
 from lumped.errors import InputError
 from lumped.pantry import pantry
 
@@ -61,8 +62,9 @@ def test_the_air_of_a_salt_dough_is_that_of_saturated_brine_and_of_a_dough_witho
 def test_the_two_ways_to_a_water_activity_agree_at_fresh_doughs():
     for recipe in (SALT, recipe_of(CONDUCTING | {"table-salt": 36}), SUGAR):
         chain = followed(recipe, middle(recipe, pantry()), pantry())
-        dough = moist_from(recipe)
-        assert dough.isotherm.activity_at(dough.content) == pytest.approx(chain.water_activity, abs=0.025)
+        content = chain.of("water") / (chain.mass - chain.of("water"))
+        apart = isotherm_of_parts(chain, most=2.5 * float(content.max()))
+        assert apart.activity_at(content) == pytest.approx(chain.water_activity, abs=0.025)
 
 
 def test_a_recipe_dries_case_by_case_and_becomes_a_worse_conductor():
@@ -84,3 +86,11 @@ def test_the_warmth_of_a_recipe_is_that_of_its_parts():
 def test_what_is_no_dough_is_not_dried(grams):
     with pytest.raises(InputError, match=r"g of water to 100 g of all the rest"):
         moist_from(recipe_of(grams, cooked="not cooked"))
+
+
+@pytest.mark.parametrize("recipe", [SALT, SUGAR])
+def test_a_fresh_dough_is_in_balance_with_the_air_of_its_own_water_activity(recipe):
+    chain = kneading(recipe).chain
+    content = chain.of("water") / (chain.mass - chain.of("water"))
+    law = isotherm_from(chain, most=2.5 * float(content.max()))
+    np.testing.assert_allclose(law.activity_at(content), chain.water_activity, atol=0.003)  # straight lines of a table

@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
+from lumped.dough.kneading import kneading
 from lumped.dough.lasting import Piece, Room, dry
 from lumped.dough.lasting.kneaded import moist_from
 from lumped.dough.lasting.outlook import HOUR, Surroundings, outlook
@@ -126,3 +127,14 @@ def test_what_cannot_be_followed_is_said_and_never_shown(monkeypatch):
     thin = Piece(shape="roll", thickness=0.0005, extent=0.1)
     with pytest.raises(SolverError, match=r"A piece of 0\.5 mm is dry so soon that Lumped can’t follow it for 720"):
         outlook(SALT, thin, Surroundings(), duration=720 * HOUR)
+
+
+@pytest.mark.parametrize("recipe", [SALT, recipe_of(INSULATING, "insulating", "not cooked")])
+def test_few_draws_tell_of_the_fresh_dough_what_all_of_them_tell(recipe):
+    """Of 128 the 2.5th lies between two: they are chosen so that median and ends are those of the dough's page."""
+    found, whole = outlook(recipe, ROLL, Surroundings(), duration=HOUR), kneading(recipe)
+    fresh, told = found.at("resistivity", 0.0), whole.value(whole.chain.resistivity, "Ω·m")
+    level = whole.value(whole.chain.water_activity, "")
+    for end in ("low", "mean", "high"):
+        assert getattr(fresh, end) == pytest.approx(getattr(told, end), rel=0.005)  # two neighbours of 4,096
+        assert getattr(found.fresh, end) == pytest.approx(getattr(level, end), rel=1e-9)

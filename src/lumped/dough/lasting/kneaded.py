@@ -23,7 +23,7 @@ from lumped.pantry import Pantry, pantry
 from lumped.quantities import short_text
 from lumped.reference import handbook
 
-__all__ = ["isotherm_from", "moist_from", "warm_from"]
+__all__ = ["isotherm_from", "isotherm_of_parts", "moist_from", "warm_from"]
 
 Array = NDArray[np.float64]
 _LEVELS = np.concatenate([np.linspace(0.0, 1.0, 33) ** 1.3, np.linspace(1.0, 2.0, 9)[1:]])
@@ -32,6 +32,7 @@ _GAPS = np.diff(_LEVELS)
 _MARKS = 100  # of the ruler in which levels are looked up, to 1; no two levels lie in one of its cells
 _RULER = np.minimum(_LEVELS.searchsorted(np.arange(2 * _MARKS + 1) / _MARKS, "right") - 1, len(_LEVELS) - 2)
 _DRIEST, _WETTEST = 0.01, 20.0  # water over dry matter: what is drier or wetter is no dough
+_OFF = 1.1  # by how much two laws of the same water activity may differ, as a factor
 _WORTH_IT = 0.004  # share of the dry matter from which a compound's own brine counts
 _SWEET = {"sucrose", "glucose", "fructose", "maltose", "glycerol", "sorbitol", "ethanol"}
 _AS = {"water": "water", "protein": "protein", "fat": "fat"} | dict.fromkeys(("starch", "fibre", *_SWEET), "starch")
@@ -118,17 +119,25 @@ def isotherm_from(chain: Chain, *, flour: Uptake | None = None, most: float) -> 
     Notes
     -----
     Flour, salts and sugars each hold what they hold alone (`isotherm_of`). The chain's own water activity multiplies
-    the liquid's with the flour's instead; at fresh doughs of the usual kind the two are within 0.02.
+    the liquid's with the flour's instead; at fresh doughs of the usual kind the two are within 0.02. All of the curve
+    is stretched by what that makes, so that a fresh dough's is the one that `knead` tells, its interval included.
     """
+    dry = chain.mass - chain.of("water")
+    law = isotherm_of_parts(chain, flour=flour, most=most)
+    fresh = np.broadcast_to(chain.water_activity, dry.shape).clip(0.0, 1.0)
+    off = np.clip(fresh / np.maximum(law.activity_at(chain.of("water") / dry), 1e-6), 1 / _OFF, _OFF)
+    return replace(law, activity=np.clip(law.activity * off[..., None], 0.0, 1.0))
+
+
+def isotherm_of_parts(chain: Chain, *, flour: Uptake | None = None, most: float) -> Isotherm:
+    """Give the humidity that each water content brings, if all parts hold what they hold alone; see `isotherm_from`."""
     dry = chain.mass - chain.of("water")
     parts = [(sum(chain.components[row] for row in _holding()) / dry, flour or flour_uptake())]
     for row, key in _brines():
         share = chain.components[row] / dry
         if np.any(share > _WORTH_IT):
             parts.append((share, _brine(key, chain.temperature)))
-    law = isotherm_of(parts, most=most)
-    off = 1 + np.broadcast_to(chain.activity_error, dry.shape)[..., None]
-    return replace(law, activity=np.clip(law.activity * off, 0.0, 1.0))
+    return isotherm_of(parts, most=most)
 
 
 def warm_from(chain: Chain, *, pores: ArrayLike | None = None) -> WarmDough:

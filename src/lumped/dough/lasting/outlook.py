@@ -12,8 +12,9 @@ from typing import Any, Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.dough.beliefs import beliefs, draws
+from lumped.dough.beliefs import beliefs, draws, spread_over
 from lumped.dough.calibrating import Calibration
+from lumped.dough.kneading import followed
 from lumped.dough.lasting.air import OPEN, AirSide, Cover, Room, air_over, bag
 from lumped.dough.lasting.dried import Drying
 from lumped.dough.lasting.drying import dry
@@ -244,13 +245,14 @@ def outlook(
     values["transfer"] = Value(mean=1.0, low=1 - width, high=1 + width, unit="")
     values["air_speed"] = where.air_speed
     found = {name: each[:count] for name, each in drawn(values).items()}
-    dough = _dough(recipe, Same(shop), Same(calibration), count)
+    dough, fresh = _dough(recipe, Same(shop), Same(calibration), count)
     room = Room(temperature=where.temperature, humidity=where.humidity, air_speed=found["air_speed"])
     side = air_over(piece, room, times=np.maximum(found["transfer"], 0.2))
     done = _followed(dough, piece, room, duration=duration, cover=_cover(piece, where, found), side=side)
     parts = [each.provenance for each in (*values.values(), *beliefs(recipe, shop).values())]
     origin = Provenance.of([*parts, *([] if calibration is None else [calibration.provenance])])
-    return _told(recipe.title, piece, where, dough, done=done, origin=origin)
+    level = believed(fresh, unit="", provenance=origin)
+    return _told(recipe.title, piece, where, dough, done=done, fresh=level)
 
 
 def _followed(
@@ -267,16 +269,22 @@ def _followed(
 
 
 @lru_cache(4)
-def _dough(recipe: Recipe, shop: Same, calibration: Same, count: int) -> MoistDough:
-    """The dough in draws; where it lies and as what changes nothing of it."""
-    given = draws(recipe, shop.it, calibration.it)[0].first(count)
+def _dough(recipe: Recipe, shop: Same, calibration: Same, count: int) -> tuple[MoistDough, Array]:
+    """The dough in draws, and its water activity in all of them; where it lies and as what changes nothing of it.
+
+    Few are followed; in the resistivity of the fresh dough they stand for all, so that every page tells the same.
+    """
+    whole = draws(recipe, shop.it, calibration.it)[0]
+    chain = followed(recipe, whole, shop.it)
+    given = whole.taken(spread_over(chain.resistivity, count))
     values = {name: handbook().value(*BELIEVED[name]) for name in _OF_DOUGH}
     found = {name: each[:count] for name, each in drawn(values).items()}
     flour = flour_uptake(found["layer"], np.maximum(found["first"], 2.0), np.clip(found["further"], 0.5, 0.95))
-    return moist_from(
+    dough = moist_from(
         recipe, shop.it, given, flour=flour, shrinks=np.clip(found["shrinks"], 0.0, 1.0),
         diffusivity=falling_diffusivity(found["diffusivity"], found["slower"]),
     )  # fmt: skip
+    return dough, chain.water_activity.clip(0.0, 1.0)
 
 
 def _cover(piece: Piece, where: Surroundings, found: Mapping[str, Array]) -> Cover:
@@ -290,14 +298,14 @@ def _cover(piece: Piece, where: Surroundings, found: Mapping[str, Array]) -> Cov
 
 
 def _told(
-    title: str, piece: Piece, where: Surroundings, dough: MoistDough, *, done: Drying, origin: Provenance
-) -> Outlook:
+    title: str, piece: Piece, where: Surroundings, dough: MoistDough, *, done: Drying, fresh: Value
+) -> Outlook:  # fmt: skip
     content = np.asarray(dough.content)
     humidity = np.full_like(content, where.humidity)
     rest = dough.isotherm.content_at(humidity)
     most = dough.isotherm.content[-1]
     return Outlook(
-        title=title, piece=piece, where=where, done=done, provenance=origin,
-        fresh=believed(dough.isotherm.activity_at(content), unit="", provenance=origin),
-        rest=believed(1 - rest / content, unit="", provenance=origin), endless=bool(np.median(rest) > 0.99 * most),
+        title=title, piece=piece, where=where, done=done, provenance=fresh.provenance, fresh=fresh,
+        rest=believed(1 - rest / content, unit="", provenance=fresh.provenance),
+        endless=bool(np.median(rest) > 0.99 * most),
     )  # fmt: skip

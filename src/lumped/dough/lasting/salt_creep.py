@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.diffusion import salt_diffusivity
-from lumped.dough.beliefs import Draws, sorted_out
+from lumped.dough.beliefs import Draws, sorted_out, spread_over
 from lumped.dough.bowl import Bowl
 from lumped.dough.chain import Chain
 from lumped.dough.kneading import Kneading, followed, lost_share
@@ -94,22 +94,23 @@ def salt_creep(
     True
     """
     shop = shop or pantry()
-    given = _drawn(wall, shop, count, water)
+    places = spread_over(wall.chain.resistivity, count)
+    given = _drawn(wall, shop, places, water)
     fresh = followed(wall.recipe, given, shop)
     salty = beside.chain
-    held = (salty.in_liquid("sodium-chloride") / np.maximum(salty.liquid_water, 1e-12))[:count]
+    held = (salty.in_liquid("sodium-chloride") / np.maximum(salty.liquid_water, 1e-12))[places]
     spoilt = followed(wall.recipe, _salted(given, held * fresh.liquid_water), shop)
     return SaltCreep(
         resistivity=fresh.resistivity, contrast=np.maximum(spoilt.conductivity / fresh.conductivity, 1.0),
         diffusivity=_speed(fresh),
-        joint=joint_share(_speed(salty)[:count], _speed(fresh), salty_liquid=salty.liquid_share[:count],
+        joint=joint_share(_speed(salty)[places], _speed(fresh), salty_liquid=salty.liquid_share[places],
                           wall_liquid=np.maximum(fresh.liquid_share, 1e-6)),
         provenance=Provenance.of([wall.provenance, beside.provenance]),
     )  # fmt: skip
 
 
-def _drawn(wall: Kneading, shop: Pantry, count: int, water: float) -> Draws:
-    given = sorted_out(wall.recipe, wall.named, shop).first(count)
+def _drawn(wall: Kneading, shop: Pantry, places: NDArray[np.int64], water: float) -> Draws:
+    given = sorted_out(wall.recipe, wall.named, shop).taken(places)
     masses = given.masses.copy()
     masses[Bowl.of(given.keys, shop).wet] *= water
     lost = np.broadcast_to(lost_share(wall.recipe, given, shop), (masses.shape[1],))
