@@ -156,3 +156,12 @@ def test_every_page_of_a_dough_is_written_in_ink_and_not_in_the_colour_of_warnin
         page.wait_for_selector(f".question.{what} h1")
         colours.add(page.evaluate("getComputedStyle(document.querySelector('h1')).color"))
     assert len(colours) == 1, colours
+
+
+def test_japanese_names_have_letters_on_a_computer_without_any(table):
+    page = table("/ingredient?name=cream-of-tartar")
+    page.wait_for_selector(".ingredient", timeout=30_000)
+    page.wait_for_load_state("networkidle")
+    assert page.evaluate(
+        "[...document.fonts].some(each => each.family.includes('Japanese') && each.status === 'loaded')"
+    )

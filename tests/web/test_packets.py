@@ -55,6 +55,12 @@ async def filling(user, address=paths.PACKET):
     await wait_for(lambda: there(user, "packet"))
 
 
+async def test_an_empty_form_says_how_to_begin_and_refuses_nothing(kitchen):
+    async with a_person(kitchen) as user:
+        await filling(user)
+        await wait_for(lambda: texts(user, "taken-not") == [say("web-packet-first")])
+
+
 async def test_the_form_shows_at_once_what_is_taken_and_what_is_assumed(kitchen):
     async with a_person(kitchen) as user:
         await filling(user)

@@ -269,7 +269,7 @@ def _allergens(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str,
         told = told_of(words, memory, note=say("larder-allergens-note"))
         rows = () if which == "traces" else (_count_row(which),)
         sources[f"allergens-{which}"] = _with_pages(told, rows)
-        yield f"allergens-{which}", words, ", ".join(there) or "–"
+        yield f"allergens-{which}", words, ", ".join(there) or say("web-care-none")
 
 
 def _count_row(which: str) -> "Row":

@@ -27,6 +27,7 @@ __all__ = ["packet_page"]
 _PER = ("100 g", "100 mL", "serving")
 _PRINTED = ("energy_kJ", "energy_kcal", "fat_g", "carbohydrate_g", "sugars_g", "fibre_g", "protein_g", "salt_g",
             "sodium_mg")  # fmt: skip
+_ALWAYS = {"kind", "schema", "title"}
 _RARE = ("polyols_g", "water_g", "ash_g", "alcohol_g", "density_g_per_mL")
 
 
@@ -79,8 +80,8 @@ class _PacketPage:
         one.choose("role", say("web-pantry-role"), [("", say("web-packet-role-none")), *roles], said.get("role", ""))
         self._put_table(said)
         self._put_serving(said)
-        self._put_price(said)
         self._put_allergens(said)
+        self._put_price(said)
 
     def _put_price(self, said: Mapping[str, str]) -> None:
         one = self._filling
@@ -158,7 +159,9 @@ class _PacketPage:
         rest = self._filling.tell(packet.slips)
         self._taken.clear()
         with self._taken:
-            if packet.told is None:
+            if set(packet.document) <= _ALWAYS:
+                Words("p", say("web-packet-first"), "soft").mark("taken-not")
+            elif packet.told is None:
                 for words in rest or (say("web-packet-see-fields"),):
                     Words("p", words).mark("taken-not")
             else:
