@@ -135,3 +135,11 @@ def test_a_word_that_is_no_allergen_gets_the_nearest(capsys):
     code, _, err = said(capsys, "pantry", "--free-of", "wheet")
     assert code == 1
     assert "wheat" in err
+
+
+def test_a_diet_may_be_a_childs_need(capsys):
+    """In the words of `lumped care --child`."""
+    one, other = (as_json(capsys, "pantry", "--diet", word) for word in ("coeliac", "no gluten"))
+    assert one == other
+    kept = {each["key"] for each in as_json(capsys, "pantry", "--diet", "dairy-free")["ingredients"]}
+    assert "plain-flour" in kept

@@ -157,7 +157,7 @@ def listed(
     without : sequence of str
         Classes of ingredients that are left out; see `dough.swap.wants.CLASSES`.
     diets : sequence of str
-        Diets that it must suit.
+        Diets that it must suit, or children's needs, in the words of `safety.need_named`.
     free_of : sequence of str
         Allergens that it must not contain, as packets name them; traces leave nothing out.
     words : str
@@ -178,7 +178,7 @@ def listed(
     ['cream-of-tartar', 'lemon-juice']
     """
     from lumped.app.shop import shop_with
-    from lumped.dough.safety import suits
+    from lumped.dough.safety import diet_named
     from lumped.dough.swap.wants import CLASSES
     from lumped.pantry import region as region_of
     from lumped.pantry import sold
@@ -192,17 +192,26 @@ def listed(
             raise InputError("larder-no-class", word=word, known=", ".join(CLASSES))
     if region is not None:
         region_of(region)
-    unwanted = _unwanted(free_of)
+    unwanted, asked_for = _unwanted(free_of), [diet_named(each) for each in diets]
     return Found(
         region=region, shop=shop,
         ingredients=tuple(
             each for each in map(shop.__getitem__, shop.named(words))
             if (role is None or role in each.roles) and not any(CLASSES[word](each) for word in without)
             and not unwanted & {*each.allergens_eu, *each.allergens_us}
-            and all(suits({each.key: 1.0}, shop, diet).fits for diet in diets)
+            and all(_meets(each, diet) for diet in asked_for)
             and (region is None or sold(each.key, region).trouble != "a search")
         ),
     )  # fmt: skip
+
+
+def _meets(ingredient: "Ingredient", diet: str) -> bool:
+    """Whether an ingredient suits a diet, or a child's need; traces leave nothing out."""
+    from lumped.dough.safety import DIETS
+    from lumped.dough.safety.diets import met_by
+    from lumped.dough.safety.needs import borne
+
+    return met_by(ingredient, diet) != "wrong" if diet in DIETS else borne(diet, ingredient) != "holds"
 
 
 def _unwanted(words: Sequence[str]) -> set[str]:

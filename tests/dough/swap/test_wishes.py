@@ -214,3 +214,20 @@ def test_measures_and_counts_that_cannot_be_are_refused():
 def test_nothing_left_is_said():
     with pytest.raises(RecipeError, match=r"Nothing is left that could be the body of “dough”"):
         swapped(salt_dough(), Wish(classes=("gluten",)), shelf(*SALT))
+
+
+@pytest.mark.parametrize(
+    ("word", "diets", "classes"),
+    [("coeliac", ("no gluten",), ()), ("celiac", ("no gluten",), ()), ("gluten free", ("no gluten",), ()),
+     ("nut allergy", ("no nuts",), ()), ("maize", ("no corn",), ()), ("Vegan", ("vegan",), ()),
+     ("dairy-free", (), ("milk",)), ("peanut allergy", (), ("peanuts",)), ("wheat", (), ("wheat",))],
+)  # fmt: skip
+def test_a_diet_is_asked_for_in_the_words_that_a_childs_need_has(word, diets, classes):
+    """As `lumped care --child` takes them."""
+    wish = read_wish(salt_dough(), pantry(), diets=[word])
+    assert (wish.diets, wish.classes) == (diets, classes)
+
+
+@pytest.mark.parametrize("word", ["coeliac disease", "sprue", "celiac"])
+def test_who_has_coeliac_disease_goes_without_gluten(word):
+    assert read_wish(salt_dough(), pantry(), without=[word]).classes == ("gluten",)

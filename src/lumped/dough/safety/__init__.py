@@ -13,7 +13,7 @@ from lumped.dough.safety.diets import DIETS, Remark, Suits, remarks_on, suits
 from lumped.dough.safety.doses import Dose, Helping, doses, helpings, near_doses, salt_share
 from lumped.dough.safety.known import KNOWN, caution, cautions_of
 from lumped.dough.safety.metals import Migration, amount_at_limit, limits_on, migration
-from lumped.dough.safety.needs import known_needs, need_in_words, need_named
+from lumped.dough.safety.needs import diet_named, known_needs, need_in_words, need_named
 from lumped.dough.safety.table import Mend, Reason, TableFit, fit_for_table
 from lumped.dough.safety.weights import child_mass, dog_mass, salt_of_a_day
 
@@ -36,6 +36,7 @@ __all__ = [
     "cautions_of",
     "cautions_on",
     "child_mass",
+    "diet_named",
     "dog_mass",
     "doses",
     "element_share",

@@ -17,12 +17,14 @@ from lumped.reference import handbook
 from lumped.texts import say
 from lumped.texts.folding import plain_word
 
-__all__ = ["How", "borne", "known_needs", "listed_allergens", "need_in_words", "need_named"]
+__all__ = ["How", "borne", "diet_named", "known_needs", "listed_allergens", "need_in_words", "need_named"]
 
 How = Literal["holds", "perhaps", ""]
 _BEFORE = ("no ", "allergic to ", "allergy to ", "without ", "free of ")
 _AFTER = (" allergy", " allergies", " free", " intolerance", " intolerant", " disease")
 _DIETS = {"corn": "no corn", "vegan": "vegan"}
+_ANSWERED = {"coeliac": "no gluten", GLUTEN: "no gluten", "nuts": "no nuts", **_DIETS}
+_SAID = ("gluten-free", "no-nuts", "no-corn", "vegan")
 _SHELLFISH = {"crustaceans", "crustacean shellfish", "molluscs"}
 _GROUPS = {"nuts": set(NUTS), "shellfish": _SHELLFISH, "crustaceans": _SHELLFISH - {"molluscs"}}
 
@@ -84,6 +86,27 @@ def need_named(word: str) -> str:
     if near:
         raise InputError("safety-need-near", need=word, near=", ".join(near))
     raise InputError("safety-no-need", need=word, known=", ".join(known_needs()))
+
+
+def diet_named(word: str) -> str:
+    """Tell which diet a word means, by the words of `need_named`; the need itself where no diet answers it.
+
+    Raises
+    ------
+    InputError
+        If it means none; the sentence names the nearest.
+
+    Examples
+    --------
+    >>> diet_named("gluten-free"), diet_named("celiac"), diet_named("nut allergy"), diet_named("dairy-free")
+    ('no gluten', 'no gluten', 'no nuts', 'milk')
+    """
+    try:
+        need = need_named(word)
+    except InputError:
+        near = get_close_matches(plain_word(word), _SAID, n=2, cutoff=0.5) or _SAID
+        raise InputError("safety-no-diet", diet=word, near=", ".join(near)) from None
+    return _ANSWERED.get(need, need)
 
 
 def _bare(asked: str) -> str:

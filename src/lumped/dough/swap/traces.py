@@ -8,7 +8,7 @@ from lumped.pantry import Ingredient, Pantry
 
 __all__ = ["may_contain", "traces_in"]
 
-_ASKED_AS = {"gluten": "coeliac", "nuts": "nuts", "wheat": "wheat"}  # classes and diets that are allergens
+_ASKED_AS = {"gluten": "coeliac", "nuts": "nuts", "wheat": "wheat", "shellfish": "shellfish"}  # classes, diets
 
 
 def may_contain(ingredient: Ingredient, wish: Wish) -> tuple[str, ...]:

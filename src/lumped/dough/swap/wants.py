@@ -12,7 +12,7 @@ from types import MappingProxyType
 
 from lumped.dough.finding import found_in, matches_in
 from lumped.dough.recipe import Recipe
-from lumped.dough.safety import DIETS, suits
+from lumped.dough.safety import DIETS, diet_named, suits
 from lumped.dough.safety.allergens import has_gluten
 from lumped.dough.safety.needs import borne, listed_allergens, need_named
 from lumped.errors import InputError, RecipeError
@@ -26,7 +26,7 @@ STOVE = "stove"
 TARGETS = ("cheapest", "saltless", "keeps-longer", "carries-better", "blocks-better")
 _SUGARS = ("sucrose", "glucose", "fructose", "maltose")
 _ACIDS = ("citric-acid", "tartaric-acid", "acetic-acid", "ascorbic-acid", "lactic-acid", "potassium-hydrogen-tartrate")
-_DIET_WORDS = {"gluten-free": "no gluten", "nut-free": "no nuts", "corn-free": "no corn"}
+_OF_NEEDS = {"coeliac": "gluten", "nuts": "nuts", "corn": "corn"}  # classes by the need that they are for
 _OTHER_WORDS = {"oil": "fat", "oils": "fat", "fats": "fat", "acids": "acid", "sugars": "sugar", "salts": "salt",
                 "aluminium": "alum", "maize": "corn", "nut": "nuts", "coeliac": "gluten", "celiac": "gluten",
                 "soy": "soybeans", "soya": "soybeans", "egg": "eggs", "dairy": "milk"}  # fmt: skip
@@ -60,7 +60,7 @@ def is_of(word: str, ingredient: Ingredient) -> bool:
     Parameters
     ----------
     word : str
-        One of `CLASSES`, or one of `safety.needs.listed_allergens`.
+        One of `CLASSES`, or one of `safety.needs.known_needs`.
     ingredient : Ingredient
         What is asked about.
 
@@ -148,7 +148,8 @@ def read_wish(
     without : iterable of str
         Ingredients, classes, allergens, or "stove".
     diets : iterable of str
-        "gluten-free", "vegan", "no-nuts", "no-corn".
+        "gluten-free", "vegan", "no-nuts", "no-corn", or a child's need in the words of `safety.need_named`; what no
+        diet answers must not be in it, as if it stood in `without`.
     where : str, optional
         Key of the region where it is bought.
     target : str, optional
@@ -191,9 +192,12 @@ def read_wish(
     if where is not None:
         region(where)
     _refuse_target(target, recipe, where)
+    asked_for = [diet_named(each) for each in diets]
+    classes += [each for each in asked_for if each not in DIETS]
     return Wish(
         ingredients=tuple(dict.fromkeys(ingredients)), classes=tuple(dict.fromkeys(classes)),
-        diets=tuple(dict.fromkeys(_diet(each) for each in diets)), region=where, target=target, stove=stove,
+        diets=tuple(dict.fromkeys(each for each in asked_for if each in DIETS)), region=where, target=target,
+        stove=stove,
     )  # fmt: skip
 
 
@@ -207,20 +211,12 @@ def _need(word: str, recipe: Recipe, shop: Pantry) -> str:
     if shop.key_of(word) is not None:
         raise RecipeError("swap-not-in-recipe", word=word, title=recipe.title, there=", ".join(recipe.ingredients))
     with suppress(InputError):
-        if (named := need_named(word)) in listed_allergens():
-            return named
+        named = need_named(word)
+        if named in _OF_NEEDS or named in listed_allergens():
+            return _OF_NEEDS.get(named, named)
     known = [*CLASSES, STOVE, *listed_allergens()]
     near = get_close_matches(plain_word(word), known, n=2, cutoff=0.6) or shop.near(word) or list(CLASSES)
     raise InputError("swap-no-word", word=word, near=", ".join(near))
-
-
-def _diet(word: str) -> str:
-    asked = word.strip().casefold()
-    asked = _DIET_WORDS.get(asked, asked.replace("-", " "))
-    if asked not in DIETS:
-        near = get_close_matches(asked, [*DIETS, *_DIET_WORDS], n=2, cutoff=0.5) or list(DIETS)
-        raise InputError("swap-no-diet", word=word, near=", ".join(each.replace(" ", "-") for each in near))
-    return asked
 
 
 def _refuse_target(target: str | None, recipe: Recipe, where: str | None) -> None:

@@ -5,7 +5,7 @@ cli-pantry-name = an ingredient by key, name or another name of it, in any of th
 cli-pantry-role = only what does this in a dough: body, ions, acid, binder, …
 cli-pantry-region = a region, for prices and shops
 cli-pantry-without = a class that must not be in it (gluten, nuts, corn, wheat, acid, salt, …); may be named more than once
-cli-pantry-diet = a diet that it must suit (no gluten, no nuts, no corn, vegan); may be named more than once
+cli-pantry-diet = a diet that it must suit (gluten-free, no-nuts, no-corn, vegan), or a child’s need such as coeliac or milk; may be named more than once
 cli-dough-sources = list every source that the figures stand on, by their status
 larder-title = { $count ->
     [one] One ingredient
