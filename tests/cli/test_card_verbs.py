@@ -52,6 +52,7 @@ def test_a_card_is_printed_drawn_and_told(capsys, tmp_path):
     out = " ".join(capsys.readouterr().out.split())
     assert "Carries current" in out
     assert "Local rules and qualified people come first" in out
+    assert "What to do 1. Mix" in out
     assert pdf.read_bytes()[:5] == b"%PDF-"
     assert png.read_bytes()[1:4] == b"PNG"
 

@@ -51,7 +51,7 @@ def run(said: argparse.Namespace) -> int:
         print_line("")
     print_table(shown["columns"], [tuple(row) for row in shown["rows"]])
     for heading in ("steps", "does", "trial", "careful"):
-        print_notes(shown["headings"][heading], shown[heading])
+        print_notes(shown["headings"][heading], shown[heading], numbered=heading == "steps")
     print_notes(shown["headings"]["allergens"], [each for each in (shown["contains"], shown["traces"]) if each])
     print_line(" ".join((shown["code_words"], *shown["foot"])))
     print_taught(dough)

@@ -110,8 +110,8 @@ def print_table(
     out.print(Padding(table, (0, 0, 1, 2)))
 
 
-def print_notes(heading: str, notes: Sequence[str]) -> None:
-    """Print a heading with a bulleted list; nothing if the list is empty."""
+def print_notes(heading: str, notes: Sequence[str], *, numbered: bool = False) -> None:
+    """Print a heading with a bulleted or numbered list; nothing if the list is empty."""
     if not notes:
         return
     out = console()
@@ -119,8 +119,8 @@ def print_notes(heading: str, notes: Sequence[str]) -> None:
     bullets = Table.grid(padding=(0, 1, 0, 0))
     bullets.add_column()
     bullets.add_column(overflow="fold")
-    for note in notes:
-        bullets.add_row(Text("  •"), _fitting(note, out.width - _BULLET))
+    for number, note in enumerate(notes, 1):
+        bullets.add_row(Text(f"{number:>2}." if numbered else "  •"), _fitting(note, out.width - _BULLET))
     out.print(Padding(bullets, (0, 0, 1, 0)))
 
 

@@ -36,7 +36,7 @@ def run(said: argparse.Namespace) -> int:
     for words in found.words:
         print_line(words)
     print_line("")
-    print_notes(say("heading-trial-steps"), [f"{number}. {step}" for number, step in enumerate(found.steps, 1)])
+    print_notes(say("heading-trial-steps"), found.steps, numbered=True)
     print_taught(dough)
     print_notes(say("heading-cautions"), found.cautions)
     return 0
