@@ -3,6 +3,7 @@
 import pytest
 
 from lumped.app.measuring import measured_recipe
+from lumped.app.named import named
 
 
 def test_a_recipe_of_which_nothing_is_added_by_feel_is_rounded_too(tmp_path):
@@ -10,6 +11,6 @@ def test_a_recipe_of_which_nothing_is_added_by_feel_is_rounded_too(tmp_path):
     amounts = {"plain-flour": 200, "tap-water": 120, "table-salt": 60}
     rows = "".join(f'[[ingredients]]\ningredient = "{key}"\namount_g = {each}\n' for key, each in amounts.items())
     recipe.write_text(f'kind = "recipe"\nschema = 1\ntitle = "Plain"\ndough = "conducting"\n{rows}')
-    found = measured_recipe(recipe, kitchen="metric")
+    found = measured_recipe(named(str(recipe)), kitchen="metric")
     assert all(0 < each.mass.mean < 0.5 for each in found.rounded.portions)
     assert found.after["resistivity"] == pytest.approx(found.before["resistivity"], rel=0.1)

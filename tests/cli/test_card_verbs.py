@@ -134,3 +134,13 @@ def test_what_is_no_dough_or_does_the_opposite_gets_no_mark(capsys, tmp_path, ve
     (tmp_path / "odd.toml").write_text(f"{head}ingredients = [{entries}]\n", "utf-8")
     assert main([verb, str(tmp_path / "odd.toml")]) == 1
     assert why in " ".join(capsys.readouterr().err.split())
+
+
+@pytest.mark.parametrize("verb", ["card", "tags", "care"])
+@pytest.mark.parametrize("day", ["tomorrow", "31.12.2026", "2026-13-01", "20261231"])
+def test_a_day_that_is_none_is_refused_in_words(capsys, verb, day):
+    with pytest.raises(SystemExit) as stopped:
+        main([verb, SALT, "--on", day])
+    err = " ".join(capsys.readouterr().err.split())
+    assert stopped.value.code == 2
+    assert f"“{day}” is no day that Lumped can read. Write year, month and day, as in 2026-05-09" in err

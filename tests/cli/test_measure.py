@@ -87,6 +87,8 @@ def test_without_an_amount_all_measures_are_listed_with_their_source(capsys):
         (("1 cup",), r"of what? Name an ingredient"),
         (("1 cup", "plain-flour", "--in", "mars"), "There are no measures “mars”"),
         ((SALT,), "Whose measures? Add --in"),
+        (("nowhere.toml",), "There is no file “nowhere.toml”"),
+        (("half a cup",), "of what? Name an ingredient"),
         (("1 cup", "flor"), "Did you mean: plain-flour"),
         (("1 cup", "plain-flour", "--method", "thrown"), "is no way of filling"),
         (("1 gō", "plain-flour", "--in", "us"), "gō"),
@@ -105,3 +107,10 @@ def test_a_recipe_without_water_is_measured_without_a_warning(capsys, tmp_path):
     (tmp_path / "dry.toml").write_text(f"{head}ingredients = [{grams}]\n", "utf-8")
     assert main(["measure", str(tmp_path / "dry.toml"), "--in", "us"]) == 0
     assert "nan" not in capsys.readouterr().out
+def test_a_recipe_of_the_notebook_is_measured_by_its_title(tmp_path, capsys):
+    place = ("--notebook", str(tmp_path / "book.sqlite"))
+    assert main(["notebook", "save", SALT, *place]) == 0
+    capsys.readouterr()
+    found = as_json(capsys, "measure", "Ropewalk salt dough", "--in", "metric", *place)
+    assert found["before"] == as_json(capsys, "measure", SALT, "--in", "metric")["before"]
+    assert said(capsys, "measure", "No such dough", "--in", "metric", *place)[0] == 1

@@ -116,7 +116,7 @@ def test_semicolons_bring_decimal_commas_and_a_spreadsheets_mark_of_its_encoding
         ("", "no ingredient under the headings"),
         ("title,fat_g\n" + "".join(f"flour {k},1\n" for k in range(501)), "more than 500 ingredients"),
         ('title,fat_g\n"unclosed,1\n', "no table that Lumped can read"),
-        ("title,fat_g\n" + "x" * 3000 + ",1\n", "more than 2000 characters"),
+        ("title,fat_g\n" + "x" * 3000 + ",1\n", "more than 2,000 characters"),
         (b"title,fat_g\nfl\x00our,1\n", "characters that are no text"),
         ("title,fat_g\nMühle,1\n".encode("latin-1"), "no UTF-8 text. Save it as “CSV UTF-8”"),
         (b"title,fat_g\n" + b"flour,1\n" * 300_000, "larger than 2 MB"),

@@ -21,7 +21,10 @@ TABLES = {
     "sums to 129.8 g in 100 g": (HEAD + "ours,,80,40,9,,,,\n").encode(),
     "serving_g is '0'. It must be more than 0": (HEAD + "ours,,80,4,1,0,1/4 cup,,\n").encode(),
     "carbohydrate_g is 'nan'": (HEAD + "ours,,nan,4,1,,,,\n").encode(),
-    "unexpected end of data": b'title,salt_g\n"our salt,9\n',
+    "at line 2 a quotation mark is left open": b'title,salt_g\n"our salt,9\n',
+    "a cell has more than 2,000 characters; perhaps a quotation mark is open": b'title,salt_g\n"' + b"x" * 140_000,
+    "salt_g is '9 g'. Write a number of grams alone, such as 9.": b"title,salt_g\nours,9 g\n",
+    "The columns are: title, like": b"title,zzz\nours,9\n",
 }
 FILES = {
     "nests more than 32 levels deep": (TOML + "salt_g = " + "[" * 5000 + "]" * 5000).encode(),

@@ -54,6 +54,12 @@ def test_an_unknown_region_is_told_with_those_that_are_known():
         price("honey", "japon")
 
 
+@pytest.mark.parametrize("word", ["mars", "zzz", "x" * 500])
+def test_where_no_region_is_near_none_is_offered(word):
+    with pytest.raises(InputError, match=r"no region “\w{1,40}”. Lumped knows: north-america,"):
+        region(word)
+
+
 @pytest.mark.parametrize(
     ("word", "meant"),
     [("Britain", "uk-ireland"), ("france", "europe"), ("Brasil", "latin-america"), ("us", "north-america")],

@@ -1,6 +1,6 @@
 """A whole recipe rounded to the measures of a kitchen, so that its dough moves least."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -10,6 +10,7 @@ from lumped.errors import InputError
 from lumped.texts import say
 
 if TYPE_CHECKING:
+    from lumped.app.named import Named
     from lumped.dough.recipe import Recipe
     from lumped.pantry import Pantry
     from lumped.pantry.rounding import Rounded, Shift
@@ -102,17 +103,15 @@ class Kept:
         }  # fmt: skip
 
 
-def measured_recipe(path: Path, *, kitchen: str, labels: Sequence[Path] = ()) -> Kept:
+def measured_recipe(dough: "Named", *, kitchen: str) -> Kept:
     """Round a recipe to what a kitchen has, so that its dough moves least.
 
     Parameters
     ----------
-    path : Path
-        A recipe file.
+    dough : Named
+        A recipe, with what its batches taught.
     kitchen : str
         Whose measures.
-    labels : sequence of Path
-        Ingredient files, for what the handbook does not have.
 
     Returns
     -------
@@ -120,20 +119,18 @@ def measured_recipe(path: Path, *, kitchen: str, labels: Sequence[Path] = ()) ->
 
     Raises
     ------
-    RecipeError, InputError
-        If the recipe can't be read, or there is no such kitchen.
+    InputError
+        If there is no such kitchen.
     """
-    from lumped.app.shop import shop_with
-    from lumped.dough import knead, read_recipe
+    from lumped.dough import knead
     from lumped.pantry.rounding import Wanted, rounded_to_kitchen
 
-    shop, system = shop_with(labels), find_kitchen(kitchen)
-    recipe = read_recipe(path, shop)
+    recipe, shop, system = dough.recipe, dough.shop, find_kitchen(kitchen)
     portions = [each for each in recipe.portions if each.mass.mean]
     wanted = [Wanted(ingredient=shop[each.ingredient], mass=each.mass.mean) for each in portions]
     rounded = rounded_to_kitchen(wanted, system, _shift(recipe, shop), weights=_WEIGHTS)
     kept = _as_recipe(recipe, rounded, system)
-    old, new = (knead(each, shop).resistivity for each in (recipe, kept))
+    old, new = (knead(each, shop, dough.calibration).resistivity for each in (recipe, kept))
     return Kept(
         recipe=recipe, rounded_recipe=kept, kitchen=_kitchen_name(system), rounded=rounded,
         before=_properties(recipe, shop) | {"resistivity": old.mean},

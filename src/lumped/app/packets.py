@@ -147,7 +147,7 @@ def _understood(document: dict[str, Any]) -> Packet:
 
 
 def _field(problem: LumpedError, document: Mapping[str, Any]) -> str:
-    if problem.code == "label-allergen":
+    if problem.code in ("label-allergen", "label-no-allergen"):
         return next((key for key in LISTS if problem.data["word"] in document.get(key, ())), "allergens")
     return _BESIDE.get(problem.code, "")
 

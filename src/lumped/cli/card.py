@@ -5,6 +5,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+from lumped.cli.moments import read_day
 from lumped.cli.recipe import add_recipe, print_taught, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import LANGUAGES, say
@@ -22,7 +23,7 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("--language", choices=tuple(LANGUAGES), default="en", help=say("cli-card-language"))
     verb.add_argument("--people", action="append", default=[], metavar="WHO", help=say("cli-card-people"))
     verb.add_argument("--measures", metavar="WHOSE", help=say("cli-card-measures"))
-    verb.add_argument("--on", type=date.fromisoformat, default=None, metavar="DAY", help=say("cli-card-on"))
+    verb.add_argument("--on", type=read_day, default=None, metavar="DAY", help=say("cli-card-on"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from typing import TYPE_CHECKING, Any
 
+from lumped.cli.moments import read_day
 from lumped.cli.recipe import add_recipes, recipes_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
@@ -23,7 +24,7 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("--child", action="append", default=[], metavar="NEED", help=say("cli-care-child"))
     verb.add_argument("--age", type=float, default=2.0, metavar="YEARS", help=say("cli-care-age"))
     verb.add_argument("--dog", type=float, metavar="KG", help=say("cli-care-dog"))
-    verb.add_argument("--on", type=date.fromisoformat, default=None, metavar="DAY", help=say("cli-care-on"))
+    verb.add_argument("--on", type=read_day, default=None, metavar="DAY", help=say("cli-care-on"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 

@@ -4,8 +4,9 @@ import argparse
 from pathlib import Path
 from typing import Any
 
+from lumped.cli.recipe import print_taught
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
-from lumped.errors import InputError
+from lumped.errors import InputError, RecipeError
 from lumped.texts import say
 
 __all__ = ["add_to"]
@@ -20,6 +21,7 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("--method", metavar="HOW", help=say("cli-measure-method"))
     verb.add_argument("--take", type=Path, metavar="FILE", help=say("cli-measure-take"))
     verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
+    verb.add_argument("--notebook", metavar="PLACE", help=say("cli-notebook-place"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 
@@ -30,9 +32,23 @@ def run(said: argparse.Namespace) -> int:
         return _print_kitchens(said)
     if said.ingredient is not None:
         return _print_amount(said)
-    if not said.what.endswith(".toml") and not Path(said.what).exists():
+    if _is_amount(said.what):
         raise InputError("measuring-needs-ingredient", text=said.what)
     return _print_recipe(said)
+
+
+def _is_amount(text: str) -> bool:
+    """Tell whether a word is an amount, and neither a file nor a title."""
+    from lumped.app.given import names_file
+    from lumped.pantry.amounts import read_amount
+
+    if names_file(text):
+        return False
+    try:
+        read_amount(text)
+    except RecipeError:
+        return text[:1].isdigit()
+    return True
 
 
 def _print_kitchens(said: argparse.Namespace) -> int:
@@ -72,22 +88,27 @@ def _shift(share: float) -> str:
 
 
 def _print_recipe(said: argparse.Namespace) -> int:
+    from lumped import app
     from lumped.app.measuring import measured_recipe, write_kept
+    from lumped.app.named import named
 
+    settings = app.load_settings({"notebook": said.notebook})
+    dough = named(said.what, labels=said.label, settings=settings)  # before anything is asked: it may be missing
     if said.kitchen is None:
         from lumped.pantry.measures import kitchens
 
         raise InputError("measuring-needs-in", known=", ".join((*kitchens(), "scale")))
-    found = measured_recipe(Path(said.what), kitchen=said.kitchen, labels=said.label)
+    found = measured_recipe(dough, kitchen=said.kitchen)
     if said.take is not None:
         write_kept(found, said.take)
     if said.json:
-        print_json(found.as_dict())
+        print_json(found.as_dict() | dough.as_dict())
         return 0
     print_title(say("measuring-title", title=found.recipe.title, kitchen=found.kitchen))
     print_table(_headings("ingredient", "written", "words", "mass", "shift"), found.rows, numbers=(4,))
     print_table(_headings("property", "before", "after", "moved"), found.moves, numbers=(1, 2, 3))
     print_notes(say("heading-findings"), found.notes)
+    print_taught(dough)
     return 0
 
 

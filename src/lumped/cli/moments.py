@@ -1,11 +1,11 @@
 """Moments at the command line: shown as a clock on the wall here shows them, with their distance from UTC."""
 
 import argparse
-from datetime import UTC, datetime, timedelta, tzinfo
+from datetime import UTC, date, datetime, timedelta, tzinfo
 
 from lumped.texts import say
 
-__all__ = ["local_time", "read_moment"]
+__all__ = ["local_time", "read_day", "read_moment"]
 
 _START = datetime(1970, 1, 1, tzinfo=UTC)
 
@@ -50,3 +50,22 @@ def read_moment(text: str) -> datetime:
         return datetime.fromisoformat(text.strip()).astimezone()
     except (ValueError, OverflowError):
         raise argparse.ArgumentTypeError(say("moment-said", text=text[:60])) from None
+
+
+def read_day(text: str) -> date:
+    """Read a day from the command line.
+
+    Raises
+    ------
+    ArgumentTypeError
+        If it is none; `argparse` makes wrong usage of it.
+
+    Examples
+    --------
+    >>> read_day("2026-05-09")
+    datetime.date(2026, 5, 9)
+    """
+    try:
+        return datetime.strptime(text.strip(), "%Y-%m-%d").date()
+    except ValueError:
+        raise argparse.ArgumentTypeError(say("day-said", text=text[:60])) from None

@@ -1,10 +1,10 @@
 """`lumped tags RECIPE`: labels for bags and trays."""
 
 import argparse
-from datetime import date
 from pathlib import Path
 from typing import Any
 
+from lumped.cli.moments import read_day
 from lumped.cli.recipe import add_recipe, recipe_named
 from lumped.cli.show import print_json, print_line, print_title
 from lumped.texts import LANGUAGES, say
@@ -22,7 +22,7 @@ def add_to(verbs: Any) -> None:
     verb.add_argument("--count", type=int, default=8, metavar="N", help=say("cli-tags-count"))
     verb.add_argument("--trays", type=int, default=1, metavar="N", help=say("cli-tags-trays"))
     verb.add_argument("--tare", default="", metavar="WEIGHT", help=say("cli-tags-tare"))
-    verb.add_argument("--on", type=date.fromisoformat, default=None, metavar="DAY", help=say("cli-tags-on"))
+    verb.add_argument("--on", type=read_day, default=None, metavar="DAY", help=say("cli-tags-on"))
     verb.add_argument("--json", action="store_true", help=say("cli-json"))
     verb.set_defaults(run=run)
 

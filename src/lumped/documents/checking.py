@@ -7,6 +7,7 @@ from typing import Any, TypeVar
 
 from pydantic import BaseModel, ValidationError
 
+from lumped.documents.numbers_wanted import number_wanted
 from lumped.errors import InputError
 from lumped.texts import say
 
@@ -109,6 +110,9 @@ def _remedy(problem: Any, model: type[BaseModel]) -> str:  # noqa: PLR0911 - one
         return say("document-remedy-choice", choices=context.get("expected") or context.get("expected_tags", ""))
     if kind in ("missing", "union_tag_not_found"):
         return say("document-remedy-missing", key=str(context.get("discriminator", key)).strip("'"))
+    if kind in _NUMBERS:
+        whole = kind.startswith("int_")
+        return number_wanted(key, problem["input"], model.model_json_schema(), whole=whole)
     if kind in _PLAIN:
         return say(_PLAIN[kind])
     return str(problem["msg"]).removeprefix("Value error, ").rstrip(".") + "."
@@ -122,10 +126,12 @@ _LIMITS = {
     "too_short": ("document-remedy-some", "min_length"),
     "string_too_long": ("document-remedy-long", "max_length"),
 }
+_NUMBERS = ("float_parsing", "float_type", "int_type", "int_parsing", "int_from_float", "finite_number")
 _PLAIN = {
-    **dict.fromkeys(
-        ("float_parsing", "float_type", "int_type", "int_parsing", "finite_number"), "document-remedy-number"
-    ),
+    "string_type": "document-remedy-text",
+    **dict.fromkeys(("list_type", "tuple_type"), "document-remedy-list"),
+    **dict.fromkeys(("model_type", "dict_type", "model_attributes_type"), "document-remedy-table"),
+    **dict.fromkeys(("bool_type", "bool_parsing"), "document-remedy-truth"),
     "string_too_short": "document-remedy-short",
     "string_pattern_mismatch": "document-remedy-characters",
 }

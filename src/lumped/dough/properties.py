@@ -205,5 +205,8 @@ def find_property(word: str) -> Property:
     asked = word.strip().casefold().replace(" ", "_").replace("-", "_")
     if asked in PROPERTIES:
         return PROPERTIES[asked]
-    near = get_close_matches(asked, PROPERTIES, n=3, cutoff=0.6) or list(PROPERTIES)
-    raise InputError("map-property", word=word, near=", ".join(each.replace("_", "-") for each in near))
+    near = get_close_matches(asked, PROPERTIES, n=3, cutoff=0.6)
+    shown = ", ".join(each.replace("_", "-") for each in near or PROPERTIES)
+    if near:
+        raise InputError("map-property-near", word=word, near=shown)
+    raise InputError("map-property", word=word, known=shown)

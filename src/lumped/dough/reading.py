@@ -28,6 +28,8 @@ class _Table(BaseModel):
 def _no_words(given: object) -> object:
     if isinstance(given, str):
         raise InputError("recipe-feel-words", words=given[:40])
+    if given is not None and (not isinstance(given, (list, tuple)) or len(given) != 2):
+        raise InputError("recipe-feel-two")
     return given
 
 
@@ -47,10 +49,10 @@ class IngredientEntry(_Table):
             raise InputError("recipe-two-amounts")
         if self.amount is None and self.amount_g is None and self.as_needed_g is None:
             raise InputError("recipe-no-amount")
+        if self.as_needed_g is not None and self.as_needed_g[0] > self.as_needed_g[1]:
+            raise InputError("recipe-feel-order", least=f"{self.as_needed_g[1]:g}", most=f"{self.as_needed_g[0]:g}")
         if self.as_needed_g is not None and self.as_needed_g[1] == 0:
             raise InputError("recipe-feel-nothing")
-        if self.as_needed_g is not None and self.as_needed_g[0] > self.as_needed_g[1]:
-            raise InputError("recipe-feel-order")
         return self
 
 

@@ -133,6 +133,8 @@ def _named(word: str, region: str, where: str) -> str | None:
         return str(also[region][asked])
     known = {*lists["eu"], *lists["us"], *also["eu"], *also["us"]}
     if asked not in known:
-        near = get_close_matches(asked, sorted(known), n=1, cutoff=0.5)
-        raise InputError("label-allergen", where=where, word=word, near=near[0] if near else ", ".join(lists["eu"]))
+        near = get_close_matches(asked, sorted(known), n=1, cutoff=0.7)
+        if near:
+            raise InputError("label-allergen", where=where, word=word, near=near[0])
+        raise InputError("label-no-allergen", where=where, word=word, known=", ".join(lists["eu"]))
     return asked if asked in lists[region] else None

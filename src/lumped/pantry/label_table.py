@@ -16,6 +16,7 @@ from lumped.errors import InputError
 from lumped.pantry.ingredient import Ingredient
 from lumped.pantry.label_file import LabelFile, labelled_from
 from lumped.pantry.pantry import Pantry
+from lumped.texts import say
 from lumped.texts.folding import plain_word
 
 __all__ = ["labels_in", "read_labels_csv"]
@@ -107,26 +108,34 @@ def _in_line(
 def _lines(text: str, name: str) -> tuple[list[tuple[int, list[str]]], bool]:
     """Lines that hold something, with their numbers, and whether numbers may have a decimal comma."""
     if "\0" in text:
-        raise InputError("label-csv-broken", file=name, problem="it holds characters that are no text")
+        raise InputError("label-csv-broken", file=name, problem=say("label-csv-signs"))
     first = next((line for line in text.splitlines() if line.strip()), "")
     parting = max(",;\t", key=first.count)
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=parting, strict=True)
     try:
         lines = [(reader.line_num, [cell.strip() for cell in cells]) for cells in reader if any(map(str.strip, cells))]
     except csv.Error as problem:
-        raise InputError("label-csv-broken", file=name, problem=str(problem)) from None
+        raise InputError("label-csv-broken", file=name, problem=_told(problem, reader.line_num)) from None
     if not lines:
         raise InputError("label-csv-none", file=name)
     if any(len(cell) > _CELL for _, cells in lines for cell in cells):
-        raise InputError("label-csv-broken", file=name, problem=f"a cell has more than {_CELL} characters")
+        raise InputError("label-csv-broken", file=name, problem=say("label-csv-cell", limit=_CELL))
     return lines, parting == ";"
+
+
+def _told(problem: csv.Error, line: int) -> str:
+    """Say in words what Python's reader of tables stumbled over: a cell without end, or a quotation mark."""
+    if "field limit" in str(problem):
+        return say("label-csv-cell", limit=_CELL)
+    return say("label-csv-quotes", line=line)
 
 
 def _headings(cells: list[str], name: str) -> list[str]:
     for column in cells:
         if column not in _COLUMNS:
-            near = get_close_matches(column, _COLUMNS, n=1, cutoff=0.0) or ["title"]
-            raise InputError("label-csv-column", file=name, column=column[:40], near=near[0])
+            near = get_close_matches(column[:80], _COLUMNS, n=1, cutoff=0.6)
+            hint = say("label-csv-near", near=near[0]) if near else say("label-csv-columns", known=", ".join(_COLUMNS))
+            raise InputError("label-csv-column", file=name, column=column[:40], hint=hint)
         if cells.count(column) > 1:
             raise InputError("label-csv-column-twice", file=name, column=column)
     if "title" not in cells:

@@ -7,6 +7,7 @@ from functools import cache
 from lumped.errors import InputError
 from lumped.quantities import Value
 from lumped.reference import handbook
+from lumped.texts import say
 
 __all__ = ["Region", "region", "regions"]
 
@@ -69,7 +70,9 @@ def region(key: str) -> Region:
     'JPY'
     """
     if key not in regions():
-        raise InputError("pantry-no-region", region=key, near=_nearest(key), known=", ".join(regions()))
+        near = _nearest(key)
+        hint = f"{say('pantry-region-near', near=near)} " if near else ""
+        raise InputError("pantry-no-region", region=key[:40], hint=hint, known=", ".join(regions()))
     entry = handbook().entry("regions", key)
     return Region(
         key=key, name=entry.name, currency=entry.facts["currency"], level=entry.rows["level"].value,
@@ -78,10 +81,10 @@ def region(key: str) -> Region:
 
 
 def _nearest(word: str) -> str:
-    """Give the region that is meant by a name, or by that of a country in it."""
+    """Give the region that is meant by a name, or by that of a country in it; "" if none looks like it."""
     meant = {key: key for key in regions()}
     for key in regions():
         entry = handbook().entry("regions", key)
         meant |= dict.fromkeys([entry.name.casefold(), *entry.facts["also"]], key)
-    near = get_close_matches(word.strip().casefold(), meant, n=1, cutoff=0.6)
-    return meant[near[0]] if near else "europe"
+    near = get_close_matches(word.strip().casefold(), meant, n=1, cutoff=0.75)
+    return meant[near[0]] if near else ""

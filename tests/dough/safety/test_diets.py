@@ -47,6 +47,11 @@ def test_an_unknown_diet_is_refused_and_the_nearest_named():
         suits({"table-salt": 0.1}, PANTRY, "vegam")
 
 
+def test_where_no_diet_is_near_all_are_told():
+    with pytest.raises(InputError, match=r"“kosher” is no diet that Lumped knows. Choose one of: no gluten, no nuts"):
+        suits({"table-salt": 0.1}, PANTRY, "kosher")
+
+
 def test_a_remark_carries_status_and_day_and_no_verdict():
     remark = remarks_on({"gelatine": 0.01}, PANTRY)[0]
     assert (remark.ingredient, remark.status) == ("gelatine", Status.FROM_MEMORY)

@@ -115,8 +115,10 @@ def suits(masses: Mapping[str, ArrayLike], pantry: Pantry, diet: str) -> Suits:
     (False, 'Does not suit “no gluten”, because of plain wheat flour.')
     """
     if diet not in _DIETS:
-        near = get_close_matches(diet, DIETS, n=2, cutoff=0.4) or DIETS
-        raise InputError("safety-no-diet", diet=diet, near=", ".join(near))
+        near = get_close_matches(diet[:40].casefold(), DIETS, n=2, cutoff=0.7)
+        if near:
+            raise InputError("safety-diet-near", diet=diet, near=", ".join(near))
+        raise InputError("safety-no-diet", diet=diet, known=", ".join(DIETS))
     met = {pantry[key].name: met_by(pantry[key], diet) for key in used(masses)}
     wrong = [name for name, each in met.items() if each == "wrong"]
     doubtful = [name for name, each in met.items() if each == "doubtful"]

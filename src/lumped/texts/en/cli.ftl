@@ -99,6 +99,7 @@ column-when = when
 column-value = value
 column-remark = remark
 
+day-said = “{ $text }” is no day that Lumped can read. Write year, month and day, as in 2026-05-09, or leave --on out for today.
 moment-said = “{ $text }” is no moment. Write it like 2026-05-09 or 2026-05-09T14:30
 moment-far = { $count } µs since 1970
 notebook-was-older = The notebook was written by an older Lumped. It was backed up to { $backup }, then brought up to date.

@@ -6,7 +6,8 @@ recipe-two-amounts = Give amount_g or amount, not both; take one out.
 recipe-no-amount = Say how much goes in: “125 g”, or “1 cup”. In a file: amount_g = 125, or amount = "1 cup", or as_needed_g = [0, 60].
 recipe-feel-words = “{ $words }” does not say what is added by feel. Write the most of it in grams, such as “40”, or least and most, “10 to 40”; nothing at all if none is.
 recipe-feel-nothing = as_needed_g = [0, 0] adds nothing; take it out, or give the most that is added.
-recipe-feel-order = as_needed_g gives the least amount first, then the most.
+recipe-feel-order = as_needed_g gives the least amount first, then the most: as_needed_g = [{ $least }, { $most }].
+recipe-feel-two = as_needed_g gives two amounts in grams, least and most: as_needed_g = [0, 60].
 batch-day = Write the day alone, as in 2026-05-08.
 batch-one-end = Give low_ohm_m and high_ohm_m, or neither.
 recipe-measure-system = “{ $text }”: there is no such measure among { $system } measures. { $elsewhere }

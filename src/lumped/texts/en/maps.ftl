@@ -11,7 +11,8 @@ property-free-water = free water
 property-liquid-share = liquid's share of the volume
 property-density = density
 
-map-property = “{ $word }” is nothing that Lumped can map. Did you mean: { $near }?
+map-property = “{ $word }” is nothing that Lumped can map. Choose one of: { $known }.
+map-property-near = “{ $word }” is nothing that Lumped can map. Did you mean: { $near }?
 map-no-prices = Not all of these ingredients have a price here, so there is no cost to show. Say where they are bought, or show something else.
 map-three = A map needs three different ingredients of the recipe, and { $count } came. Choose from: { $there }.
 map-nothing = The recipe has none of { $names } yet, so there is nothing to share out. Give one of them an amount.

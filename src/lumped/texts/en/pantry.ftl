@@ -23,7 +23,8 @@ safety-remark-colour-origin = { $ingredient }: some reds are made of insects (ca
 
 ## Regions, prices, shops
 
-pantry-no-region = There is no region “{ $region }”. Did you mean “{ $near }”? Lumped knows: { $known }.
+pantry-region-near = Did you mean “{ $near }”?
+pantry-no-region = There is no region “{ $region }”. { $hint }Lumped knows: { $known }.
 pantry-place-tap = from the tap
 pantry-place-supermarket = in any supermarket
 pantry-place-baking-shelf = on the baking shelf of larger supermarkets
@@ -46,6 +47,7 @@ label-energy = { $where }: { $kJ } kJ are { $wanted } kcal, not { $kcal }. Look 
 label-price = { $where }: a price needs all three: what the packet holds (pack_g), what it cost (pack_price), and where it was bought (bought_in), whose money it is in.
 label-serving = { $where }: the table is for a serving, but nobody says what a serving weighs. Give serving_g.
 label-serving-measure = { $where }: the serving “{ $text }” can't be read. Give serving_g and a measure such as “1/4 cup”, “2 tbsp” or “1 tsp”.
+label-no-allergen = { $where }: “{ $word }” is no allergen of the European or the American list. Write one of: { $known }.
 label-allergen = { $where }: “{ $word }” is no allergen of the European or the American list. Did you mean: { $near }?
 label-taken = { $where }: Lumped already has an ingredient of that name ({ $key }). Give yours another title, such as “our { $where }”.
 label-twice = { $file }: two ingredients are called “{ $name }”. Give each a title of its own.
@@ -55,7 +57,12 @@ label-csv-encoding = { $file }: this is no UTF-8 text. Save it as “CSV UTF-8�
 label-csv-column-twice = { $file }: there are two columns “{ $column }”. Take one out.
 label-csv-broken = { $file }: this is no table that Lumped can read: { $problem }. Save it as CSV with one line of headings.
 label-csv-headings = { $file }: the headings lack “title”. The first line names the columns, such as: title, per, fat_g, carbohydrate_g, protein_g, salt_g.
-label-csv-column = { $file }: there is no column “{ $column }”. Did you mean “{ $near }”?
+label-csv-column = { $file }: there is no column “{ $column }”. { $hint }
+label-csv-near = Did you mean “{ $near }”?
+label-csv-columns = The columns are: { $known }.
+label-csv-signs = it holds characters that are no text
+label-csv-cell = a cell has more than { $limit } characters; perhaps a quotation mark is open
+label-csv-quotes = at line { $line } a quotation mark is left open, or stands inside a text without being doubled
 label-csv-long = { $file }: more than { $limit } ingredients. Split the file.
 label-csv-none = { $file }: no ingredient under the headings.
 label-csv-width = { $file }, line { $line }: { $found } cells, but there are { $wanted } headings. Look for a comma too many, or put text with commas into quotation marks.

@@ -4,7 +4,8 @@ safety-no-dough = The dough would weigh { $mass } g. Give the mass of the dough 
 safety-age = Lumped has no figure for an age of { $age } years. Give an age from { $first } to { $last }.
 safety-no-need = “{ $need }” is no need that Lumped knows. Choose one of: { $known }.
 safety-need-near = “{ $need }” is no need that Lumped knows. Did you mean: { $near }?
-safety-no-diet = “{ $diet }” is no diet that Lumped knows. Did you mean: { $near }?
+safety-no-diet = “{ $diet }” is no diet that Lumped knows. Choose one of: { $known }.
+safety-diet-near = “{ $diet }” is no diet that Lumped knows. Did you mean: { $near }?
 safety-no-limit = The handbook has no limit for “{ $element }” in toys. Choose one of: { $known }.
 safety-no-limit-yet = The handbook has no limit for toys on { $date }. Choose a day from { $start } on.
 
