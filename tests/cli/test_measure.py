@@ -107,6 +107,8 @@ def test_a_recipe_without_water_is_measured_without_a_warning(capsys, tmp_path):
     (tmp_path / "dry.toml").write_text(f"{head}ingredients = [{grams}]\n", "utf-8")
     assert main(["measure", str(tmp_path / "dry.toml"), "--in", "us"]) == 0
     assert "nan" not in capsys.readouterr().out
+
+
 def test_a_recipe_of_the_notebook_is_measured_by_its_title(tmp_path, capsys):
     place = ("--notebook", str(tmp_path / "book.sqlite"))
     assert main(["notebook", "save", SALT, *place]) == 0
