@@ -104,8 +104,10 @@ def diet_named(word: str) -> str:
     try:
         need = need_named(word)
     except InputError:
-        near = get_close_matches(plain_word(word), _SAID, n=2, cutoff=0.5) or _SAID
-        raise InputError("safety-no-diet", diet=word, near=", ".join(near)) from None
+        near = get_close_matches(plain_word(word)[:80], _SAID, n=2, cutoff=0.7)
+        if near:
+            raise InputError("safety-diet-near", diet=word[:80], near=", ".join(near)) from None
+        raise InputError("safety-no-diet", diet=word[:80], known=", ".join(_SAID)) from None
     return _ANSWERED.get(need, need)
 
 
