@@ -133,6 +133,18 @@ def test_a_leak_through_a_wall_has_its_interval(capsys):
     assert re.search(r"\d+ mA \(\d+ to \d+\) leak through the wall", out)
 
 
+def test_a_wall_that_lets_no_salt_in_says_so(capsys, tmp_path):
+    file = tmp_path / "crumbs.toml"
+    portions = "".join(f'[[ingredients]]\ningredient = "{key}"\namount_g = {grams}\n'
+                       for key, grams in (("plain-flour", 200), ("vegetable-oil", 80)))  # fmt: skip
+    file.write_text('kind = "recipe"\nschema = 1\ntitle = "Crumbs"\ndough = "insulating"\n'
+                    f'[method]\ncooked = "not cooked"\n{portions}')  # fmt: skip
+    _, out, _ = said(capsys, "wall", str(file))
+    assert "none mm" not in out
+    assert "Overnight (16 hours) no salt to speak of creeps in" in out
+    assert "For this lamp the wall still does after a month." in out
+
+
 def test_a_wall_has_its_hour(capsys):
     code, out, _ = said(capsys, "wall", SUGAR, "--lamp", "lamp-white", "--beside", SALT)
     assert code == 0

@@ -88,3 +88,13 @@ def test_a_frame_holds_what_json_holds(three):
 def test_one_recipe_alone_is_refused():
     with pytest.raises(RecipeError, match=r"Side by side needs two recipes at least, and 1 came"):
         compared([SALTED])
+
+
+def test_a_mix_without_water_is_told_beside_others_as_it_is_told_alone():
+    """Pictures end at 10 million Ω·m; words don't."""
+    crumbs = recipe_of({"plain-flour": 200, "table-salt": 100, "vegetable-oil": 60}, cooked="not cooked")
+    side, alone = compared([crumbs, SALTED]).sides[0], knead(crumbs).resistivity
+    told = side.properties["resistivity"]
+    assert (told.low, told.mean, told.high) == pytest.approx((alone.low, alone.mean, alone.high), rel=1e-9)
+    assert told.high > 1e7
+    assert side.properties["hydration"].mean == 0.0

@@ -65,7 +65,7 @@ class MixMap:
     triangles : (t, 3) int
         Points of each small triangle, anticlockwise if the corners are.
     values : (n,) float
-        The property, within its span. [its unit]
+        The property. [its unit]
     chain : Chain
         Everything else of the doughs, (n + 1); the last is the recipe itself.
     point : (3,) float

@@ -24,6 +24,7 @@ __all__ = [
 Array = NDArray[np.float64]
 LUMP = 0.060  # kg; a ball that fills a child's hand, as everywhere in Lumped where "a lump" is weighed
 _TINY = 1e-12
+_POURS = 20.0  # water to flour; with more of it or without flour nobody asks how much
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,7 +44,7 @@ class Property:
     steps : {"even", "ratio"}
         Whether levels are equal steps, or equal ratios as for a resistivity.
     span : (float, float)
-        What a map shows of it at least and at most. [unit]
+        What a picture shows of it at least and at most. [unit]
     of : callable
         Takes a chain of (n,) doughs and what each cost, gives (n,). [unit]
     """
@@ -70,7 +71,7 @@ class Property:
         return replace(value, unit=unit, **ends).text()
 
     def given(self, chain: Chain, cost: Array | None = None) -> Array:
-        """Give it for doughs, within its span. [unit]
+        """Give it for doughs. [unit]
 
         Raises
         ------
@@ -80,7 +81,11 @@ class Property:
         if self.key == "cost" and cost is None:
             raise InputError("map-no-prices")
         found = self.of(chain, np.zeros(1) if cost is None else cost)
-        return np.asarray(np.clip(np.broadcast_to(found, chain.mass.shape), *self.span))
+        return np.array(np.broadcast_to(found, chain.mass.shape))
+
+    def drawn(self, values: Array) -> Array:
+        """Give values as a picture can show them, within its span. [unit]"""
+        return np.asarray(np.clip(values, *self.span))
 
 
 def solid_salt(chain: Chain) -> Array:
@@ -170,7 +175,7 @@ PROPERTIES = {
         Property(key="water_activity", unit="", shown="", factor=1.0, steps="even", span=(0.0, 1.0),
                  of=lambda chain, cost: chain.water_activity),
         Property(key="hydration", unit="", shown="%", factor=1e2, steps="ratio", span=(0.05, 20.0),
-                 of=lambda chain, cost: chain.hydration),
+                 of=lambda chain, cost: np.minimum(chain.hydration, _POURS)),
         Property(key="ph", unit="", shown="", factor=1.0, steps="even", span=(0.0, 14.0),
                  of=lambda chain, cost: chain.ph),
         Property(key="sodium", unit="kg", shown="mg", factor=1e6, steps="even", span=(0.0, LUMP),

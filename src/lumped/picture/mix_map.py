@@ -59,9 +59,9 @@ class Ridge:
 
 def levels_of(found: MixMap) -> tuple[float, ...]:
     """Give round levels for a map: those among the doughs worth mixing, if they differ. [unit of the property]"""
-    wet = found.values[found.reasons["no-free-water"] <= 0]
-    good = found.values[found.feasible]
-    every = wet if len(wet) else found.values
+    shown = found.shown.drawn(found.values)
+    wet, good = shown[found.reasons["no-free-water"] <= 0], shown[found.feasible]
+    every = wet if len(wet) else shown
     values = good if len(good) and np.ptp(_field(found, good)) > 0.1 * np.ptp(_field(found, every)) else every
     low, high, factor = float(values.min()), float(values.max()), found.shown.factor
     levels = nice_levels(factor * low, factor * high, ratios=found.shown.steps == "ratio" and low > 0, most=_LINES)
@@ -78,7 +78,7 @@ def ridges_of(found: MixMap, levels: Sequence[float] | None = None) -> tuple[Rid
     levels : sequence of float, optional
         Which; round ones by default. [unit of the property]
     """
-    field = _field(found, found.values)
+    field = _field(found, found.shown.drawn(found.values))
     corners = found.shares[:, :2]  # the third share follows from the others
     ridges = []
     for level in levels_of(found) if levels is None else levels:
@@ -148,7 +148,7 @@ def _exclusive(found: MixMap) -> dict[str, Floats]:
 def _bands(found: MixMap, ground: Ground) -> Iterator[str]:
     """The triangle in its lightest shade, and on it, level by level, what lies higher."""
     levels = levels_of(found)
-    places, field = ground.at(found.shares), _field(found, found.values)
+    places, field = ground.at(found.shares), _field(found, found.shown.drawn(found.values))
     colours = shades(len(levels) + 1)
     yield element("path", d=closed_path([ground.corners]), fill=colours[0])
     for level, colour in zip(levels, colours[1:], strict=True):

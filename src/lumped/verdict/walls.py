@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from lumped.circuit.lamp import lamp
 from lumped.dough.lasting.salt_creep import SaltCreep
-from lumped.dough.lasting.wording import NEVER, millimetres_text, time_text
+from lumped.dough.lasting.wording import NEVER, THIN, millimetres_text, time_text
 from lumped.errors import InputError
 from lumped.quantities import Value, believed, drawn, short_text
 from lumped.reference import handbook
@@ -233,12 +233,14 @@ def lasts(wall: Wall, fresh: SaltCreep, drier: SaltCreep, lamp_key: str = "lamp-
 
 
 def _lasting_words(now: Value, overnight: Value, thick: Value, stiff: Value, wall: Wall) -> tuple[str, ...]:
-    key = "not" if now.high <= 0 else "long" if now.low >= NEVER else "hours"
+    still = overnight.high < THIN
+    key = "not" if now.high <= 0 else "hours" if now.low < NEVER else "still" if still else "long"
+    depth = {"depth": millimetres_text(overnight), "thick": f"{1e3 * wall.thickness:g}"}
     words = [say(f"wall-lasts-{key}", time=time_text(now)),
-             say("wall-overnight", depth=millimetres_text(overnight), thick=f"{1e3 * wall.thickness:g}")]  # fmt: skip
-    if key != "long" and thick.high > 0:
+             say("wall-overnight-none") if still else say("wall-overnight", **depth)]  # fmt: skip
+    if now.low < NEVER and thick.high > 0:
         words.append(say("wall-thicker", thick=f"{2e3 * wall.thickness:g}", time=time_text(thick)))
-    if key != "long" and stiff.high > 0:
+    if now.low < NEVER and stiff.high > 0:
         words.append(say("wall-drier", time=time_text(stiff)))
     if key == "hours" and now.low < NIGHT:
         words.append(say("wall-apart" if now.low > _LESSON else "wall-fresh"))

@@ -1,5 +1,7 @@
 """A drying piece with intervals."""
 
+import re
+
 import numpy as np
 import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
@@ -9,6 +11,7 @@ from lumped.dough.lasting import Piece, Room, dry
 from lumped.dough.lasting.kneaded import moist_from
 from lumped.dough.lasting.outlook import HOUR, Surroundings, outlook
 from lumped.dough.lasting.telling import moment_words, rest_words, times_text
+from lumped.dough.lasting.wording import millimetres_text
 from lumped.errors import InputError, SolverError
 from lumped.quantities import Value
 
@@ -138,3 +141,33 @@ def test_few_draws_tell_of_the_fresh_dough_what_all_of_them_tell(recipe):
     for end in ("low", "mean", "high"):
         assert getattr(fresh, end) == pytest.approx(getattr(told, end), rel=0.005)  # two neighbours of 4,096
         assert getattr(found.fresh, end) == pytest.approx(getattr(level, end), rel=1e-9)
+
+
+CRUMBS = recipe_of({"plain-flour": 200, "table-salt": 100, "vegetable-oil": 60}, cooked="not cooked")
+
+
+def test_what_neither_surely_loses_water_nor_gains_some_stays_as_it_is():
+    found = outlook(CRUMBS, ROLL, Surroundings(humidity=0.60), duration=THREE_DAYS)
+    lost = found.at("loss", 16 * HOUR)
+    assert lost.low < 0 < lost.high
+    night = moment_words(found, "night")
+    assert "about as it is" in night
+    assert not re.search("softer|better|easily", night)
+
+
+def test_what_was_hard_when_fresh_does_not_turn_hard():
+    found = outlook(CRUMBS, ROLL, Surroundings(humidity=0.30), duration=THREE_DAYS)
+    assert "is as stiff all through as when fresh" in moment_words(found, "days")
+
+
+def test_a_blocking_dough_that_draws_water_is_told_how_much_more_it_carries():
+    damp = outlook(recipe_of(INSULATING, "insulating", "not cooked"), ROLL, Surroundings(humidity=0.97),
+                   duration=THREE_DAYS)  # fmt: skip
+    worse = damp.at("worse", THREE_DAYS)
+    assert worse.high < 1 / 1.1
+    better = Value(mean=1 / worse.mean, low=1 / worse.high, high=1 / worse.low, unit="")
+    assert f"lets current through {times_text(better)} times more easily" in moment_words(damp, "days")
+
+
+def test_a_skin_of_one_depth_has_no_interval():
+    assert millimetres_text(Value(mean=6e-3, low=6e-3, high=6e-3, unit="m")) == "6.0"

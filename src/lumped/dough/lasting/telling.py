@@ -42,24 +42,39 @@ def moment_words(found: Outlook, moment: str) -> str:
     """
     time, when = MOMENTS[moment], say(f"lasting-dry-{moment}")
     lost = found.at("loss", time)
-    if abs(lost.mean) < _HARDLY and lost.high < 4 * _HARDLY:
+    if abs(lost.mean) < _HARDLY and -4 * _HARDLY < lost.low and lost.high < 4 * _HARDLY:
         return say("lasting-dry-keeps", when=when)
-    if lost.mean < 0:
-        gained = Value(mean=-lost.mean, low=-lost.high, high=-lost.low, unit="")
-        return say("lasting-dry-gains", when=when, gained=percent_text(gained))
+    if lost.low < 0 < lost.high:
+        ends = {"gained": _percent(-lost.low), "lost": _percent(lost.high)}
+        return say("lasting-dry-level", when=when, **ends)
+    if lost.high <= 0:
+        return say("lasting-dry-gains", when=when, gained=percent_text(_turned(lost)), carries=_carries(found, time))
     return say("lasting-dry-loses", when=when, lost=percent_text(lost), skin=_skin(found, time),
                carries=_carries(found, time))  # fmt: skip
 
 
+def _turned(lost: Value) -> Value:
+    return Value(mean=-lost.mean, low=-lost.high, high=-lost.low, unit="")
+
+
+def _percent(share: float) -> str:
+    return percent_text(Value.exact(share, ""))
+
+
 def _skin(found: Outlook, time: float) -> str:
-    skin, middle = found.at("skin", time), found.at("middle", time)
-    if middle.mean < handbook().value("lasting", "skin", "content").mean:
+    skin, limit = found.at("skin", time), handbook().value("lasting", "skin", "content").mean
+    if found.at("middle", 0.0).mean < limit:
+        return say("lasting-dry-stiff")
+    if found.at("middle", time).mean < limit:
         return say("lasting-dry-through")
     return say("lasting-dry-skin", depth=millimetres_text(skin)) if skin.mean > _SKIN else say("lasting-dry-soft")
 
 
 def _carries(found: Outlook, time: float) -> str:
     worse = found.at("worse", time)
+    if worse.mean < 1 / _SAME:
+        better = Value(mean=1 / worse.mean, low=1 / worse.high, high=1 / worse.low, unit="")
+        return say("lasting-dry-better", times=times_text(better))
     if worse.mean < _SAME:
         return say("lasting-dry-same" if found.at("resistivity", 0.0).mean < CONDUCTS_BELOW else "lasting-dry-blocks")
     if worse.mean > _LOST:

@@ -3,12 +3,12 @@
 from lumped.quantities import Value, short_text
 from lumped.texts import say
 
-__all__ = ["grams_text", "millimetres_text", "percent_text", "plain_time", "resistivity_text", "time_text"]
+__all__ = ["THIN", "grams_text", "millimetres_text", "percent_text", "plain_time", "resistivity_text", "time_text"]
 
 _UNITS = (("minutes", 60.0, 5400.0), ("hours", 3600.0, 2 * 86400.0), ("days", 86400.0, float("inf")))
 _FAR = 30.0  # times; beyond it the ends of an interval have units of their own
 _MILLION = 1e6  # Ω·m
-_THIN = 5e-5  # m
+THIN = 5e-5  # m
 _SMALL = 10.0  # per cent, below which a tenth is shown
 NEVER = 30 * 86400.0  # s; what takes longer is not told apart
 
@@ -88,13 +88,13 @@ def millimetres_text(length: Value) -> str:
     >>> millimetres_text(Value(mean=0.0, low=0.0, high=1e-5, unit="m"))
     'none'
     """
-    if length.high < _THIN:
+    if length.high < THIN:
         return say("lasting-none")
-    if length.mean < _THIN:
+    if length.mean < THIN:
         return say("lasting-at-most", most=f"{1e3 * length.high:.1f}")
     mean, low, high = (f"{1e3 * each:.1f}" if each < 0.00995 else f"{1e3 * each:.0f}" for each in
                        (length.mean, length.low, length.high))  # fmt: skip
-    return f"{mean} ({low} to {high})"
+    return mean if mean == low == high else f"{mean} ({low} to {high})"
 
 
 def grams_text(mass: Value) -> str:
