@@ -33,6 +33,7 @@ CONTAINS = ("gluten", "corn", "animal", "alcohol")
 _NONE = ("none", "–", "-")
 _BESIDE = {  # which field a sentence about the whole label belongs to
     "label-sum": "per", "label-part": "sugars_g", "label-salt-sodium": "salt_g", "label-energy": "energy_kcal",
+    "label-too-little": "like",
     "label-serving": "serving_g", "label-serving-measure": "serving", "label-taken": "title",
     "recipe-no-ingredient": "like", "label-price": "pack_price",
 }  # fmt: skip

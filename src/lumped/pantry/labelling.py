@@ -7,11 +7,12 @@ come from an ingredient of the same sort. Salt on a European label is `2.5 · so
 from collections.abc import Iterator, Mapping
 
 from lumped.errors import InputError
-from lumped.pantry.assuming import composed_of, counts_fibre_within
+from lumped.pantry.assuming import Composed, composed_of
 from lumped.pantry.ingredient import Ingredient
 from lumped.pantry.label import NUTRIENTS, Label, allergens_named
 from lumped.pantry.pantry import Pantry, pantry
 from lumped.pantry.serving import density_of, way_of_filling, weights_of
+from lumped.pantry.silent import SUGARS, counts_fibre_within
 from lumped.quantities import Provenance, Status
 from lumped.texts import say
 
@@ -22,8 +23,8 @@ _KJ_PER_KCAL = 4.184
 _KJ_PER_GRAM = {  # the same Regulation, Annex XIV (from memory)
     "fat": 37, "carbohydrate": 17, "fibre": 8, "protein": 17, "polyols": 10, "alcohol": 29,
 }  # fmt: skip
-_SUGARS = ("sucrose", "glucose", "fructose", "maltose")
 _LABEL = Provenance(status=Status.LABEL, note="its packet")
+_ASSUMED = Provenance(status=Status.FROM_MEMORY, note="not on its packet")
 
 
 def labelled(label: Label, shop: Pantry | None = None) -> Ingredient:
@@ -60,18 +61,26 @@ def labelled(label: Label, shop: Pantry | None = None) -> Ingredient:
     said: list[str] = []
     whole = _whole_mass(label, like, said)
     shares = _shares(label, whole)
-    composition, moisture, minerals = composed_of(label, shares, like, said)
-    _doubt_energy(label, shares, whole, said)
+    made = composed_of(label, shares, like, said)
+    _doubt_energy(label, {name: each.share for name, each in made.taken.items()} | shares, whole, said)
     names_eu, names_us = _allergens(label, like, said)
     return Ingredient(
-        key=label.key, name=label.name, names={"en": label.name}, composition=composition, moisture=moisture,
-        minerals=minerals, weights=weights_of(label, like, said), density=density_of(label, like),
+        key=label.key, name=label.name, names={"en": label.name}, composition=made.composition, moisture=made.moisture,
+        minerals=made.minerals, weights=weights_of(label, like, said), density=density_of(label, like),
         usual_method=way_of_filling(label, like), grain=like.grain if like else None,
-        roles=label.roles or (like.roles if like else _roles(composition)), allergens_eu=names_eu,
+        roles=label.roles or (like.roles if like else _roles(made.composition, said)), allergens_eu=names_eu,
         allergens_us=names_us, may_contain=_traces(label, like, {*names_eu, *names_us}),
         contains=label.contains or (like.contains if like else ()), cautions=like.cautions if like else (),
-        notes=like.notes if like else (), origins=dict.fromkeys(shares, _LABEL), assumed=tuple(said),
+        notes=like.notes if like else (), origins=_origins(shares, made, like), assumed=tuple(said),
     )  # fmt: skip
+
+
+def _origins(shares: Mapping[str, float], made: Composed, like: Ingredient | None) -> dict[str, Provenance]:
+    """Where each figure comes from; salt that no label tells is drawn with the minerals, so it is named as they are."""
+    found = dict.fromkeys(shares, _LABEL) | dict.fromkeys(made.taken, _ASSUMED)
+    if "salt" in made.taken and made.composition.get("sodium-chloride") and not (like and "ions" in like.roles):
+        found["sodium-chloride"] = _ASSUMED
+    return found
 
 
 def _shares(label: Label, whole: float) -> dict[str, float]:
@@ -152,10 +161,12 @@ def _traces(label: Label, like: Ingredient | None, holds: set[str]) -> tuple[str
     return tuple(dict.fromkeys(name for name in names if name not in holds))
 
 
-def _roles(composition: Mapping[str, float]) -> tuple[str, ...]:
+def _roles(composition: Mapping[str, float], said: list[str]) -> tuple[str, ...]:
     """What it will do in a dough, by what it is mostly made of."""
     sums = {
-        "body": ("starch", "protein", "fibre"), "softener": ("fat",), "sweetener": _SUGARS, "liquid": ("water",),
+        "body": ("starch", "protein", "fibre"), "softener": ("fat",), "sweetener": SUGARS, "liquid": ("water",),
         "ions": ("sodium-chloride", "sodium-hydrogen-carbonate"), "moisture keeper": ("glycerol", "sorbitol"),
     }  # fmt: skip
-    return (max(sums, key=lambda role: sum(composition.get(key, 0.0) for key in sums[role])),)
+    role = max(sums, key=lambda role: sum(composition.get(key, 0.0) for key in sums[role]))
+    said.append(say("label-assumed-role", role=role))
+    return (role,)
