@@ -20,8 +20,8 @@ def test_a_dough_carries_or_blocks_only_if_its_interval_says_so(low, mean, high,
 
 
 def test_what_pours_or_crumbles_is_called_no_dough():
-    assert "this pours, and is no dough" in kneaded({"plain-flour": 100, "tap-water": 500}).feel.words
-    assert "this stays crumbs, and is no dough" in kneaded({"plain-flour": 100, "vegetable-oil": 40}).feel.words
+    assert "This is no dough: 500 g of water" in kneaded({"plain-flour": 100, "tap-water": 500}).feel.words
+    assert "and it stays crumbs" in kneaded({"plain-flour": 100, "vegetable-oil": 40}).feel.words
 
 
 def test_outside_the_trades_window_nothing_is_expected_to_be_right():

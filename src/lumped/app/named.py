@@ -71,9 +71,17 @@ class Named:
 
         return kneading(self.recipe, self.shop, self.calibration)
 
+    @property
+    def unfit(self) -> tuple[str, ...]:
+        """What to say first: that it is no dough, or does the opposite of what it is for; nothing of a sound one."""
+        from lumped.dough.unfit import unfit_words
+
+        return unfit_words(self.kneading())
+
     def as_dict(self) -> dict[str, Any]:
-        """Give what its batches taught, and what was left out, as JSON shows it; nothing if there is nothing to say."""
-        return {key: list(each) for key, each in (("taught", self.words), ("left_out", self.left_out)) if each}
+        """Give what it is unfit for, what its batches taught, what was left out; nothing if there is nothing to say."""
+        told = (("unfit", self.unfit), ("taught", self.words), ("left_out", self.left_out))
+        return {key: list(each) for key, each in told if each}
 
 
 def named(

@@ -50,9 +50,20 @@ class Together:
         recipe = dough.recipe
         return cls(places=(recipe.title,), recipes=(recipe,), titles=(recipe.title,), shop=dough.shop)
 
+    @property
+    def unfit(self) -> tuple[str, ...]:
+        """What to say first: which is no dough, or does the opposite of what it is for; nothing of sound ones."""
+        from lumped.dough.kneading import kneading
+        from lumped.dough.unfit import unfit_words
+
+        found = zip(self.names, (unfit_words(kneading(each, self.shop)) for each in self.recipes), strict=True)
+        told = [(name, words) for name, all_words in found for words in all_words]
+        return tuple(words if len(self.recipes) == 1 else say("unfit-of", title=name, words=words)
+                     for name, words in told)  # fmt: skip
+
     def as_dict(self) -> dict[str, Any]:
-        """Give what was left out, as JSON shows it; nothing if there is nothing to say."""
-        return {"left_out": list(self.left_out)} if self.left_out else {}
+        """Give which are unfit, and what was left out, as JSON shows it; nothing if there is nothing to say."""
+        return {key: list(each) for key, each in (("unfit", self.unfit), ("left_out", self.left_out)) if each}
 
     @property
     def names(self) -> tuple[str, ...]:

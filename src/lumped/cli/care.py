@@ -7,7 +7,7 @@ from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from lumped.cli.moments import read_day
-from lumped.cli.recipe import add_recipes, recipes_named
+from lumped.cli.recipe import add_recipes, print_unfit, recipes_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -38,6 +38,7 @@ def run(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | together.as_dict())
         return 0
+    print_unfit(together)
     if found.fit.needs:
         notebook = ["--notebook", said.notebook] if said.notebook else []
         _print_table(found, [*notebook, *(word for label in said.label for word in ("--label", str(label)))])

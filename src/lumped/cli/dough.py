@@ -7,7 +7,7 @@ import argparse
 from pathlib import Path
 from typing import Any
 
-from lumped.cli.recipe import add_recipe, print_taught, recipe_named
+from lumped.cli.recipe import add_recipe, print_taught, print_unfit, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.errors import InputError
 from lumped.texts import say
@@ -39,9 +39,10 @@ def run(said: argparse.Namespace) -> int:
         told = {} if against is None else {"blocking": against.as_dict()}
         print_json(dough.as_dict() | told | named.as_dict())
         return 0
-    print_title(dough.name)
+    unfit = print_unfit(named)
+    print_title(dough.name + (say("invented-mark") if dough.invented else ""))
     print_line(say(f"dough-{dough.answer}", resistivity=dough.resistivity.text(), cm=dough.resistivity_ohm_cm.text()))
-    for words in (*first_words(dough), ""):
+    for words in (*(each for each in first_words(dough) if each not in unfit), ""):
         print_line(words)
     print_table([say("column-step"), say("column-figure")], [(step.words, step.value.text()) for step in dough.reasons])
     print_taught(named)

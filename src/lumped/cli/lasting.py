@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from lumped.cli.recipe import add_recipe, print_taught, recipe_named
+from lumped.cli.recipe import add_recipe, print_taught, print_unfit, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -72,6 +72,7 @@ def run_dry(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
+    print_unfit(dough)
     _print_dried(found)
     print_taught(dough)
     if said.picture is not None:
@@ -110,6 +111,7 @@ def run_cool(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
+    print_unfit(dough)
     print_title(found.title)
     _print_told(found.words, dough)
     return 0
@@ -147,6 +149,7 @@ def run_keep(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
+    print_unfit(dough)
     print_title(found.title)
     for words in (*found.words, ""):
         print_line(words)

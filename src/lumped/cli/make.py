@@ -3,7 +3,7 @@
 import argparse
 from typing import TYPE_CHECKING, Any
 
-from lumped.cli.recipe import add_recipe, recipe_named
+from lumped.cli.recipe import add_recipe, print_unfit, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -39,6 +39,7 @@ def run(said: argparse.Namespace) -> int:
     if said.json:
         print_json(made.as_dict() | dough.as_dict())
         return 0
+    print_unfit(dough)
     _print_making(made)
     print_notes(say("heading-left-out"), dough.left_out)
     return 0

@@ -4,7 +4,7 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from lumped.cli.recipe import add_recipe, print_taught, recipe_named
+from lumped.cli.recipe import add_recipe, print_taught, print_unfit, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -49,6 +49,7 @@ def run_salt(said: argparse.Namespace) -> int:
     if said.json:
         print_json(row.as_dict() | dough.as_dict())
         return 0
+    print_unfit(dough)
     _print_row(row)
     print_taught(dough)
     if said.picture is not None:
@@ -69,6 +70,7 @@ def run_mix(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
+    print_unfit(dough)
     _print_map(found)
     print_taught(dough)
     if said.picture is not None:

@@ -4,14 +4,14 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from lumped.cli.show import print_notes
+from lumped.cli.show import print_line, print_notes
 from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.app.named import Named
     from lumped.app.together import Together
 
-__all__ = ["add_recipe", "add_recipes", "print_taught", "recipe_named", "recipes_named"]
+__all__ = ["add_recipe", "add_recipes", "print_taught", "print_unfit", "recipe_named", "recipes_named"]
 
 
 def add_recipe(verb: argparse.ArgumentParser, *, needed: bool = True) -> None:
@@ -45,6 +45,14 @@ def recipes_named(said: argparse.Namespace) -> "Together":
 
     settings = app.load_settings({"notebook": said.notebook})
     return read_together(said.recipes, labels=said.label, settings=settings)
+
+
+def print_unfit(dough: "Named | Together") -> tuple[str, ...]:
+    """Say first of all, and give, what is no dough or does the opposite of what it is for; nothing of sound doughs."""
+    told = dough.unfit
+    for words in told:
+        print_line(words)
+    return told
 
 
 def print_taught(dough: "Named | None") -> None:

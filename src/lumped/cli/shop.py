@@ -3,7 +3,7 @@
 import argparse
 from typing import TYPE_CHECKING, Any
 
-from lumped.cli.recipe import add_recipes, recipes_named
+from lumped.cli.recipe import add_recipes, print_unfit, recipes_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -37,6 +37,7 @@ def run(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | together.as_dict())
         return 0
+    print_unfit(together)
     _print_shopping(found, little_over=said.little_over)
     print_notes(say("heading-left-out"), together.left_out)
     return 0

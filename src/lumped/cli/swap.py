@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from lumped.cli.recipe import add_recipe, print_taught, recipe_named
+from lumped.cli.recipe import add_recipe, print_taught, print_unfit, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -45,6 +45,7 @@ def run(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
+    print_unfit(dough)
     _print_swap(found)
     print_taught(dough)
     if said.take:

@@ -3,7 +3,7 @@
 import argparse
 from typing import Any
 
-from lumped.cli.recipe import add_recipe, print_taught, recipe_named
+from lumped.cli.recipe import add_recipe, print_taught, print_unfit, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_title
 from lumped.texts import say
 
@@ -32,6 +32,7 @@ def run(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
+    print_unfit(dough)
     print_title(say("trial-title", title=found.title))
     for words in found.words:
         print_line(words)

@@ -4,7 +4,7 @@ import argparse
 from pathlib import Path
 from typing import Any
 
-from lumped.cli.recipe import add_recipe, print_taught, recipe_named
+from lumped.cli.recipe import add_recipe, print_taught, print_unfit, recipe_named
 from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
@@ -40,6 +40,8 @@ def run_wall(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
+    if print_unfit(dough):
+        print_line("")
     print_line(found.words)
     if found.lasting is not None:
         print_line(found.lasting.headline)
@@ -60,6 +62,7 @@ def run_what_if(said: argparse.Namespace) -> int:
     if said.json:
         print_json([each.as_dict() for each in found])
         return 0
+    print_unfit(dough)
     print_title(say("what-if-title"))
     rows = [(each.words, say("what-if-factor", factor=each.factor.text())) for each in found]
     print_table([say("column-change"), say("column-factor")], rows)

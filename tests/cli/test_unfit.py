@@ -1,0 +1,82 @@
+"""What is no dough, or does the opposite of what it is for, is told first by each verb that asks about it."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from lumped.cli import main
+
+RECIPES = Path(__file__).parents[2] / "demo" / "recipes"
+NONE = "This is no dough: 0 g of water to 100 g of flour"
+
+
+def written(folder, dough, grams):
+    entries = "".join(f'{{ingredient = "{key}", amount_g = {each}}},' for key, each in grams.items())
+    head = f'kind = "recipe"\nschema = 1\ntitle = "Odd"\ndough = "{dough}"\n'
+    (folder / "odd.toml").write_text(f"{head}ingredients = [{entries}]\n", "utf-8")
+    return str(folder / "odd.toml")
+
+
+def swapped(folder, name, was, dough):
+    text = (RECIPES / name).read_text("utf-8")
+    (folder / name).write_text(text.replace(f'dough = "{was}"', f'dough = "{dough}"'), "utf-8")
+    return str(folder / name)
+
+
+def first_line(capsys, verb, *more):
+    assert main([verb, *more]) == 0
+    return " ".join(capsys.readouterr().out.split())[:260]
+
+
+FURTHER = {
+    "dough": (), "what-if": (), "trial": (), "make": (), "shop": ("--region", "europe"), "wall": (),
+    "swap": ("--without", "table-salt"), "keep": (), "cool": (), "salt": (), "care": (),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("verb", FURTHER)
+def test_a_recipe_without_water_is_told_first_to_be_no_dough(capsys, tmp_path, verb):
+    dry = written(tmp_path, "conducting", {"flour": 150, "salt": 50})
+    assert first_line(capsys, verb, dry, *FURTHER[verb]).startswith(NONE)
+
+
+@pytest.mark.parametrize("verb", ["dough", "what-if", "trial", "make", "wall"])
+@pytest.mark.parametrize(("name", "was", "dough", "said"), [
+    ("ropewalk-salt.toml", "conducting", "insulating", "Meant to block current; computed: it carries, 0.240 Ω·m"),
+    ("ropewalk-sugar.toml", "insulating", "conducting", "Meant to carry current; computed: it blocks, 1,160 Ω·m"),
+])  # fmt: skip
+def test_a_dough_that_does_the_opposite_is_told_first(capsys, tmp_path, verb, name, was, dough, said):
+    assert first_line(capsys, verb, swapped(tmp_path, name, was, dough)).startswith(said)
+
+
+@pytest.mark.parametrize("grams", [
+    {"flour": 150, "distilled water": 90}, {"flour": 100, "sugar": 200, "distilled water": 60},
+])  # fmt: skip
+def test_a_conducting_dough_without_salt_is_told_to_block(capsys, tmp_path, grams):
+    said = first_line(capsys, "dough", written(tmp_path, "conducting", grams))
+    assert "Meant to carry current; computed: it blocks" in said
+
+
+@pytest.mark.parametrize("verb", ["trial", "make", "wall"])
+def test_programs_are_told_too(capsys, tmp_path, verb):
+    dry = written(tmp_path, "conducting", {"flour": 150, "salt": 50})
+    assert main([verb, dry, "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["unfit"][0].startswith(NONE)
+
+
+def test_of_a_sound_dough_nothing_is_said(capsys):
+    for verb in ("dough", "trial"):
+        said = first_line(capsys, verb, str(RECIPES / "ropewalk-salt.toml"))
+        assert "no dough" not in said
+        assert "Meant to" not in said
+
+
+def test_of_several_doughs_the_one_is_named(capsys, tmp_path):
+    dry = written(tmp_path, "conducting", {"flour": 150, "salt": 50})
+    said = first_line(capsys, "shop", str(RECIPES / "ropewalk-salt.toml"), dry, "--region", "europe")
+    assert said.startswith(f"Odd: {NONE}")
+
+
+def test_an_invented_recipe_is_marked_in_the_title(capsys):
+    assert first_line(capsys, "dough", str(RECIPES / "ropewalk-salt.toml")).startswith("Ropewalk salt dough (invented)")
