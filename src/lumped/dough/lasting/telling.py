@@ -42,7 +42,7 @@ def moment_words(found: Outlook, moment: str) -> str:
     """
     time, when = MOMENTS[moment], say(f"lasting-dry-{moment}")
     lost = found.at("loss", time)
-    if abs(lost.mean) < _HARDLY and -4 * _HARDLY < lost.low and lost.high < 4 * _HARDLY:
+    if abs(lost.mean) < _HARDLY and lost.low > -4 * _HARDLY and lost.high < 4 * _HARDLY:
         return say("lasting-dry-keeps", when=when)
     if lost.low < 0 < lost.high:
         ends = {"gained": _percent(-lost.low), "lost": _percent(lost.high)}
