@@ -1,5 +1,6 @@
 """Whole packets: they hold enough, nothing is left below nothing, and more people never cost less."""
 
+import re
 from itertools import product
 from math import prod
 from pathlib import Path
@@ -10,7 +11,7 @@ from hypothesis import strategies as some
 from tests.bowls import recipe_of
 
 from lumped.app.making import shopping
-from lumped.app.shopping_words import used_words
+from lumped.app.shopping_words import places, shop_rows, sum_words, used_words
 from lumped.dough import read_recipe
 from lumped.errors import InputError, RecipeError
 from lumped.pantry import pantry, price, regions
@@ -84,6 +85,16 @@ def test_what_is_added_by_feel_is_bought_at_its_most():
     (flour, *_) = SALT.portions
     assert flour.as_needed
     assert needs_of([SALT])["plain-flour"] == pytest.approx(flour.mass.mean + flour.as_needed[1])
+
+
+@pytest.mark.parametrize("where", ["europe", "japan", "north-america"])
+def test_the_sum_is_that_of_the_rows_as_they_are_printed(where):
+    for people in ("1 of 9", "28 of 9", "200 of 9"):
+        found = shopping(FILES, where, people=[people])
+        rows = [row[-1] for _, lines in places(found) for row in shop_rows(lines)]
+        total = re.search(r"about ([\d.,]+) ", sum_words(found))[1]
+        assert float(total.replace(",", "")) == pytest.approx(sum(float(row.replace(",", "")) for row in rows if row))
+        assert found.total.low < found.total.mean < found.total.high
 
 
 def test_more_people_never_cost_less():

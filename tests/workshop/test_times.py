@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from tests.bowls import recipe_of
 
+from lumped.app.making_words import time_text
 from lumped.dough import read_recipe
 from lumped.dough.kneading import kneading
 from lumped.errors import InputError
@@ -80,6 +81,14 @@ def test_a_cooked_dough_left_in_its_pot_or_in_slabs_is_not_ready_in_forty_minute
     assert all(found["pot", place].surely == 0 for place in ("pot", "slab", "thin"))
     assert 0 < found["pot", "bath"].surely < found["pot", "bath"].most < 2.0  # part of it, flat in cold water
     assert found["not cooked", None].surely == pytest.approx(made().batches.mass.mean)
+
+
+@pytest.mark.parametrize("people", ["28 of 9 in pairs", "7 of 5"])
+def test_one_dough_in_its_pot_is_ready_at_one_time_wherever_it_is_told(people):
+    found = make_dough(SALT, SHOP, parties=[read_party(people)], within=7200.0)
+    told = {each.place: time_text(each.ready) for each in found.waits}
+    ways = {each.place: time_text(each.ready) for each in found.options if each.way == "pot"}
+    assert ways == told
 
 
 def test_options_come_soonest_first_and_grow_with_the_time():

@@ -138,6 +138,7 @@ def _wanted_of(made: "Making") -> "list[tuple[str, Any]]":
 
 
 def _money(made: "Making", bought: "Shopping", sources: Sources) -> Iterator[tuple[str, str, str]]:
+    from lumped.app.shopping_words import till_text
     from lumped.texts import say
 
     cost = made.cost
@@ -151,7 +152,7 @@ def _money(made: "Making", bought: "Shopping", sources: Sources) -> Iterator[tup
         if value is not None:
             words = say(f"web-make-{key}")
             sources[key] = told_of(words, value.provenance, made_of, note=note)
-            yield key, words, value.text()
+            yield key, words, till_text(bought) if key == "till" else value.text()
 
 
 def _source_lines(made: "Making", by: str, sources: Sources) -> None:

@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     from lumped.workshop.shopping import Bought, Shopping
 
 __all__ = ["dough_words", "places", "shop_headings", "shop_rows", "shopping_title", "sum_words", "tap_words",
-           "used_words"]  # fmt: skip
+           "till_text", "used_words"]  # fmt: skip
 
 
 def shopping_title(found: "Shopping") -> str:
@@ -60,10 +60,19 @@ def tap_words(found: "Shopping") -> str:
 
 def sum_words(found: "Shopping") -> str:
     """Say what all packets cost together."""
-    from lumped.quantities import figure_text
+    from lumped.quantities import coins_text, figure_text
 
-    total, low, high = (figure_text(getattr(found.total, end), found.money) for end in ("mean", "low", "high"))
+    low, high = (figure_text(end, found.money) for end in (found.total.low, found.total.high))
+    total = coins_text(found.total.mean, found.money)
     return say("shopping-total", total=total, low=low, high=high, money=found.money)
+
+
+def till_text(found: "Shopping") -> str:
+    """Give what all packets cost together, with its interval: the figure of `sum_words`."""
+    from lumped.quantities import coins_text, figure_text
+
+    low, high = (figure_text(end, found.money) for end in (found.total.low, found.total.high))
+    return f"{coins_text(found.total.mean, found.money)} {found.money} ({low} to {high})"
 
 
 def used_words(found: "Shopping", *, little_over: bool) -> list[str]:

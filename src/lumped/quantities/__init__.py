@@ -7,7 +7,16 @@ from memory or invented, and combining keeps the weakest.
 
 from lumped.quantities.numbers import read_number, with_unit
 from lumped.quantities.provenance import Provenance, Status
-from lumped.quantities.rounding import COINS, figure_text, rounded_text, short_text, significant, weight_text
+from lumped.quantities.rounding import (
+    COINS,
+    coins_text,
+    figure_shown,
+    figure_text,
+    rounded_text,
+    short_text,
+    significant,
+    weight_text,
+)  # fmt: skip
 from lumped.quantities.units import SUFFIXES, in_unit, parse_quantity, suffix_of
 from lumped.quantities.value import LEVEL, Value, believed, combined, drawn, draws_of, draws_order
 
@@ -19,10 +28,12 @@ __all__ = [
     "Status",
     "Value",
     "believed",
+    "coins_text",
     "combined",
     "drawn",
     "draws_of",
     "draws_order",
+    "figure_shown",
     "figure_text",
     "in_unit",
     "parse_quantity",

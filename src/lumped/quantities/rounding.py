@@ -2,8 +2,16 @@
 
 import math
 
-__all__ = ["COINS", "figure_text", "rounded_text", "short_text", "significant", "weight_text"]
-
+__all__ = [
+    "COINS",
+    "coins_text",
+    "figure_shown",
+    "figure_text",
+    "rounded_text",
+    "short_text",
+    "significant",
+    "weight_text",
+]
 COINS = {"AUD": 2, "EUR": 2, "GBP": 2, "INR": 2, "JPY": 0, "MXN": 2, "USD": 2, "ZAR": 2}
 """Decimals of each currency's smallest coin (ISO 4217, from memory)."""
 _WHOLE_FROM = 100.0  # money from which nobody names the cents of an estimate
@@ -76,6 +84,28 @@ def figure_text(number: float, unit: str) -> str:
         return short_text(number)
     shown = significant(number, _kept(number, 2))
     return f"{shown:,.{0 if abs(shown) >= _WHOLE_FROM else decimals}f}"
+
+
+def figure_shown(number: float, unit: str) -> float:
+    """Give the number that `figure_text` writes, for sums that somebody checks. [unit]
+
+    Examples
+    --------
+    >>> figure_shown(12.34, "EUR")
+    12.3
+    """
+    return float(figure_text(number, unit).replace(",", ""))
+
+
+def coins_text(number: float, money: str) -> str:
+    """Write an amount of money to its last coin, as a sum of others is written.
+
+    Examples
+    --------
+    >>> coins_text(12.34, "EUR"), coins_text(1294.0, "JPY")
+    ('12.34', '1,294')
+    """
+    return f"{number:,.{COINS[money]}f}"
 
 
 def short_text(number: float, digits: int = 2) -> str:

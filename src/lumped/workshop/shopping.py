@@ -12,7 +12,7 @@ from lumped.dough.kneading import knead_middle
 from lumped.dough.recipe import Recipe
 from lumped.pantry import Pantry, Price, Sold, region, sold
 from lumped.pantry.shops import PLACES
-from lumped.quantities import Provenance, Value, believed, drawn, figure_text, weight_text
+from lumped.quantities import Provenance, Value, believed, drawn, figure_shown, figure_text, weight_text
 from lumped.reference import handbook
 from lumped.texts import say
 from lumped.workshop.cost import is_free
@@ -114,7 +114,7 @@ class Shopping:
     lines : tuple of Bought
         What is on it, by place and shelf.
     total : Value
-        What all packets cost together. [money]
+        What all packets cost together: the sum of the lines as they are shown. [money]
     hints : tuple of str
         What to do about what is not easily had there, and about what has no price.
     one_oil : str
@@ -224,11 +224,20 @@ def shopping_list(
     return Shopping(
         doughs=tuple((each.title, float(knead_middle(each, shop).mass[0])) for each in recipes), region=where,
         money=place.currency, dated=min(dates, default=place.dated), lines=tuple(sorted(lines, key=_order)),
-        total=believed(total, unit=place.currency, provenance=origin),
+        total=_sum_of(lines, believed(total, unit=place.currency, provenance=origin)),
         hints=tuple(hint for each in lines for hint in _hints(each, recipes, where, files)),
         one_oil=_one_oil(lines, shop, where=where, draws=draws, little_over=little_over),
         invented=any(each.invented for each in recipes),
     )  # fmt: skip
+
+
+def _sum_of(lines: Sequence[Bought], total: Value) -> Value:
+    """Give the sum of the lines as they are shown, within the interval of all prices drawn together.
+
+    Medians of skewed prices don't add up to the median of their sum; who adds the lines up should find what is said.
+    """
+    shown = sum(figure_shown(each.cost.mean, each.cost.unit) for each in lines if each.cost)
+    return replace(total, mean=min(max(shown, total.low), total.high))
 
 
 def _one_oil(

@@ -183,6 +183,7 @@ def ready(
     if place != "pot" or len(mass) == 1:
         return np.asarray(busy + waits(work, place, mass / count, pot))
     few = np.geomspace(float((mass / count).min()), float((mass / count).max()), 5)
+    few = np.unique([*few, (mass / count)[-1]])  # what is wanted is followed, not read between others
     return np.asarray(busy + _between(few, waits(work, place, few, pot), mass / count))
 
 
