@@ -81,6 +81,23 @@ def test_a_label_of_ones_own_is_shown_with_what_it_left_out(capsys, tmp_path):
     assert "What its label did not say" in out
 
 
+def test_each_row_of_a_label_shows_its_figure_and_where_it_comes_from(capsys, tmp_path):
+    label = tmp_path / "dune.toml"
+    label.write_text(
+        'kind = "ingredient"\nschema = 1\ntitle = "Dune flour (invented)"\nlike = "plain-flour"\n'
+        'carbohydrate_g = 71\nsugars_g = 0.8\nprotein_g = 11\nsodium_mg = 8\nserving_g = 30\nserving = "1/4 cup"\n',
+        "utf-8",
+    )
+    found = as_json(capsys, "pantry", "Dune flour (invented)", "--label", str(label))
+    rows = {each["quantity"]: (each["figure"], each["status"], each["source"]) for each in found["figures"]}
+    assert rows["carbohydrate"] == ("71 %", "from a label", "its packet")
+    assert rows["sugars"] == ("0.8 %", "from a label", "its packet")
+    assert rows["sodium"] == ("0.008 %", "from a label", "its packet")
+    assert rows["fat"] == ("0.98 % (0.49 to 1.47)", "from memory", "not on its packet: as in plain wheat flour")
+    assert rows["water"][1:] == ("computed", "what is left to a hundred")
+    assert {each["provenance"]["status"] for each in found["weights"]["cup"].values()} == {"computed"}
+
+
 @pytest.mark.parametrize(
     ("words", "says"),
     [

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given
 from lumped.app.labels import label_trouble, shop_of, sound_labels
-from lumped.app.pantry import LANGUAGES, looked_up
+from lumped.app.pantry import LANGUAGES, looked_up, share_text
 from lumped.app.sources import told_of
 from lumped.texts import say
 
@@ -129,7 +129,7 @@ def _made_of(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, s
             made_of = () if key in rows else parts
             note = "" if key in rows else say("larder-composed-own" if each.assumed else "larder-composed")
             sources[f"part-{key}"] = _with_pages(told_of(words, value.provenance, made_of, note=note), rows.values())
-            yield f"part-{key}", words, _percent(value), value.provenance.status.value
+            yield f"part-{key}", words, share_text(value), value.provenance.status.value
 
 
 def _share(each: "Ingredient", key: str, share: float) -> "Value":
@@ -196,6 +196,9 @@ def _with_pages(told: dict[str, Any], rows: Any) -> dict[str, Any]:
 
 def _printed(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, str, str]]:
     """The rows of its table as the source prints them, but for weights of measures; of a person's own what is known."""
+    for name, value in each.label.items():
+        sources[f"row-{name}"] = told_of(name, value.provenance)
+        yield f"row-{name}", name, share_text(value), value.provenance.status.value
     for quantity, row in _rows_of(each).items():
         if not quantity.startswith("g_per_"):
             spread = f" ({row.low:g} to {row.high:g})" if row.low != row.high else ""
@@ -285,14 +288,6 @@ def _cautions(each: "Ingredient", sources: Sources) -> Iterator[tuple[str, str, 
     for caution in found:
         sources[f"caution-{caution.key}"] = told_of(say("web-caution-source"), caution.provenance)
         yield f"caution-{caution.key}", caution.severity, caution.words
-
-
-def _percent(value: "Value") -> str:
-    """Write a share with as many digits as tables print."""
-    from lumped.quantities import short_text
-
-    mean, low, high = (short_text(_PERCENT * each, 3) for each in (value.mean, value.low, value.high))
-    return f"{mean} %" if low == high else f"{mean} % ({low} to {high})"
 
 
 def _of_hundred(value: "Value") -> "Value":

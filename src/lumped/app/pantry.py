@@ -10,8 +10,9 @@ from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.pantry import Ingredient, Pantry, Price
+    from lumped.quantities import Value
 
-__all__ = ["Found", "Shown", "listed", "looked_up"]
+__all__ = ["Found", "Shown", "listed", "looked_up", "share_text"]
 
 LANGUAGES = ("en", "fr", "es", "ja")
 
@@ -266,16 +267,15 @@ def looked_up(
 
 
 def _figures(each: "Ingredient") -> Iterator[dict[str, str]]:
-    """The rows of its table but for weights of measures; of a user's own ingredient its compounds."""
-    from lumped.quantities.rounding import rounded_text
+    """The rows of its table but for weights of measures; of a user's own ingredient those of its label."""
     from lumped.reference import handbook
 
     book = handbook()
-    if each.key not in book.keys("ingredients") or each.assumed:
-        for key, origin in each.origins.items():
-            share = each.composition.get(key)
-            figure = f"{rounded_text(100 * share)} %" if share is not None else ""
-            yield {"quantity": key, "figure": figure, "status": origin.status.value, "source": "", "note": origin.note}
+    if each.label or each.key not in book.keys("ingredients"):
+        for name, value in each.label.items():
+            origin = value.provenance
+            yield {"quantity": name, "figure": share_text(value), "status": origin.status.value,
+                   "source": origin.note, "note": ""}  # fmt: skip
         return
     for quantity, row in book.entry("ingredients", each.key).rows.items():
         if not quantity.startswith("g_per_"):
@@ -283,6 +283,21 @@ def _figures(each: "Ingredient") -> Iterator[dict[str, str]]:
             source = ", ".join((*book.citations(row.value.provenance), *filter(None, (row.page,))))
             yield {"quantity": quantity.replace("_", " "), "figure": f"{row.printed:g} {row.unit}{spread}",
                    "status": row.value.provenance.status.value, "source": source, "note": row.note}  # fmt: skip
+
+
+def share_text(value: "Value") -> str:
+    """Write a share in per cent as labels print it, with its range.
+
+    Examples
+    --------
+    >>> from lumped.quantities import Value
+    >>> share_text(Value.exact(0.713, "")), share_text(Value(mean=0.12, low=0.08, high=0.15, unit=""))
+    ('71.3 %', '12 % (8 to 15)')
+    """
+    from lumped.quantities import short_text
+
+    mean, low, high = (short_text(100 * each, 3) for each in (value.mean, value.low, value.high))
+    return f"{mean} %" if low == high else f"{mean} % ({low} to {high})"
 
 
 def _parts(each: "Ingredient") -> Iterator[str]:

@@ -56,6 +56,9 @@ class Ingredient:
         Its name by language: "en", "fr", "es", "ja".
     origins : mapping of str to Provenance
         Where each printed row comes from.
+    label : mapping of str to Value
+        Figures of its packet's label by what they are of ("fat", "carbohydrate", …), with what was taken where the
+        label is silent; empty for the handbook's own. [1]
     assumed : tuple of str
         What its label did not say and was assumed, in sentences; empty for the handbook's own.
     bought : Price or None
@@ -81,6 +84,7 @@ class Ingredient:
     also: tuple[str, ...] = ()
     names: Mapping[str, str] = field(default_factory=dict)
     origins: Mapping[str, Provenance] = field(default_factory=dict)
+    label: Mapping[str, Value] = field(default_factory=dict)
     assumed: tuple[str, ...] = ()
     bought: Price | None = None
 

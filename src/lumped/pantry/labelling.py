@@ -5,6 +5,7 @@ come from an ingredient of the same sort. Salt on a European label is `2.5 · so
 """
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 
 from lumped.errors import InputError
 from lumped.pantry.assuming import Composed, composed_of
@@ -13,7 +14,7 @@ from lumped.pantry.label import NUTRIENTS, Label, allergens_named
 from lumped.pantry.pantry import Pantry, pantry
 from lumped.pantry.serving import density_of, way_of_filling, weights_of
 from lumped.pantry.silent import SUGARS, counts_fibre_within
-from lumped.quantities import Provenance, Status
+from lumped.quantities import Provenance, Status, Value
 from lumped.texts import say
 
 __all__ = ["SALT_PER_SODIUM", "labelled"]
@@ -71,7 +72,8 @@ def labelled(label: Label, shop: Pantry | None = None) -> Ingredient:
         roles=label.roles or (like.roles if like else _roles(made.composition, said)), allergens_eu=names_eu,
         allergens_us=names_us, may_contain=_traces(label, like, {*names_eu, *names_us}),
         contains=label.contains or (like.contains if like else ()), cautions=like.cautions if like else (),
-        notes=like.notes if like else (), origins=_origins(shares, made, like), assumed=tuple(said),
+        notes=like.notes if like else (), origins=_origins(shares, made, like),
+        label=_figures(label, shares, whole, made, like), assumed=tuple(said),
     )  # fmt: skip
 
 
@@ -81,6 +83,27 @@ def _origins(shares: Mapping[str, float], made: Composed, like: Ingredient | Non
     if "salt" in made.taken and made.composition.get("sodium-chloride") and not (like and "ions" in like.roles):
         found["sodium-chloride"] = _ASSUMED
     return found
+
+
+def _figures(
+    label: Label, shares: Mapping[str, float], whole: float, made: Composed, like: Ingredient | None
+) -> dict[str, Value]:
+    """What the label prints, and what was taken where it is silent, in the order of labels. [1]"""
+    printed = {name: share for name, share in shares.items() if name != "sodium" or label.sodium is not None}
+    if label.salt is not None:
+        printed["salt"] = label.salt / whole
+    note = say("label-note-like", like=like.name) if like else say("label-note-silent")
+    origin = Provenance(status=Status.FROM_MEMORY, note=note)
+    packet = Provenance(status=Status.LABEL, note=say("label-note-packet"))
+    found = {name: Value.exact(share, "", packet) for name, share in printed.items()} | {
+        name: Value(mean=each.share, low=each.low, high=each.high, unit="", provenance=origin)
+        for name, each in made.taken.items()
+    }
+    if label.water is None:
+        found["water"] = replace(
+            made.moisture, provenance=Provenance(status=Status.COMPUTED, note=say("label-note-left"))
+        )
+    return {name: found[name] for name in NUTRIENTS if name in found}
 
 
 def _shares(label: Label, whole: float) -> dict[str, float]:

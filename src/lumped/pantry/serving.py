@@ -85,7 +85,7 @@ def weights_of(label: Label, like: Ingredient | None, said: list[str]) -> Mappin
     if label.serving_measure:
         measure, count = _measure_of(label)
         cup = (label.serving or 0.0) / count * _PER_CUP[measure] * _US_CUP / _LABEL_CUP
-        return _by_cup(cup, 0.10, method, _LABEL)
+        return _by_cup(cup, 0.10, method, _worked_out())
     if density := density_of(label, like):
         return _by_cup(density.mean * _US_CUP * 1e-6, 0.04, method, density.provenance)
     if like and like.weights:
@@ -95,6 +95,11 @@ def weights_of(label: Label, like: Ingredient | None, said: list[str]) -> Mappin
         }
     said.append(say("label-assumed-no-weight"))
     return {}
+
+
+def _worked_out() -> Provenance:
+    """A label prints a serving and its measure; what a measure of a kitchen holds is worked out from that."""
+    return Provenance(status=Status.COMPUTED, note=say("label-note-serving"))
 
 
 def way_of_filling(label: Label, like: Ingredient | None) -> str:

@@ -32,7 +32,7 @@ def put_own(kitchen: Kitchen, kept: Kept, on_changed: Callable[[], Any]) -> None
     for words in troubles:
         sorry(words, "ingredient-trouble")
     if told is not None:
-        put_ingredient(told, known=("made_of", "touch", "cautions", "weights"))
+        put_ingredient(told, known=("made_of", "touch", "cautions", "weights", "printed"))
     with html.section().classes("slip folds"), html.details():
         Words("summary", say("web-own-label"))
         Words("pre", text, "as-file")

@@ -68,6 +68,11 @@ label-csv-long = { $file }: more than { $limit } ingredients. Split the file.
 label-csv-none = { $file }: no ingredient under the headings.
 label-csv-width = { $file }, line { $line }: { $found } cells, but there are { $wanted } headings. Look for a comma too many, or put text with commas into quotation marks.
 
+label-note-packet = its packet
+label-note-silent = not on its packet
+label-note-like = not on its packet: as in { $like }
+label-note-left = what is left to a hundred
+label-note-serving = worked out from the serving on its packet
 label-assumed-density = Its density is not on the label: { $density } g/mL worked out from what is in it, give or take 5 %.
 label-assumed-density-like = Its density is not on the label: { $density } g/mL, as { $like }.
 label-assumed-fibre-within = Its fibre is counted as a part of the carbohydrate, as on American labels.

@@ -50,7 +50,7 @@ web-ingredient-weigh-it = Nobody knows what a cup of it weighs: weigh it.
 web-ingredient-offers = Price, packs, where it is sold
 web-ingredient-elsewhere = Elsewhere
 web-ingredient-names = Names
-web-ingredient-printed = What its table prints
+web-ingredient-printed = What its table or label prints
 web-ingredient-kept = Its page in the notebook
 
 ## An ingredient from its packet
