@@ -51,8 +51,6 @@ class Table:
         Share of water that leaves as steam, by way of making. [1]
     least, most : (W,) float
         The trade's window of water to flour, by way of making. [1]
-    thirst : (I,) float
-        Water that a body takes for the same feel, against plain wheat flour. [1]
     gluten, binder : (I,) float
         1 for a body with gluten, and for a binder.
     prices : (I,) float or None
@@ -66,7 +64,6 @@ class Table:
     lost: Array
     least: Array
     most: Array
-    thirst: Array
     gluten: Array
     binder: Array
     prices: Array | None
@@ -83,9 +80,11 @@ class Figures:
     Parameters
     ----------
     place : (n,) float
-        Where water to flour lies in the trade's window, from -1 to 1. [1]
+        Where water to flour lies in the trade's window, from -1 to 1; see `texture.feel_of`. [1]
     unbound : (n,) float
         How much binder is missing, as a share of what a cold dough without gluten needs. [1]
+    binder : (n,) float
+        Gum, husk or gelatine to flour. [1]
     body : (n,) float
         Share of what goes in that is flour or starch. [1]
     softener, sugar, salt : (n,) float
@@ -108,6 +107,7 @@ class Figures:
 
     place: Array
     unbound: Array
+    binder: Array
     body: Array
     softener: Array
     sugar: Array
@@ -149,7 +149,6 @@ def table_of(recipe: Recipe, keys: Sequence[str], shop: Pantry, prices: Mapping[
         keys=tuple(keys), bowl=Bowl.of(keys, shop), unknowns=given.unknowns, temperature=recipe.temperature, lost=lost,
         least=np.array([book.value("marks", each, "least").mean for each in windows]),
         most=np.array([book.value("marks", each, "most").mean for each in windows]),
-        thirst=np.array([book.value("swap", "thirst", body).mean if body else 0.0 for body in bodies]),
         gluten=np.array([float(body == "wheat") for body in bodies]),
         binder=np.array([float(body == "binder") for body in bodies]),
         prices=np.array([prices[key] for key in keys]) if priced and prices is not None else None,
@@ -199,7 +198,8 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
     flour = np.maximum(masses[table.bowl.body].sum(axis=0), _TINY)
     salts = chain.components[list(salt_rows())].sum(axis=0)
     return Figures(
-        place=_place(table, masses, ways, chain, flour), unbound=_unbound(table, masses, ways, flour),
+        place=_place(table, ways, chain), unbound=_unbound(table, masses, ways, flour),
+        binder=table.binder @ masses / flour,
         body=flour / np.maximum(masses.sum(axis=0), _TINY),
         softener=chain.components[_SOFTENERS].sum(axis=0) / flour, sugar=chain.components[_SUGARS].sum(axis=0) / flour,
         salt=salts / flour, resistivity=chain.resistivity, ph=chain.ph, acid=_acid_groups() @ chain.components / mass,
@@ -208,10 +208,14 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
     )  # fmt: skip
 
 
-def _place(table: Table, masses: Array, ways: Rows, chain: Chain, flour: Array) -> Array:
-    """Where water to flour, with allowance for how much water the body takes, lies in the window."""
-    thirst = np.maximum(table.thirst @ masses / flour, 0.1)
-    hydration = np.clip(chain.hydration / thirst, 1e-3, 1e3)
+def _place(table: Table, ways: Rows, chain: Chain) -> Array:
+    """Where water to flour lies in the window, from -1 to 1, as `texture.features_of` reckons it.
+
+    Water counts as it was poured, whatever the body, for four reasons: the trade's window is stated so; the score that
+    hands give is learnt so; nobody published how much more or less than wheat flour another body takes for the same
+    feel; and at the dry end, where a dough crumbles, raw starch takes up no less than flour does.
+    """
+    hydration = np.clip(chain.hydration, 1e-3, 1e3)
     low, high = np.log(table.least[ways]), np.log(table.most[ways])
     return np.asarray((2 * np.log(hydration) - low - high) / (high - low))
 

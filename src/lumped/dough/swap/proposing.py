@@ -54,7 +54,8 @@ def proposals_of(base: Base, search: Search, spoken: Recipe) -> Iterator[Proposa
         The recipe as it was, in the measures that are asked for.
     """
     told = [proposal_of(base, *each) for each in _ready_made(base, search, spoken)]
-    kept = [each for each in told if _carries_or_blocks(base, each)]
+    fits = felt(base.recipe, base.learnt).fits
+    kept = [each for each in told if _carries_or_blocks(base, each) and each.feel.fits >= fits]
     yield from sorted(kept, key=lambda each: (sum(map(len, each.traces.values())), _against(base, each)))
 
 

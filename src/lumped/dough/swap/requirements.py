@@ -24,6 +24,7 @@ __all__ = ["REQUIREMENTS", "Standard", "beyond", "drift", "gain", "limits_of", "
 Array = NDArray[np.float64]
 REQUIREMENTS = ("texture", "current", "acidity", "keeping", "cost", "limits")
 """In order of weight."""
+_INSIDE = 0.97  # of the window: middles of the chain and means of draws are not quite the same
 _AGE = 2.0  # of the child whose weight counts, as in `safety`
 _ACID_FLOOR = 5e-3  # mol/kg of acid that flour alone brings
 
@@ -94,15 +95,16 @@ def _for_hands(old: Figures, new: Figures) -> Array:
 
 
 def _out_of_window(old: Figures, new: Figures, full: float) -> Array:
-    """How far the texture is beyond the window: water, binder, body, and too much of fat, sugar or salt. (n,) [1]"""
-    water = np.maximum(np.abs(new.place) - np.maximum(np.abs(old.place), full), 0.0)
+    """How far the texture is beyond what holds: water, binder, body, too much of fat, sugar or salt. (n,) [1]"""
+    water = np.maximum(np.abs(new.place) - np.maximum(np.abs(old.place), _INSIDE * full), 0.0)
     body = np.maximum(np.abs(np.log(new.body / old.body)) / row("texture", "body") - full, 0.0)
     most = row("texture", "most")
     more = sum(
         np.maximum((getattr(new, key) - getattr(old, key)) / row("texture", key) / most - full, 0.0)
         for key in ("softener", "sugar", "salt")
     )
-    return np.asarray(water + new.unbound + body + more)
+    slime = np.maximum(new.binder - np.maximum(old.binder, full * row("texture", "most_binder")), 0.0)
+    return np.asarray(water + new.unbound + body + more + slime / row("texture", "least_binder"))
 
 
 def drift(standard: Standard, new: Figures) -> dict[str, Array]:

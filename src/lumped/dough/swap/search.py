@@ -184,6 +184,8 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
             break
         if (exchanged := _exchanged(search, beam)) is not None:
             grown = grown.joined(exchanged)
+        if seen.over.min() > KEPT and (mixed := _mixed(search, beam)) is not None:
+            grown = grown.joined(mixed)
         grown = _moved(search, grown, _QUICK if search.enough else _COARSE)
         seen = seen.joined(grown)
         chosen = _unalike(search, seen, search.beam)
@@ -273,6 +275,23 @@ def _grown(search: Search, beam: _Beam) -> _Beam | None:
     best = np.arange(len(pairs)) * count + scores.reshape(-1, count).argmin(axis=1)
     found = _Beam(masses[:, best], ways[best], scores[best], over[best])
     return found.kept(_unalike(search, found, 4 * search.beam))
+
+
+def _mixed(search: Search, beam: _Beam) -> _Beam | None:
+    """Each recipe with half of what it has most of as its body made another body: adding alone does not get there."""
+    bodies = np.flatnonzero(search.table.bowl.body & ~search.gone)
+    trials = []
+    for masses, way in zip(beam.masses.T, beam.ways, strict=True):
+        first = int(np.argmax(np.where(search.table.bowl.body, masses, 0.0)))
+        for j in bodies[masses[bodies] == 0]:
+            other = masses.copy()
+            other[j] = other[first] = masses[first] / 2
+            trials.append((other, way))
+    if not trials:
+        return None
+    masses, ways = np.stack([each[0] for each in trials], axis=1), np.array([each[1] for each in trials])
+    found = _Beam(masses, ways, *search.scores(masses, ways))
+    return found.kept(_unalike(search, found, search.beam))
 
 
 def _needed(search: Search, beam: _Beam) -> list[int]:

@@ -64,7 +64,7 @@ swap-ph-down = It is more sour: pH { $after } instead of { $before }.
 
 ## What to know
 
-swap-note-texture = Nobody has a model of texture: water to flour is kept within what the trade calls right, with allowance for how much the new body takes (from memory). Make a small batch first, add the last water by the spoon, and give it a score from 1 to 5.
+swap-note-texture = Nobody has a model of texture: water to flour is kept within what the trade calls right, and nobody published how much more or less than wheat flour another body takes. Make a small batch first, add the last water by the spoon, and give it a score from 1 to 5.
 swap-note-no-gluten = Without gluten a dough does not stretch: it is short, and tears where wheat dough bends.
 swap-note-starch-cooked = Starch sets to a gel when it is cooked: stir until it turns glassy, and let it cool before you judge it.
 swap-note-starch-cold = Starch that is only wetted flows when it is pressed; the binder holds it, more or less. Try a spoonful first.
