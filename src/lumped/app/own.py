@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from lumped.dough.learning import Lessons
     from lumped.pantry import Pantry
 
-__all__ = ["Taught", "batch_of", "kneading_of", "learnt_words", "recipe_of", "taught"]
+__all__ = ["Taught", "batch_of", "kneading_of", "learnt_words", "recipe_of", "taught", "unfit_in"]
 
 BatchTexts = tuple[tuple[str, str, Texts, Texts], ...]
 FOLLOWED = 4  # doughs of about 7 MB each
@@ -61,6 +61,19 @@ def kneading_of(given: Given) -> "Kneading":
         If it can't be read or can't exist.
     """
     return _kneading(given.text, given.name, tuple(sorted(given.labels.items())), _batch_texts(given))
+
+
+def unfit_in(given: Given) -> tuple[str, ...]:
+    """Say what is to be said first of a recipe: that it is no dough, or does the opposite of what it is for.
+
+    Nothing of a sound one, and nothing of one that can't be read: what is asked about it says why.
+    """
+    from lumped.dough.unfit import unfit_words
+
+    try:
+        return unfit_words(kneading_of(given))
+    except LumpedError:
+        return ()
 
 
 @lru_cache(FOLLOWED)

@@ -80,9 +80,10 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     Returns
     -------
     dict
-        `conducts`, `headline`; `readings`, by key: `figure` in words, `says`, and `low`, `middle`, `high`, places on
-        the scale; of each portion its name (`names`), what is added by feel (`by_feel`) [g], and `amounts`: `grams`,
-        and where its slider ends (`most`, `step`); `cooked`, and `degrees` [°C].
+        `conducts`, `headline`, `unfit` (what is to be said first); `readings`, by key: `figure` in words, `says`, and
+        `low`, `middle`, `high`, places on the scale; of each portion its name (`names`), what is added by feel
+        (`by_feel`) [g], and `amounts`: `grams`, and where its slider ends (`most`, `step`); `cooked`, and `degrees`
+        [°C].
 
     Raises
     ------
@@ -97,8 +98,8 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     >>> found["headline"], found["readings"]["ph"]["says"]
     ('It carries current', 'Sour.')
     """
-    from lumped.dough.material import CONDUCTS_BELOW, answer_of
-    from lumped.texts import say
+    from lumped.dough.material import CONDUCTS_BELOW
+    from lumped.dough.unfit import unfit_words
 
     done, shop = kneading_of(given), shop_of(given)
     recipe = done.recipe
@@ -109,7 +110,8 @@ def readings(given: Given, region: str) -> dict[str, Any]:
     return {
         "title": recipe.title,
         "conducts": conducts,
-        "headline": say(f"web-dough-{answer_of(resistivity)}"),
+        "headline": _headline(done),
+        "unfit": list(unfit_words(done)),
         "readings": {key: _placed(each, marked[key]) for key, each in told.items()},
         "names": [shop[each.ingredient].name for each in recipe.portions],
         "by_feel": [each.as_needed and tuple(1e3 * end for end in each.as_needed) for each in recipe.portions],
@@ -118,6 +120,16 @@ def readings(given: Given, region: str) -> dict[str, Any]:
         "degrees": round(recipe.temperature - 273.15, 2),
         "invented": recipe.invented,
     }
+
+
+def _headline(done: "Kneading") -> str:
+    from lumped.dough.material import answer_of
+    from lumped.dough.unfit import standing_of
+    from lumped.texts import say
+
+    standing, answer = standing_of(done), answer_of(done.value(done.chain.resistivity, "Ω·m"))
+    endings = {"none": "none", "opposite": f"{answer}-against", "sound": answer}
+    return say(f"web-dough-{endings[standing]}")
 
 
 def _placed(told: "_Told", scale: Scale) -> dict[str, Any]:

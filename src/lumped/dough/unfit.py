@@ -1,11 +1,16 @@
 """What to say first of a recipe whose dough is none, or does the opposite of what it is for."""
 
+from typing import Literal
+
 from lumped.dough.kneading import Kneading
 from lumped.dough.material import Answer, Kind, answer_of
-from lumped.dough.texture import feel_of
+from lumped.dough.texture import Feel, feel_of
+from lumped.quantities import Value
 from lumped.texts import say
 
-__all__ = ["OPPOSITE", "unfit_words"]
+__all__ = ["OPPOSITE", "standing_of", "unfit_words"]
+
+Standing = Literal["sound", "none", "opposite"]
 
 OPPOSITE: dict[Kind, Answer] = {"conducting": "blocks", "insulating": "carries"}
 
@@ -23,10 +28,24 @@ def unfit_words(done: Kneading) -> tuple[str, ...]:
     >>> unfit_words(kneading(dry))[0].startswith("This is no dough: ")
     True
     """
-    feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""))
-    if not feel.is_dough:
-        return (feel.words,)
-    resistivity = done.value(done.chain.resistivity, "Ω·m")
-    if answer_of(resistivity) == OPPOSITE[done.recipe.kind]:
-        return (say(f"dough-unfit-{done.recipe.kind}", resistivity=resistivity.text()),)
+    standing = standing_of(done)
+    if standing == "none":
+        return (_feel(done).words,)
+    if standing == "opposite":
+        return (say(f"dough-unfit-{done.recipe.kind}", resistivity=_resistivity(done).text()),)
     return ()
+
+
+def standing_of(done: Kneading) -> Standing:
+    """Tell whether it is no dough ("none"), does the opposite of what it is for, or is sound."""
+    if not _feel(done).is_dough:
+        return "none"
+    return "opposite" if answer_of(_resistivity(done)) == OPPOSITE[done.recipe.kind] else "sound"
+
+
+def _feel(done: Kneading) -> Feel:
+    return feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""))
+
+
+def _resistivity(done: Kneading) -> Value:
+    return done.value(done.chain.resistivity, "Ω·m")

@@ -1,5 +1,6 @@
 """What the pages that ask something about a dough have in common: whose dough it is, the way back, the ways on."""
 
+import asyncio
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from typing import Any
@@ -7,11 +8,12 @@ from typing import Any
 from nicegui import html, ui
 from nicegui.element import Element
 
+from lumped.app.own import unfit_in
 from lumped.texts import say
 from lumped.web import paths
 from lumped.web.asked import Asked, asked_recipe
 from lumped.web.kitchen import Kitchen
-from lumped.web.looks import lead_to
+from lumped.web.looks import lead_to, reveal
 from lumped.web.nothing import nothing_here
 from lumped.web.ways import put_other_ways
 from lumped.web.words import Words
@@ -31,7 +33,20 @@ async def answer_page(
             nothing_here(say("web-no-dough"))
             return
         with laid(what, asked):
+            _put_unfit(asked)
             put(kitchen, asked)
+
+
+def _put_unfit(asked: Asked) -> None:
+    """Say before all else, a moment later, that it is no dough or does the opposite of what it is for."""
+    place = Words("p", "", "weak hidden-now").mark("unfit").props("role=status")
+
+    async def look() -> None:
+        told = await asyncio.to_thread(unfit_in, asked.given)
+        place.tell(" ".join(told))
+        reveal(place, bool(told))
+
+    ui.timer(0.01, look, once=True)
 
 
 @contextmanager

@@ -111,6 +111,7 @@ class RecipeView:
     def _put_dough(self) -> None:
         with html.section().classes("slip does").mark("does"):
             self._does = Words("p", say("web-working"), "state").props("role=status")
+            self._unfit = Words("p", "", "weak hidden-now").mark("unfit")
             with html.div().classes("trouble hidden-now").props("role=alert") as self._trouble_place:
                 self._trouble = Words("p", "", "amiss").mark("trouble")
                 Words("p", say("web-dough-not-now"), "soft")
@@ -189,6 +190,7 @@ class RecipeView:
         self._page.classes("failing", remove="moving")
         self._does.tell(say("web-dough-not"))
         self._trouble.tell(words)
+        reveal(self._unfit, False)
         self._gist.fail(say("web-dough-not"))
         reveal(self._trouble_place, True)
         reveal(self._keep_place, False)
@@ -217,6 +219,8 @@ class RecipeView:
         reveal(self._trouble_place, False)
         reveal(self._keep_place, True)
         self._does.tell(found["headline"])
+        self._unfit.tell(" ".join(found["unfit"]))
+        reveal(self._unfit, bool(found["unfit"]))
         self._readings.show(found["readings"])
         self._gist.show(found["readings"])
         reveal(self._invented, found["invented"])
