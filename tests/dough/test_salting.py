@@ -129,7 +129,7 @@ def test_the_smallest_pinch_has_a_row_of_its_own_size_and_a_turn_beyond_the_row_
     found = salting(recipe_of({**CONDUCTING, "table-salt": 0.1}))
     assert found.amounts[-1] > found.solid_from.mean
     rising = replace(row, best=replace(row.best, mean=0.150, high=0.150))
-    assert rising.sentences() == ("As far as 150\u00a0g, more table salt makes it conduct better.",)
+    assert rising.sentences()[0] == "As far as 150\u00a0g, more table salt makes it conduct better."
 
 
 def test_json_is_plain_si(row):
@@ -146,3 +146,28 @@ def test_the_row_goes_through_the_figure_of_the_recipe_itself(row):
     assert abs(row.amounts[place] - row.amount) < 0.03 * row.amount
     own = row.point["resistivity"]
     assert row.bands["resistivity"][:, place] == pytest.approx([own.low, own.mean, own.high], rel=0.02)
+
+
+@pytest.fixture(scope="module")
+def tartar():
+    return salting(recipe_of({**SALTED, "cream-of-tartar": 9}), salt="cream-of-tartar")
+
+
+def test_a_salt_that_hardly_dissolves_has_a_row_of_its_own_size_and_is_told_from_where_it_stays_solid(tartar):
+    assert tartar.amounts[-1] <= 3 * 0.009
+    assert 0.0010 < tartar.solid_from.mean < 0.0035  # 6 g/L at 20 °C, in a fifth to a third of a litre, warmer or not
+    assert any("some of it stays solid" in each for each in tartar.sentences())
+
+
+def test_the_table_of_amounts_has_the_recipes_own_among_them(tartar, row):
+    for found, own in ((tartar, "recipe: 9 g"), (row, "recipe: 73 g")):
+        cells = [cell[0].replace("\u00a0", " ") for cell in found.cells()]
+        assert own in cells
+        assert cells[0] == "0 g"
+        assert len(cells) in (11, 12)
+
+
+def test_of_what_no_table_limits_nothing_is_said_to_dissolve():
+    found = salting(recipe_of(SALTED), salt="plain-flour")
+    assert found.amounts[-1] == pytest.approx(3 * found.amount, rel=0.05)  # two digits
+    assert not any("dissolves" in each for each in found.sentences())

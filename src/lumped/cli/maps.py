@@ -14,8 +14,6 @@ if TYPE_CHECKING:
 
 __all__ = ["add_to"]
 
-_EVERY = 6  # of the row's amounts, every sixth is printed
-
 
 def add_to(verbs: Any) -> None:
     """Add the verbs to the command line."""
@@ -84,7 +82,7 @@ def _print_row(row: "Salting") -> None:
     mark = say("invented-mark") if row.recipe.invented else ""
     print_title(say("salt-picture-title", title=row.recipe.title, name=row.name) + mark)
     shown = [say(f"property-{key.replace('_', '-')}") for key in row.bands]
-    print_table([say("column-salt"), say("column-share"), *shown], row.cells()[::_EVERY], numbers=(0, 1))
+    print_table([row.name, say("column-share"), *shown], row.cells(), numbers=(0, 1))
     print_notes(say("heading-findings"), [*row.sentences(), say("salt-keeping"), *_remembered(row.money)])
     print_notes(say("heading-cautions"), [caution(key).brief for key in ("salt-skin", "rules")])
 

@@ -12,12 +12,14 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from lumped.chemistry.compounds import compounds
+from lumped.chemistry.solubility import is_limited
 from lumped.dough.beliefs import Draws, draws, sorted_out, spread_over
 from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain
 from lumped.dough.finding import found_in
 from lumped.dough.kneading import Kneading, followed, kneading, lost_share
-from lumped.dough.properties import PROPERTIES, drawn_prices, solid_salt, spent
+from lumped.dough.properties import PROPERTIES, drawn_prices, spent
 from lumped.dough.recipe import Recipe
 from lumped.dough.salts import growth_marks, main_salt
 from lumped.pantry import Pantry, pantry
@@ -30,6 +32,9 @@ Array = NDArray[np.float64]
 SHOWN = ("resistivity", "water_activity", "sodium", "cost")
 _AMOUNTS, _DRAWS = 61, 512
 _ENOUGH = 1.10  # resistivity over the best that still counts as as good
+_PRINTED = 11  # amounts of the row that a table shows
+_SAME = 1e-9  # kg
+_PART = 0.05  # of an ingredient, from which a compound is more than a trace: flour is no sugar
 _TRACE = 1e-4  # share of the dough from which solid salt counts
 
 
@@ -63,6 +68,8 @@ class Salting:
         The amount from which some stays solid; None if all dissolves as far as the row goes. [kg]
     money : str
         In what prices are given; "" without prices.
+    limited : bool
+        Whether a table limits how much of it water holds; of what is not, nothing is said to dissolve.
     """
 
     recipe: Recipe
@@ -78,32 +85,44 @@ class Salting:
     enough: tuple[float, float]
     solid_from: Value | None
     money: str = ""
+    limited: bool = True
 
     def sentences(self) -> tuple[str, ...]:
         """Say where the dough conducts best and how surely, how little salt is enough, and what stays solid."""
-        best, start = self.best, self.solid_from
+        best = self.best
         most = float(self.amounts[-1])
         if best.mean > 0.97 * most:
-            return (say("salt-best-end", name=self.name, most=_grams(most)),)
+            return (say("salt-best-end", name=self.name, most=_grams(most)), *self._solid())
         told = [
             say("salt-best", name=self.name, best=_grams(best.mean), low=_grams(best.low), high=_grams(best.high)),
             say("salt-enough", low=_grams(self.enough[0]), high=_grams(self.enough[1])),
         ]
-        if start is None:
-            return (*told, say("salt-never-solid", most=_grams(most)))
-        ends = {"low": _grams(start.low), "high": _grams(start.high)}
-        return (*told, say("salt-solid-from", start=_grams(start.mean), **ends))
+        return (*told, *self._solid())
+
+    def _solid(self) -> tuple[str, ...]:
+        """From where it stays solid, or that it never does; nothing of what no table limits."""
+        start = self.solid_from
+        if start is not None:
+            ends = {"low": _grams(start.low), "high": _grams(start.high)}
+            return (say("salt-solid-from", start=_grams(start.mean), **ends),)
+        return (say("salt-never-solid", most=_grams(float(self.amounts[-1]))),) if self.limited else ()
 
     def cells(self) -> list[tuple[str, ...]]:
-        """Give the row as a table of words: amount, share of the dough, and each property with its interval."""
+        """Give the row as a table of words: amount, share of the dough, and each property with its interval.
+
+        Eleven amounts from none to the most, and among them the recipe's own, which is marked.
+        """
         kept = self.point["resistivity"].provenance
+        wanted = [*np.linspace(0.0, self.amounts[-1], _PRINTED), self.amount]
         table = []
-        for k, amount in enumerate(self.amounts):
+        for k in sorted({int(np.abs(self.amounts - each).argmin()) for each in wanted}):
             low, mean, high = (np.array([band[end, k] for band in self.bands.values()]) for end in range(3))
             ends = zip(low, mean, high, strict=True)
             found = [Value(mean=m, low=lo, high=hi, unit="", provenance=kept) for lo, m, hi in ends]
             told = (PROPERTIES[key].text(each, self.money) for key, each in zip(self.bands, found, strict=True))
-            table.append((f"{1e3 * amount:.0f} g", f"{100 * self.share[k]:.0f} %", *told))
+            own = abs(self.amounts[k] - self.amount) < _SAME
+            amount = say("salt-own-amount" if own else "salt-amount", grams=_grams(self.amounts[k]))
+            table.append((amount, f"{100 * self.share[k]:.0f} %", *told))
         return table
 
     def as_dict(self) -> dict[str, Any]:
@@ -158,7 +177,8 @@ def salting(
     Returns
     -------
     Salting
-        From no salt to twice the recipe's, or beyond what the water holds if that is more.
+        From no salt to twice the recipe's, or beyond what the water holds if that is more; to thrice of what no table
+        limits. The recipe's own amount is in the row.
 
     Raises
     ------
@@ -184,7 +204,9 @@ def salting(
     done = kneading(recipe, shop, calibration)
     given = draws(recipe, shop, calibration)[0].taken(spread_over(done.chain.resistivity, count))
     amount = recipe.mass_of(chosen)
-    row = np.linspace(0.0, _most(recipe, shop, chosen, amount), amounts)
+    solids = _solids(shop, chosen)
+    row = _row(_most(recipe, shop, chosen, amount, solids), amount, amounts)
+    amounts = len(row)
     chain, masses = _followed(recipe, given, shop, chosen, row)
     paid = drawn_prices(prices)
     each = None if paid is None else {key: np.tile(draw[:count], amounts) for key, draw in paid.items()}
@@ -202,20 +224,42 @@ def salting(
         best=believed(row[turn], unit="kg", provenance=done.provenance),
         best_resistivity=done.value(resistivity.min(axis=0), "Ω·m"),
         enough=(float(good[0]), float(good[-1])),
-        solid_from=_solid_from(chain, row, done), money=money if cost is not None else "",
+        solid_from=_solid_from(_solid_share(chain, solids), row, done), money=money if cost is not None else "",
+        limited=bool(solids),
     )  # fmt: skip
 
 
 def _grams(mass: float) -> str:
-    return f"{1e3 * mass:.0f}"
+    grams = 1e3 * mass
+    return f"{grams:.0f}" if grams >= 9.95 else f"{grams:.1f}".removesuffix(".0")
 
 
-def _most(recipe: Recipe, shop: Pantry, salt: str, amount: float) -> float:
+def _solids(shop: Pantry, key: str) -> list[int]:
+    """Rows of the compounds that an ingredient mainly is, of which water holds only so much."""
+    made_of = shop[key].composition
+    return [row for row, each in enumerate(compounds()) if made_of.get(each.key, 0) > _PART and is_limited(each.key)]
+
+
+def _solid_share(chain: Chain, rows: list[int]) -> Array:
+    """Share of the dough that is undissolved of some compounds. [1]"""
+    solid = (chain.components[rows] - chain.dissolved[rows]).sum(axis=0)
+    return np.asarray(solid / np.maximum(chain.mass, 1e-12))
+
+
+def _row(most: float, amount: float, count: int) -> Array:
+    """Even amounts from none to the most, and the recipe's own among them. [kg]"""
+    even = np.linspace(0.0, most, count)
+    return np.sort(np.append(even[np.abs(even - amount) > _SAME], amount))
+
+
+def _most(recipe: Recipe, shop: Pantry, salt: str, amount: float, solids: list[int]) -> float:
     """Where the row ends: twice the recipe's, or a fifth beyond what the water holds, at a round figure. [kg]"""
+    if not solids:
+        return significant(3 * amount, 2)
     middle = draws(recipe, shop)[0].first(33)
     flood = np.array([amount, 2 * amount + _mass(recipe)])
     chain, _ = _followed(recipe, middle, shop, salt, flood)
-    solid = (solid_salt(chain) * chain.mass).reshape(2, -1)[1]
+    solid = (_solid_share(chain, solids) * chain.mass).reshape(2, -1)[1]
     held = float(np.median(flood[1] - solid))
     return significant(max(2 * amount, min(1.2 * held, 0.6 * _mass(recipe))), 2)
 
@@ -239,17 +283,17 @@ def _band(found: Array, amounts: int) -> Array:
     return np.quantile(found.reshape(amounts, -1), [0.025, 0.5, 0.975], axis=1)
 
 
-def _solid_from(chain: Chain, row: Array, done: Kneading) -> Value | None:
+def _solid_from(share: Array, row: Array, done: Kneading) -> Value | None:
     """Give the amount from which salt stays solid, draw by draw, between two amounts of the row. [kg]"""
-    solid = solid_salt(chain).reshape(len(row), -1)
+    solid = share.reshape(len(row), -1)
     if np.mean(solid[-1] > _TRACE) < 0.975:
         return None
     k = np.clip((solid > _TRACE).argmax(axis=0), 1, None)
-    draw = np.arange(solid.shape[1])
-    here, before = solid[k, draw], solid[k - 1, draw]
-    slope = np.diff(solid, axis=0)[np.minimum(k, len(row) - 2), draw]  # past the kink
-    step = np.where(slope > 0, (here - before) / np.maximum(slope, 1e-12), 1.0)
-    found = row[k] - np.clip(step, 0.0, 1.0) * (row[1] - row[0])
+    draw, steps = np.arange(solid.shape[1]), np.diff(row)
+    risen = solid[k, draw] - solid[k - 1, draw]
+    slope = (np.diff(solid, axis=0) / steps[:, None])[np.minimum(k, len(row) - 2), draw]  # past the kink
+    back = np.where(slope > 0, risen / np.maximum(slope, 1e-12), steps[k - 1])
+    found = row[k] - np.clip(back, 0.0, steps[k - 1])
     return believed(np.where(solid[-1] > _TRACE, found, row[-1]), unit="kg", provenance=done.provenance)
 
 

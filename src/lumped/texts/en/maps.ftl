@@ -32,6 +32,8 @@ salt-strip-resistivity = Resistivity, { $unit } (lower carries more current)
 salt-strip-water-activity = Keeping: what grows, by water activity
 salt-strip-sodium = Sodium, { $unit } in a lump of 60 g
 salt-strip-cost = Cost, in { $unit }
+salt-amount = { $grams }{"\u00A0"}g
+salt-own-amount = recipe:{"\u00A0"}{ $grams }{"\u00A0"}g
 salt-recipe = this recipe: { $resistivity }
 salt-solid-here = some stays solid
 salt-best-here = conducts best
@@ -60,7 +62,6 @@ map-feasible = nothing stands against { $share } % of the map
 map-middle = The map is drawn at the middle of all that nobody measured; “lumped dough” gives the recipe's interval. Water to flour is common practice, not a law.
 map-prices = Prices, in { $money }, are from memory, for small packs; look at the shelf.
 heading-against = What stands against a mix
-column-salt = salt
 column-share = of the dough
 
 salt-keeping = The limits for bacteria, yeasts and moulds are rounded and were found in food. They promise nothing: throw away what smells, or shows spots.
