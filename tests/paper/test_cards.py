@@ -139,6 +139,16 @@ def test_decimal_comma_local_day_and_local_names():
     assert japanese["rows"][0][2].startswith("カップ")
 
 
+def test_a_card_in_another_language_has_the_cups_of_its_readers():
+    """A Japanese cup holds 200 mL: “1 cup” of an American recipe, written カップ 1, would be a trap."""
+    found = {each: card(SALT, on=DAY, language=each).shown["columns"][-1] for each in ("en", "fr", "es", "ja")}
+    asked = {each: card(SALT, on=DAY, language=each, measures="us").shown["columns"][-1] for each in ("fr", "ja")}
+    assert "US" in found["en"]
+    assert "200" in found["ja"] or "日本" in found["ja"]
+    assert all("250" in found[each] for each in ("fr", "es"))
+    assert all(asked[each] != found[each] for each in asked)
+
+
 def test_the_measures_are_those_of_the_country():
     columns = {each: card(SALT, on=DAY, measures=each).shown["columns"] for each in ("japan", "us-label", "scale")}
     assert "200 mL" in columns["japan"][2]
@@ -170,7 +180,7 @@ def test_a_recipe_too_long_for_a_code_loses_its_story_then_its_steps_then_the_co
                         + SALT.read_text("utf-8").split('"""\n')[-1], "utf-8")  # fmt: skip
         return card(path, on=DAY).shown["code_words"]
 
-    assert "word for word" in worded(10, 0)
+    assert "The same recipe" in worded(10, 0)
     assert "without its story" in worded(400, 1)
     assert "without story and steps" in worded(400, 8)
 

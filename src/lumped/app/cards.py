@@ -16,6 +16,10 @@ if TYPE_CHECKING:
 __all__ = ["Card", "card", "card_of", "known_language", "write_card"]
 
 CODE_SIZE = 44.0  # mm
+_KITCHENS_OF = {
+    # language: region whose cups its readers have; a Japanese cup holds 200 mL, so that another's would be a trap
+    "ja": "japan", "fr": "europe", "es": "europe",
+}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,7 +67,8 @@ def card(
     language : {"en", "fr", "es", "ja"}
         Language of the card; the recipe's own title and steps stay as they are.
     measures : str, optional
-        Whose cups and spoons: a system of measures, a region, or "scale"; the recipe's own if left out.
+        Whose cups and spoons: a system of measures, a region, or "scale"; if left out those of the language's
+        kitchens, on an English card the recipe's own.
     batches : sequence of Path
         Batch files that the prediction learns from; the card names the last one.
     labels : sequence of Path
@@ -113,7 +118,7 @@ def card_of(
     recipe, shop = facts.recipe, facts.shop
     batches = batches_for(recipe, parties, shop) if parties else None
     weighed = recipe if batches is None else batches.recipe
-    system = _system(measures, recipe)
+    system = _system(measures or _KITCHENS_OF.get(language), recipe)
     lacks, code = _code(dough.document)
     in_kitchen(weighed, system, shop)  # refuses measures that there are not, in the words of all errors
     with speaking(language):

@@ -130,7 +130,7 @@ card-careful-migration = It holds a metal that toy law limits. This card is no c
 card-careful-packet = Read and heed the packet of { $ingredients }.
 card-careful-rules = Local rules and qualified people come first.
 
-card-qr = This recipe, word for word, as a file for Lumped.
+card-qr = The same recipe as a file for Lumped.
 card-qr-no-story = This recipe as a file for Lumped, without its story.
 card-qr-no-steps = This recipe as a file for Lumped, without story and steps.
 card-qr-none = The recipe is too long for a code that a telephone can read: keep its file.
@@ -192,7 +192,7 @@ cli-card = a recipe card to cook from: amounts, steps, what the dough will do, w
 cli-card-people = for whom the amounts are, such as “28 of 9 in pairs”; may be said again; as the recipe says if left out
 cli-card-picture = write the card’s first page as a picture (.png)
 cli-card-language = language of the card: en, fr, es or ja
-cli-card-measures = whose cups and spoons: us, us-label, metric, australian, imperial, japanese, a region, or scale
+cli-card-measures = whose cups and spoons: us, us-label, metric, australian, imperial, japanese, a region, or scale; if left out those of the language, in English the recipe’s own
 cli-card-on = the day that stands on it, as 2026-05-08; today if left out
 cli-card-pdf = write the card as PDF
 card-no-dough = “{ $title }” gets no card and no labels. { $why }

@@ -137,7 +137,7 @@ card-careful-flour-cooked = La harina cruda puede llevar gérmenes. Cuece hasta 
 card-careful-hot = Fogón caliente, masa caliente: cocina una persona adulta, y la reparte cuando el centro esté frío.
 card-careful-acid-eyes = Los ácidos pican en los ojos: vierte una persona adulta. Enjuaga un cuarto de hora y pregunta a un médico.
 card-careful-salt-skin = La sal escuece: no en cortes, piel dañada ni eczema, no cerca de los ojos.
-card-careful-dust = Vierte la harina desde abajo y despacio: su polvo molesta a quien tiene asma, y arde cerca de una llama.
+card-careful-dust = Vierte la harina desde poca altura y despacio: su polvo molesta a quien tiene asma, y arde cerca de una llama.
 card-careful-slippery = El aceite y la glicerina hacen resbalar: límpialos enseguida del suelo.
 card-careful-spirit = El alcohol arde: sin llamas cerca, y nunca en una olla caliente.
 card-careful-small-parts = No para menores de tres años: lámparas, pilas y bolitas pueden asfixiar.
@@ -155,7 +155,7 @@ card-careful-migration = Contiene un metal que la ley limita en los juguetes. Es
 card-careful-packet = Lee y sigue el envase de: { $ingredients }.
 card-careful-rules = Primero van las normas locales y las personas cualificadas.
 
-card-qr = Esta receta, palabra por palabra, como archivo para Lumped.
+card-qr = La misma receta como archivo para Lumped.
 card-qr-no-story = Esta receta como archivo para Lumped, sin su historia.
 card-qr-no-steps = Esta receta como archivo para Lumped, sin historia ni pasos.
 card-qr-none = La receta es demasiado larga para un código que lea un teléfono: guarda su archivo.

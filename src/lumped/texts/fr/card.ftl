@@ -143,7 +143,7 @@ card-careful-migration = Elle contient un métal que la loi limite dans les joue
 card-careful-packet = Lisez et suivez l’emballage de : { $ingredients }.
 card-careful-rules = Les règles locales et les personnes qualifiées passent d’abord.
 
-card-qr = Cette recette, mot pour mot, comme fichier pour Lumped.
+card-qr = La même recette comme fichier pour Lumped.
 card-qr-no-story = Cette recette comme fichier pour Lumped, sans son histoire.
 card-qr-no-steps = Cette recette comme fichier pour Lumped, sans histoire ni étapes.
 card-qr-none = La recette est trop longue pour un code qu’un téléphone puisse lire : gardez son fichier.

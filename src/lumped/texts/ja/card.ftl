@@ -131,7 +131,7 @@ card-careful-migration = おもちゃの法律が量を限る金属が入って�
 card-careful-packet = 袋の注意を読んで守ってください：{ $ingredients }。
 card-careful-rules = その土地の決まりと、資格のある人の言うことが先です。
 
-card-qr = このレシピの全文（Lumped のファイル）。
+card-qr = 同じレシピ（Lumped のファイル）。
 card-qr-no-story = このレシピ（Lumped のファイル）。物語は入っていません。
 card-qr-no-steps = このレシピ（Lumped のファイル）。物語と作り方は入っていません。
 card-qr-none = レシピが長すぎて、電話で読める大きさのコードになりません。ファイルを保存してください。
