@@ -35,6 +35,18 @@ def test_a_list_holds_what_was_asked_for_and_nothing_else(capsys):
     assert all(each["offer"]["sold"] and each["offer"]["currency"] == "JPY" for each in found)
 
 
+@pytest.mark.parametrize("columns", ["80", "100"])
+def test_headings_and_words_of_a_list_stay_whole(capsys, monkeypatch, columns):
+    monkeypatch.setenv("COLUMNS", columns)
+    assert main(["pantry", "--region", "japan"]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    assert max(map(len, lines)) <= int(columns)
+    (heading,) = (line for line in lines if "allergens" in line)
+    assert {"ingredient", "does", "price", "sold"} <= set(heading.split())
+    assert "supermarket" in " ".join(lines)
+    assert "containing" in " ".join(lines)
+
+
 def test_a_diet_takes_out_what_does_not_suit_it(capsys):
     keys = {each["key"] for each in as_json(capsys, "pantry", "--diet", "no corn", "--diet", "vegan")["ingredients"]}
     assert keys

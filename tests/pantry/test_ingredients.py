@@ -207,6 +207,15 @@ def test_a_word_with_a_slip_in_it_is_answered_with_what_was_meant(word, meant):
 
 
 @pytest.mark.parametrize(
+    ("word", "meant"),
+    [("lime", ["lime-juice"]), ("lemon", ["lemon-juice", "bottled-lemon-juice", "citric-acid"]),
+     ("ミョウバン", ["alum", "burnt-alum"]), ("tartar", ["cream-of-tartar"])],
+)  # fmt: skip  # citric acid is also called lemon salt
+def test_a_word_of_a_name_comes_before_words_that_only_look_like_it(word, meant):
+    assert PANTRY.near(word) == meant
+
+
+@pytest.mark.parametrize(
     "word",
     ["moonlight", "xyz", "stardust", "gravel", "cement", "glitter", "chair", "paint", "concrete", "paper", "glue",
      "school", "monday", "plastic", "clay", "sand", "sawdust", "wool", "ink", "bacon", "cheese", "tomato", "banana",

@@ -4,13 +4,14 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
+from lumped.cli.show import console, print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.app.pantry import Shown
 
 __all__ = ["add_to"]
+_ROOM_FOR_KEYS = 100  # columns
 
 
 def add_to(verbs: Any) -> None:
@@ -45,7 +46,11 @@ def run(said: argparse.Namespace) -> int:
             return 0
         print_title(say("larder-title", count=len(found.ingredients)))
         columns = ("ingredient", "roles", "allergens", "traces", *(("price", "sold") if said.region else ()))
-        print_table([say("column-key"), *(say(f"larder-column-{each}") for each in columns)], found.rows, whole=(0,))
+        headings = [say("column-key"), *(say(f"larder-column-{each}") for each in columns)]
+        if said.region and console().width < _ROOM_FOR_KEYS:  # its name names it as well
+            print_table(headings[1:], [row[1:] for row in found.rows])
+        else:
+            print_table(headings, found.rows, whole=(0,))
         return 0
     shown = looked_up(said.name, region=said.region, labels=said.label)
     if said.json:

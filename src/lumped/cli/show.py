@@ -21,6 +21,7 @@ __all__ = [
 
 _WIDEST = 110
 _BULLET = 4  # columns before a note
+_GAP, _INDENT = 2, 2  # columns between the columns of a table, and before it
 _ROOM = 72  # columns; on a narrower terminal all of a table's columns give way alike
 _STEERING = {"Cc", "Cf", "Cs", "Zl", "Zp"}  # controls, invisible marks and turns of direction, half letters, line ends
 _JOINERS = "\u200c\u200d"  # some scripts and pictures need them
@@ -97,17 +98,50 @@ def print_table(
     numbers: Sequence[int] = (),
     whole: Sequence[int] = (),
 ) -> None:
-    """Print a table without lines, columns of numbers to the right, those of `whole` unbroken where there is room."""
+    """Print a table without lines, columns of numbers to the right, those of `whole` unbroken where there is room.
+
+    Where it is too wide, columns give way, the widest first; words stay whole as long as there is room, those of
+    headings the longest.
+    """
     out = console()
     unbroken = set(whole) if out.width >= _ROOM else set()
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold", show_header=any(headings))
+    cells = [list(map(plain, row)) for row in rows]
+    columns = [[plain(heading), *(row[k] for row in cells)] for k, heading in enumerate(headings)]
+    table = Table(box=None, pad_edge=False, padding=(0, _GAP, 0, 0), header_style="bold", show_header=any(headings))
+    widths = _widths(columns, out.width - _INDENT - _GAP * (len(columns) - 1), unbroken)
     for k, heading in enumerate(headings):
         table.add_column(
-            plain(heading), justify="right" if k in numbers else "left", overflow="fold", no_wrap=k in unbroken
-        )
-    for row in rows:
-        table.add_row(*map(plain, row))
+            plain(heading), justify="right" if k in numbers else "left", overflow="fold", no_wrap=k in unbroken,
+            width=widths[k] if widths else None,
+        )  # fmt: skip
+    for row in cells:
+        table.add_row(*row)
     out.print(Padding(table, (0, 0, 1, 2)))
+
+
+def _widths(columns: Sequence[Sequence[Text]], room: int, unbroken: set[int]) -> list[int]:
+    """Widths of columns that are too wide together; none where they are not, or not even their headings have room."""
+    widths = [max(cell.cell_len for cell in column) for column in columns]
+    if sum(widths) <= room:
+        return []
+    headings = [_longest_word(column[:1]) for column in columns]
+    words = [_longest_word(column) for column in columns]
+    least = words if sum(_kept(words, widths, unbroken)) <= room else headings
+    least = _kept(least, widths, unbroken)
+    if sum(least) > room:
+        return []
+    while sum(widths) > room:
+        widest = max((k for k in range(len(widths)) if widths[k] > least[k]), key=lambda k: widths[k])
+        widths[widest] -= 1
+    return widths
+
+
+def _kept(least: Sequence[int], widths: Sequence[int], unbroken: set[int]) -> list[int]:
+    return [width if k in unbroken else each for k, (each, width) in enumerate(zip(least, widths, strict=True))]
+
+
+def _longest_word(cells: Sequence[Text]) -> int:
+    return max(Text(word).cell_len for cell in cells for word in cell.plain.split() or [""])
 
 
 def print_notes(heading: str, notes: Sequence[str], *, numbered: bool = False) -> None:

@@ -1,7 +1,7 @@
 """What a label does not print: water by what is left, acids and ions of the ash by an ingredient of the same sort."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lumped.chemistry.compounds import compound, compounds, molar_mass_of
 from lumped.errors import InputError
@@ -108,6 +108,8 @@ def composed_of(label: Label, shares: Mapping[str, float], like: Ingredient | No
     total = sum(found.values()) + water
     composition = {"water": water / total, **{key: share / total for key, share in found.items() if share > 0}}
     ordered = {each.key: composition[each.key] for each in compounds() if composition.get(each.key, 0.0) > 0}
+    if alike and like:
+        taken = _within_the_whole(taken, ordered.get("water", 0.0), _ends_alike(ordered.get("water", 0.0), like))
     said += _sentences(label, shares, like, taken, ordered)
     return Composed(
         composition=ordered, taken=taken, minerals=_minerals(shares, found, like, taken, said),
@@ -183,6 +185,18 @@ def _scaled_beside(taken: Mapping[str, Taken], found: Mapping[str, float], like:
     whole = grows + like.moisture.mean
     factor = room / whole if whole > 0 else 1.0
     return {name: each.scaled(factor) for name, each in taken.items()}
+
+
+def _within_the_whole(taken: Mapping[str, Taken], water: float, ends: tuple[float, float]) -> dict[str, Taken]:
+    """What was taken in ranges that leave room for the least water and the least of the rest, and fill it up."""
+    ranges = {name: each for name, each in taken.items() if each.grows and each.dry}
+    fewer, more = sum(each.share - each.low for each in ranges.values()), _more(ranges)
+    found = dict(taken)
+    for name, each in ranges.items():
+        room = water - ends[0] + fewer - (each.share - each.low)
+        want = ends[1] - water + more - (each.high - each.share)
+        found[name] = replace(each, low=max(each.low, each.share - want), high=min(each.high, each.share + room))
+    return found
 
 
 def _add_carbohydrate(

@@ -119,22 +119,41 @@ class Pantry(Mapping[str, Ingredient]):
         raise RecipeError("recipe-no-ingredient", where=where or word, word=word, near=near)
 
     def near(self, word: str) -> list[str]:
-        """Give the keys of up to three ingredients whose names a word may mean, if there are slips in it.
+        """Give the keys of up to three ingredients whose names a word may mean: a part of them, or with slips in it.
 
         Examples
         --------
         >>> pantry().near("tabel salt")[0]
         'table-salt'
+        >>> pantry().near("lime")
+        ['lime-juice']
         >>> pantry().near("moonlight")
         []
         """
         asked = plain_word(word)
+        if parts := self._with_part(asked):
+            return parts[:3]
         found: list[tuple[int, float, str]] = []
         for name, key in self._plain.items():
             count = slips_in_name(asked.split(), name.split(), fewer=0 if name in self._english else 2)
             if count is not None:
                 found.append((count, -SequenceMatcher(None, asked, name).ratio(), key))
         return list(dict.fromkeys(key for *_, key in sorted(found)))[:3]
+
+    def _with_part(self, asked: str) -> list[str]:
+        """Keys of ingredients in whose names all words stand whole: the usual name first, then others, then abroad.
+
+        Where words are written without spaces between them, a part of a name is a word of it.
+        """
+        words = set(asked.split())
+        if not words:
+            return []
+        found: dict[str, int] = {}
+        for name, key in self._plain.items():
+            if words <= set(name.split()) or (not asked.isascii() and asked in name):
+                own = {plain_word(key), plain_word(self[key].name)} if name in self._english else set()
+                found[key] = min(found.get(key, 3), 0 if name in own else 1 if name in self._english else 2)
+        return sorted(found, key=lambda key: found[key])
 
     @cached_property
     def _english(self) -> frozenset[str]:
