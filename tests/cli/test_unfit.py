@@ -80,3 +80,29 @@ def test_of_several_doughs_the_one_is_named(capsys, tmp_path):
 
 def test_an_invented_recipe_is_marked_in_the_title(capsys):
     assert first_line(capsys, "dough", str(RECIPES / "ropewalk-salt.toml")).startswith("Ropewalk salt dough (invented)")
+
+
+@pytest.mark.parametrize("verb", ["card", "tags"])
+@pytest.mark.parametrize(("name", "was", "dough"), [
+    ("ropewalk-salt.toml", "conducting", "insulating"), ("ropewalk-sugar.toml", "insulating", "conducting"),
+])  # fmt: skip
+def test_a_swapped_file_gets_no_paper_with_a_false_mark(capsys, tmp_path, verb, name, was, dough):
+    paper = tmp_path / "paper.pdf"
+    assert main([verb, swapped(tmp_path, name, was, dough), "--pdf", str(paper)]) == 1
+    assert "would bear a false mark" in " ".join(capsys.readouterr().err.split())
+    assert not paper.exists()
+
+
+@pytest.mark.parametrize("verb", ["card", "tags"])
+def test_where_nobody_can_tell_the_verb_says_that_there_is_no_mark(capsys, tmp_path, verb):
+    weak = written(tmp_path, "conducting", {"flour": 150, "tap-water": 200, "salt": 0.8})
+    assert "Odd: Meant to carry current; whether it does can’t be told" in first_line(capsys, verb, weak)
+
+
+def test_labels_of_a_batch_that_was_weighed_otherwise_are_refused(capsys, tmp_path):
+    recipe = written(tmp_path, "conducting", {"flour": 150, "tap-water": 200, "salt": 60})
+    (tmp_path / "batch.toml").write_text(
+        'kind = "batch"\nschema = 1\ntitle = "Monday"\nrecipe = "odd.toml"\n'
+        'weighed = [{ingredient = "salt", amount_g = 0.1}]\n', "utf-8")  # fmt: skip
+    assert main(["tags", recipe, "--batch", str(tmp_path / "batch.toml")]) == 1
+    assert "is to carry current, but blocks it" in " ".join(capsys.readouterr().err.split())

@@ -278,3 +278,45 @@ def test_an_unknown_paper_is_refused(tmp_path):
     with pytest.raises(InputError, match=r"no sheet “a5”"):
         write_card(made, pdf=tmp_path / "card.pdf", paper="a5")
     assert replace(made, code="").as_dict()["code"] is None
+
+
+def test_a_long_title_is_shortened_in_a_labels_code_and_hash_kind_and_day_stay(many, tmp_path):
+    made = tags(many, made_on=DAY, bags=1, trays=1)
+    pdf = tmp_path / "tags.pdf"
+    write_tags(made, pdf)
+    found = [tomllib.loads(each) for each in codes_on(pdf)]
+    assert found
+    assert found[0]["title"].endswith("…")
+    assert LONG_TITLE.startswith(found[0]["title"][:-1])
+    assert len(found[0]["title"]) > 25
+    assert (found[0]["dough"], found[0]["made_on"]) == ("conducting", DAY)
+    assert found[0]["recipe"] in made.shown["hash"]
+    assert made.title == LONG_TITLE  # on paper it stands in full
+
+
+def weakly_salted(folder):
+    """A dough of which nobody can tell whether it carries."""
+    text = (
+        'kind = "recipe"\nschema = 1\ntitle = "Weak"\ndough = "conducting"\n'
+        'ingredients = [{ingredient = "flour", amount_g = 150}, {ingredient = "tap-water", amount_g = 200},'
+        '{ingredient = "salt", amount_g = 0.8}]\n'
+    )
+    (folder / "weak.toml").write_text(text, "utf-8")
+    return folder / "weak.toml"
+
+
+@pytest.mark.parametrize(("language", "said"), [
+    ("en", "Meant to carry current"), ("fr", "Censée conduire le courant"), ("es", "Pensada para conducir la corriente"),
+    ("ja", "電気を通すはず"),
+])  # fmt: skip
+def test_where_nobody_can_tell_card_and_labels_bear_no_mark_but_a_sentence(tmp_path, language, said):
+    weak = weakly_salted(tmp_path)
+    pages = tmp_path / "card.pdf", tmp_path / "tags.pdf"
+    paper, labels = card(weak, on=DAY, language=language), tags(weak, language=language, bags=1, trays=1)
+    write_card(paper, pdf=pages[0])
+    write_tags(labels, pages[1])
+    for made, page in zip((paper, labels), pages, strict=True):
+        assert made.as_dict()["mark"] is None
+        assert re.sub(r"\s", "", said) in re.sub(r"\s", "", text_of(page))
+        assert outside(page) == []
+    assert {each.shown["what"] for each in (paper, labels)} == {paper.shown["what"]}

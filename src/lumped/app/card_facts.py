@@ -16,9 +16,7 @@ if TYPE_CHECKING:
     from lumped.pantry import Pantry
     from lumped.quantities import Value
 
-__all__ = ["Facts", "gathered", "refuse_false_mark"]
-
-_OPPOSITE = {"conducting": "blocks", "insulating": "carries"}
+__all__ = ["Facts", "gathered", "true_mark"]
 
 States = tuple[str, str, str]
 _THICK, _TOUCH = 3e-3, 4e-4  # the wall of a card: m, m²
@@ -33,6 +31,8 @@ class Facts:
     ----------
     recipe, dough, care, trial : Recipe, Dough, Care, Trial
         What goes in, what comes out, what to mind, the one-minute trial.
+    mark : {"carries", "blocks", ""}
+        What its mark says.
     shop : Pantry
         What the ingredients are.
     measured : int
@@ -55,6 +55,7 @@ class Facts:
 
     recipe: "Recipe"
     dough: "Dough"
+    mark: str
     care: "Care"
     trial: "Trial"
     shop: "Pantry"
@@ -91,13 +92,14 @@ def gathered(dough: "Named", *, on: date) -> Facts:
     from lumped.dough.safety import doses, salt_share
 
     recipe, shop, made = dough.recipe, dough.shop, dough_of(dough)
-    refuse_false_mark(made)
+    mark = true_mark(made)
     masses, mass = recipe.masses, float(knead_middle(recipe, shop).mass[0])
     carries = recipe.kind == "conducting"
     wall, enough, lasts = (None, "", None) if carries else _wall(dough)
     table = tended([recipe], [""], shop, names=[recipe.title], needs=(), on=on, age=_AGE, dog=None)
     return Facts(
-        recipe=recipe, dough=made, care=table.doughs[0], shop=shop, on=on, trial=tried(dough.kneading(), shop),
+        recipe=recipe, dough=made, mark=mark, care=table.doughs[0], shop=shop, on=on,
+        trial=tried(dough.kneading(), shop),
         measured=len(dough.calibration.batches) if dough.calibration else 0, batch=dough.batch,
         rolls=_rolls(made) if carries else (), wall=wall, enough=enough, lasts=lasts,
         salt=float(salt_share(masses, mass, shop)),
@@ -118,15 +120,18 @@ def _wall(dough: "Named") -> "tuple[States, str, Value | None]":
     return found.states, found.enough, None if found.lasting is None else found.lasting.lasts
 
 
-def refuse_false_mark(made: "Dough") -> None:
-    """See that a dough is one, and does what its recipe says that it is for: a card or label bears that as its mark.
+def true_mark(made: "Dough") -> str:
+    """Tell what the mark of a dough on a card or label says: "carries" or "blocks" as computed, "" if none can tell.
 
     Raises
     ------
     RecipeError
-        If it is none, or surely does the opposite.
+        If it is none, or surely does the opposite of what it is for.
     """
+    from lumped.dough.unfit import OPPOSITE
+
     if made.feel is not None and not made.feel.is_dough:
         raise RecipeError("card-no-dough", title=made.name, why=made.feel.words)
-    if made.answer == _OPPOSITE[made.kind]:
+    if made.answer == OPPOSITE[made.kind]:
         raise RecipeError(f"card-{made.kind}-{made.answer}", title=made.name, resistivity=made.resistivity.text())
+    return "" if made.answer == "open" else made.answer

@@ -34,14 +34,16 @@ _LONG = 72.0  # h; nobody plans a wall for longer
 _OWN_BOX = ("allergens", "no-allergens", "may-contain")
 
 
-def face(recipe: "Recipe", shop: "Pantry") -> dict[str, Any]:
-    """Say which dough it is, and how it looks."""
+def face(recipe: "Recipe", mark: str, shop: "Pantry") -> dict[str, Any]:
+    """Say which dough it is, and how it looks; a mark of "" is none, for nobody can tell."""
     what = "carries" if recipe.kind == "conducting" else "blocks"
+    told = what if mark else f"open-{what}"
     colours = [ingredient_name(key, shop) for key in recipe.ingredients if "colour" in shop[key].roles]
     looks = say("card-looks-coloured", ingredients=listed(colours)) if colours else say(f"card-looks-{what}")
     return {
-        "what": say(f"card-{what}"), "mark_words": say(f"card-mark-{what}"), "not_food": say("card-not-food"),
-        "looks": [looks, say("card-looks-alike")], "invented": say("card-invented") if recipe.invented else "",
+        "what": say(f"card-{told}"), "mark_words": say(f"card-mark-{mark or 'none'}"), "not_food": say("card-not-food"),
+        "looks": [looks, say("card-looks-alike" if mark else "card-looks-alike-open")],
+        "invented": say("card-invented") if recipe.invented else "",
     }  # fmt: skip
 
 

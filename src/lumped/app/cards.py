@@ -30,8 +30,8 @@ class Card:
     ----------
     title, language : str
         Of the recipe; of the card.
-    conducts : bool
-        Which mark it bears.
+    mark : {"carries", "blocks", ""}
+        Which mark it bears, "" for none.
     code : str
         The text of its square code, "" if it is too long for one.
     shown : dict
@@ -40,7 +40,7 @@ class Card:
 
     title: str
     language: str
-    conducts: bool
+    mark: str
     code: str
     shown: dict[str, Any] = field(repr=False)
 
@@ -48,7 +48,7 @@ class Card:
         """Give it as JSON shows it."""
         return {
             "kind": "card", "schema": 1, "title": self.title, "language": self.language,
-            "mark": "carries" if self.conducts else "blocks", "code": self.code or None, **self.shown,
+            "mark": self.mark or None, "code": self.code or None, **self.shown,
         }  # fmt: skip
 
 
@@ -127,13 +127,13 @@ def card_of(
         shown = {
             "headings": {key: say(f"card-heading-{key}") for key in _HEADINGS},
             "for_people": "" if batches is None else for_people(sum(each.count for each in parties), batches),
-            **face(recipe, shop), **amounts_shown(lines, shifts.get("resistivity", 0.0), system, shop),
+            **face(recipe, facts.mark, shop), **amounts_shown(lines, shifts.get("resistivity", 0.0), system, shop),
             **steps_shown(recipe, shop), "does": list(does(facts)), "trial": list(facts.trial.card_words),
             **allergens_shown(facts.care.allergens), "careful": list(careful(facts)),
             "code_words": " ".join([say(f"card-qr{'-' if lacks else ''}{lacks}"), *as_written]),
             "code_alt": say("card-qr-alt"), "foot": list(foot(facts)),
         }  # fmt: skip
-    return Card(title=recipe.title, language=language, conducts=recipe.kind == "conducting", code=code, shown=shown)
+    return Card(title=recipe.title, language=language, mark=facts.mark, code=code, shown=shown)
 
 
 _HEADINGS = ("ingredients", "steps", "does", "trial", "careful", "allergens")
@@ -165,7 +165,7 @@ def _for_paper(made: Card) -> dict[str, Any]:
     from lumped.picture.dough_mark import mark_svg
 
     return {
-        "title": made.title, "language": made.language, "mark": mark_svg(made.conducts),
+        "title": made.title, "language": made.language, "mark": made.mark and mark_svg(made.mark == "carries"),
         "code": code_svg(made.code, size=CODE_SIZE) if made.code else "", "code_mm": CODE_SIZE, **made.shown,
     }  # fmt: skip
 

@@ -27,10 +27,10 @@ class Tags:
     ----------
     title, language : str
         Of the recipe; of the labels.
-    conducts : bool
-        Which mark they bear.
+    mark : {"carries", "blocks", ""}
+        Which mark they bear, "" for none.
     code : str
-        The text of their square code, "" if the title is too long for one.
+        The text of their square code; in it a long title is shortened.
     bags, trays : int
         How many of each.
     shown : dict
@@ -39,7 +39,7 @@ class Tags:
 
     title: str
     language: str
-    conducts: bool
+    mark: str
     code: str
     bags: int
     trays: int
@@ -49,8 +49,8 @@ class Tags:
         """Give them as JSON shows them."""
         return {
             "kind": "tags", "schema": 1, "title": self.title, "language": self.language,
-            "mark": "carries" if self.conducts else "blocks", "bags": self.bags, "trays": self.trays,
-            "code": self.code or None, **self.shown,
+            "mark": self.mark or None, "bags": self.bags, "trays": self.trays,
+            "code": self.code, **self.shown,
         }  # fmt: skip
 
 
@@ -92,24 +92,21 @@ def tags_of(
     dough: "Named", *, made_on: date | None = None, language: str = "en", bags: int = 8, trays: int = 1, tare: str = ""
 ) -> Tags:
     """Make the labels of a recipe that was read, of the batch that was named with it; the arguments of `tags`."""
-    from lumped.app.card_facts import refuse_false_mark
     from lumped.app.card_sentences import allergens_shown, face
     from lumped.app.card_words import day_text, unread
     from lumped.app.cards import known_language
-    from lumped.app.named import dough_of
     from lumped.dough.safety import allergens_of
 
     known_language(language)
     if not (0 <= bags <= _MOST and 0 <= trays <= _MOST and bags + trays > 0):
         raise InputError("tags-count", bags=str(bags), trays=str(trays), most=str(_MOST))
-    refuse_false_mark(dough_of(dough))
     recipe, shop, one, weight = dough.recipe, dough.shop, dough.batch, _tare(tare)
     day = made_on or (one.made_on if one else None)
-    inside = one.recipe if one else recipe
+    inside, mark = one.recipe if one else recipe, _mark(dough)
     found, known = allergens_of(inside.masses, shop), _recipe_hash(dough.document)
     code = _code(recipe.title, recipe.kind, day, known)
     with speaking(language):
-        said = face(recipe, shop)
+        said = face(recipe, mark, shop)
         shown = {
             "what": said["what"], "mark_words": said["mark_words"], "not_food": said["not_food"],
             "made": say("tags-made"), "made_on": day_text(day) if day else "", "tare_words": say("tags-tare"),
@@ -118,8 +115,19 @@ def tags_of(
             **allergens_shown(found),
             "foot": " ".join([say("tags-foot"), *([said["invented"]] if said["invented"] else []), *unread()]),
         }  # fmt: skip
-    return Tags(title=recipe.title, language=language, conducts=recipe.kind == "conducting", code=code, bags=bags,
-                trays=trays, shown=shown)  # fmt: skip
+    return Tags(title=recipe.title, language=language, mark=mark, code=code, bags=bags, trays=trays, shown=shown)
+
+
+def _mark(dough: "Named") -> str:
+    """What the mark says: of the recipe, and no other of the batch as it was weighed."""
+    from lumped.app.card_facts import true_mark
+    from lumped.app.named import dough_of
+    from lumped.dough import knead
+
+    marks = {true_mark(dough_of(dough))}
+    if dough.batch is not None:
+        marks.add(true_mark(knead(dough.batch.recipe, dough.shop, dough.calibration)))
+    return marks.pop() if len(marks) == 1 else ""
 
 
 def write_tags(made: Tags, path: Path, *, paper: str = "a4") -> None:
@@ -137,8 +145,8 @@ def write_tags(made: Tags, path: Path, *, paper: str = "a4") -> None:
 
     ready_to_write(path, (".pdf",))
     data = {
-        "title": made.title, "language": made.language, "mark": mark_svg(made.conducts), "bags": made.bags,
-        "trays": made.trays, "code": code_svg(made.code, size=_CODE_SIZE) if made.code else "", **made.shown,
+        "title": made.title, "language": made.language, "bags": made.bags, "trays": made.trays,
+        "mark": made.mark and mark_svg(made.mark == "carries"), "code": code_svg(made.code, size=_CODE_SIZE), **made.shown,
     }  # fmt: skip
     write_whole(path, tags_pdf(data, paper=paper))
 
@@ -170,12 +178,11 @@ def _recipe_hash(document: dict[str, Any]) -> str:
 
 
 def _code(title: str, kind: str, day: date | None, known: str) -> str:
-    """What a bag is, in a few lines; "" if its squares would be too small."""
+    """What a bag is, in a few lines; the title is shortened until its squares are large enough."""
     from lumped.app.recipe_code import compact
     from lumped.paper.codes import fits_in_code
 
-    document: dict[str, Any] = {"kind": "bag", "title": title, "dough": kind}
-    if day is not None:
-        document["made_on"] = day
-    text = compact({**document, "recipe": known})
-    return text if fits_in_code(text, size=_CODE_SIZE) else ""
+    made = {} if day is None else {"made_on": day}
+    shorter = (title, *(f"{title[:letters].rstrip()}…" for letters in range(len(title) - 1, -1, -1)))
+    texts = (compact({"kind": "bag", "title": each, "dough": kind, **made, "recipe": known}) for each in shorter)
+    return next(text for text in texts if fits_in_code(text, size=_CODE_SIZE))

@@ -2,12 +2,16 @@
 
 card-carries = Carries current
 card-blocks = Blocks current
+card-open-carries = Meant to carry current; whether it does can’t be told from its recipe. Try it first.
+card-open-blocks = Meant to block current; whether it does can’t be told from its recipe. Try it first.
+card-mark-none = It bears no mark: nobody can tell yet whether it carries or blocks.
 card-mark-carries = The mark of this dough: threads run through a round, hollow lump.
 card-mark-blocks = The mark of this dough: threads turn back before a square, dark lump.
 card-looks-carries = It looks pale and dull unless it is coloured; a white bloom of salt may come as it dries.
 card-looks-blocks = It looks pale and a little shiny unless it is coloured.
 card-looks-coloured = It is coloured with { $ingredients }.
 card-looks-alike = Doughs that carry and doughs that block can look just alike: trust the mark, not the eye.
+card-looks-alike-open = Doughs that carry and doughs that block can look just alike: try it, and do not trust the eye.
 card-invented = Invented: the recipe and its people are made up.
 card-heading-ingredients = What goes in
 card-heading-steps = What to do

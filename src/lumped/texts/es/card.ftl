@@ -2,12 +2,16 @@
 
 card-carries = Conduce la corriente
 card-blocks = Bloquea la corriente
+card-open-carries = Pensada para conducir la corriente; la receta no permite saber si lo hace. Pruébala antes.
+card-open-blocks = Pensada para bloquear la corriente; la receta no permite saber si lo hace. Pruébala antes.
+card-mark-none = No lleva marca: nadie sabe aún si conduce o si bloquea.
 card-mark-carries = La marca de esta masa: unos hilos atraviesan una bola redonda y clara.
 card-mark-blocks = La marca de esta masa: unos hilos dan la vuelta ante un bloque cuadrado y oscuro.
 card-looks-carries = Es pálida y mate si no lleva color; al secarse puede cubrirse de un velo blanco de sal.
 card-looks-blocks = Es pálida y algo brillante si no lleva color.
 card-looks-coloured = Está coloreada con: { $ingredients }.
 card-looks-alike = Una masa que conduce y una que bloquea pueden parecer iguales: fíate de la marca, no del ojo.
+card-looks-alike-open = Una masa que conduce y una que bloquea pueden parecer iguales: pruébala y no te fíes del ojo.
 card-invented = Inventado: la receta y sus personajes son imaginarios.
 card-heading-ingredients = Qué lleva
 card-heading-steps = Qué hay que hacer

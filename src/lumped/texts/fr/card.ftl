@@ -2,12 +2,16 @@
 
 card-carries = Conduit le courant
 card-blocks = Bloque le courant
+card-open-carries = Censée conduire le courant ; la recette ne permet pas de le savoir. Essayez-la d’abord.
+card-open-blocks = Censée bloquer le courant ; la recette ne permet pas de le savoir. Essayez-la d’abord.
+card-mark-none = Elle ne porte pas de marque : personne ne sait encore si elle conduit ou si elle bloque.
 card-mark-carries = La marque de cette pâte : des fils traversent une boule ronde et claire.
 card-mark-blocks = La marque de cette pâte : des fils font demi-tour devant un bloc carré et sombre.
 card-looks-carries = Elle est pâle et mate si elle n’est pas colorée ; en séchant, elle peut se couvrir d’un voile de sel blanc.
 card-looks-blocks = Elle est pâle et un peu brillante si elle n’est pas colorée.
 card-looks-coloured = Elle est colorée avec : { $ingredients }.
 card-looks-alike = Une pâte qui conduit et une pâte qui bloque peuvent se ressembler tout à fait : fiez-vous à la marque, pas à l’œil.
+card-looks-alike-open = Une pâte qui conduit et une pâte qui bloque peuvent se ressembler tout à fait : essayez-la, ne vous fiez pas à l’œil.
 card-invented = Inventé : la recette et ses personnages sont imaginaires.
 card-heading-ingredients = Ce qu’il faut
 card-heading-steps = Ce qu’il faut faire

@@ -2,12 +2,16 @@
 
 card-carries = 電気を通す
 card-blocks = 電気を通さない
+card-open-carries = 電気を通すはずの生地ですが、レシピだけではわかりません。先に試してください。
+card-open-blocks = 電気を通さないはずの生地ですが、レシピだけではわかりません。先に試してください。
+card-mark-none = しるしはありません：電気を通すかどうか、まだだれにもわかりません。
 card-mark-carries = この生地のしるし：糸が、丸くて白いかたまりを通りぬけます。
 card-mark-blocks = この生地のしるし：糸が、四角くて黒いかたまりの前で引き返します。
 card-looks-carries = 色をつけなければ、白っぽく、つやがありません。乾くと塩の白い粉がふくことがあります。
 card-looks-blocks = 色をつけなければ、白っぽく、少しつやがあります。
 card-looks-coloured = 色づけ：{ $ingredients }。
 card-looks-alike = 電気を通す生地と通さない生地は、見た目がまったく同じことがあります。目ではなく、しるしを信じてください。
+card-looks-alike-open = 電気を通す生地と通さない生地は、見た目がまったく同じことがあります。目を信じないで、試してください。
 card-invented = 架空：レシピも人物も作りごとです。
 card-heading-ingredients = 材料
 card-heading-steps = 作り方
