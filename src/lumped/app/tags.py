@@ -146,7 +146,8 @@ def write_tags(made: Tags, path: Path, *, paper: str = "a4") -> None:
     ready_to_write(path, (".pdf",))
     data = {
         "title": made.title, "language": made.language, "bags": made.bags, "trays": made.trays,
-        "mark": made.mark and mark_svg(made.mark == "carries"), "code": code_svg(made.code, size=_CODE_SIZE), **made.shown,
+        "mark": made.mark and mark_svg(made.mark == "carries"), "code": code_svg(made.code, size=_CODE_SIZE),
+        **made.shown,
     }  # fmt: skip
     write_whole(path, tags_pdf(data, paper=paper))
 
