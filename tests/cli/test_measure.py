@@ -45,6 +45,24 @@ def test_a_weight_comes_back_in_the_measures_of_a_country(capsys):
     assert len(as_json(capsys, "measure", "180 g", "plain-flour")["ways"]) == 7
 
 
+def test_a_weight_is_a_weight(capsys):
+    code, out, _ = said(capsys, "measure", "180 g", "plain-flour")
+    assert code == 0
+    assert out.startswith("180 g of plain wheat flour is a weight already. In measures it is:")
+    assert "Status of the weight" not in out
+    assert said(capsys, "measure", "8 oz", "plain-flour")[1].startswith("8 oz of plain wheat flour is 227 g. In")
+
+
+@pytest.mark.parametrize("way", ["sifted", "packed"])
+def test_grains_do_not_pack_and_it_says_so(capsys, way):
+    out = said(capsys, "measure", "1 cup", "table-salt", "--method", way)[1]
+    assert f"Grains of table salt neither pack nor fluff up: {way} it weighs what it does poured." in out
+    found, unsaid = (as_json(capsys, "measure", "1 cup", "table-salt", *more)["mass"]
+                     for more in (["--method", way], []))  # fmt: skip
+    assert (found["low"], found["high"]) == (unsaid["low"], unsaid["high"])
+    assert "Grains" not in said(capsys, "measure", "1 cup", "plain-flour", "--method", way)[1]
+
+
 def test_there_and_back_again(capsys):
     words = as_json(capsys, "measure", "250 g", "granulated-sugar", "--in", "metric")["ways"]["metric"]
     back = as_json(capsys, "measure", words["words"], "granulated-sugar", "--in", "metric")
@@ -88,6 +106,8 @@ def test_without_an_amount_all_measures_are_listed_with_their_source(capsys):
         (("1 cup", "plain-flour", "--in", "mars"), "There are no measures “mars”"),
         ((SALT,), "Whose measures? Add --in"),
         (("nowhere.toml",), "There is no file “nowhere.toml”"),
+        (("1 go",), 'of what? Name an ingredient, such as: lumped measure "1 go" plain-flour --in japanese'),
+        (("1 go", "rice-flour"), "--in japanese for a command"),
         (("half a cup",), "of what? Name an ingredient"),
         (("1 cup", "flor"), "Did you mean: plain-flour"),
         (("1 cup", "plain-flour", "--method", "thrown"), "is no way of filling"),

@@ -4,7 +4,7 @@ import pytest
 
 from lumped.errors import RecipeError
 from lumped.pantry import pantry
-from lumped.pantry.measures import FILLINGS, kitchen, kitchens, weight_of, weight_of_volume
+from lumped.pantry.measures import FILLINGS, kitchen, kitchens, packs, weight_of, weight_of_volume
 from lumped.quantities import Status, Value
 
 FLOUR, SALT, WATER = (pantry()[key] for key in ("plain-flour", "table-salt", "tap-water"))
@@ -41,6 +41,14 @@ def test_not_knowing_how_a_cup_was_filled_is_wider_than_knowing():
 def test_salt_does_not_pack():
     ways = [weight_of("cup", SALT, "us", way).mean for way in ("spooned", "scooped", "sifted", "packed", "levelled")]
     assert ways == pytest.approx([0.292] * 5)
+
+
+@pytest.mark.parametrize("way", ["sifted", "packed", "scooped", "spooned"])
+def test_a_way_that_grains_do_not_know_makes_them_no_surer(way):
+    unsaid, said = weight_of("cup", SALT, "us"), weight_of("cup", SALT, "us", way)
+    assert (said.low, said.mean, said.high) == (unsaid.low, unsaid.mean, unsaid.high)
+    assert not packs(SALT)
+    assert packs(FLOUR)
 
 
 @pytest.mark.parametrize("key", pantry())

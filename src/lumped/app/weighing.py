@@ -1,6 +1,6 @@
 """A measure weighed, a weight in cups and spoons, and what the measures of each country hold."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -13,6 +13,8 @@ if TYPE_CHECKING:
     from lumped.quantities import Value
 
 __all__ = ["Weighed", "find_kitchen", "grams", "kitchen_table", "measured_told", "weighed_amount"]
+_METRIC = ("g", "mg", "kg")
+_WEIGHTS = (*_METRIC, "oz", "lb")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,8 +29,10 @@ class Weighed:
         What it weighs. [kg]
     method, usual : str or None, str
         How the measure is filled, if that was said, and what is taken otherwise.
-    by_weight : bool
-        Whether the amount is a weight.
+    unit : str
+        "g", "cup", …
+    packs : bool
+        Whether it matters how a measure of it is filled.
     ways : mapping of str to Measured
         The same mass in the measures of each kitchen asked for; empty where nobody knows what a measure of it weighs.
     """
@@ -39,24 +43,42 @@ class Weighed:
     mass: "Value"
     method: str | None
     usual: str
-    by_weight: bool
+    unit: str
+    packs: bool
     ways: "Mapping[str, Measured]"
 
     @property
     def words(self) -> tuple[str, ...]:
         """What it weighs, how it is filled, and what that is worth."""
+        said = [self._weight_words] if self.unit in _WEIGHTS else list(self._measure_words)
+        if not self.ways:
+            said.append(say("measuring-nowhere"))
+        elif self.unit in _WEIGHTS:
+            said.append(say("measuring-in-measures"))
+        return tuple(said)
+
+    @property
+    def _weight_words(self) -> str:
+        """A weight is what it is; all that may be said of it is what it is in grams."""
+        from lumped.quantities import short_text
+
+        key = "measuring-a-weight" if self.unit in _METRIC else "measuring-in-grams"
+        return say(key, text=self.text, ingredient=self.name, mass=short_text(1e3 * self.mass.mean, 3))
+
+    @property
+    def _measure_words(self) -> Iterator[str]:
+        from lumped.pantry.measures import FLUFFED
         from lumped.reference import handbook
 
         status, sources = self.mass.provenance.status.value, handbook().citations(self.mass.provenance)
-        said = [say("measuring-weighs", text=self.text, ingredient=self.name, mass=grams(self.mass))]
-        if not self.by_weight:
+        yield say("measuring-weighs", text=self.text, ingredient=self.name, mass=grams(self.mass))
+        if self.method in FLUFFED and not self.packs:
+            yield say("measuring-grains", ingredient=self.name, method=self.method or "", usual=self.usual)
+        else:
             key = "measuring-method" if self.method or self.usual != "spooned" else "measuring-method-unsaid"
-            said.append(say(key, method=self.method or self.usual))
+            yield say(key, method=self.method or self.usual)
         key = "measuring-status-sources" if sources else "measuring-status"
-        said.append(say(key, status=status, **({"sources": "; ".join(sources)} if sources else {})))
-        if not self.ways:
-            said.append(say("measuring-nowhere"))
-        return tuple(said)
+        yield say(key, status=status, **({"sources": "; ".join(sources)} if sources else {}))
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
@@ -132,12 +154,12 @@ def weighed_amount(
     from lumped.errors import RecipeError
     from lumped.pantry.amounts import mass_of, read_amount
     from lumped.pantry.choosing import SCALE, as_measures
-    from lumped.pantry.measures import kitchens
+    from lumped.pantry.measures import kitchens, packs
 
     shop = shop_with(labels)
     found, system = shop.find(ingredient), find_kitchen(kitchen) if kitchen else None
     amount = read_amount(text.partition("+")[0].strip())
-    by_weight = amount.unit in ("g", "mg", "kg", "oz", "lb")
+    by_weight = amount.unit in _WEIGHTS
     mass = mass_of(text, found, system if system and system != SCALE else "us", None if by_weight else method)
     asked = (system,) if by_weight and system else (*kitchens(), SCALE)
     ways = {}
@@ -149,7 +171,7 @@ def weighed_amount(
                 raise
     return Weighed(
         text=text.strip(), ingredient=found.key, name=found.name, mass=mass, method=amount.method or method,
-        usual=found.usual_method, by_weight=by_weight, ways=ways,
+        usual=found.usual_method, unit=amount.unit, packs=packs(found), ways=ways,
     )  # fmt: skip
 
 

@@ -33,8 +33,21 @@ def run(said: argparse.Namespace) -> int:
     if said.ingredient is not None:
         return _print_amount(said)
     if _is_amount(said.what):
-        raise InputError("measuring-needs-ingredient", text=said.what)
+        raise InputError("measuring-needs-ingredient", text=said.what, whose=_whose(said.what))
     return _print_recipe(said)
+
+
+def _whose(text: str) -> str:
+    """The option that names whose measures are meant, where they are not those of the United States."""
+    from lumped.pantry.amounts import read_amount
+    from lumped.pantry.measures import kitchen, kitchens
+
+    try:
+        unit = read_amount(text).unit
+    except RecipeError:
+        return ""
+    having = [key for key in kitchens() if unit in kitchen(key).volumes]
+    return f" --in {having[0]}" if having and "us" not in having else ""
 
 
 def _is_amount(text: str) -> bool:

@@ -15,10 +15,22 @@ from lumped.quantities import Provenance, Value
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["FILLINGS", "Kitchen", "Scoop", "kitchen", "kitchens", "scaled", "together", "weight_of", "weight_of_volume"]
+__all__ = [
+    "FILLINGS",
+    "FLUFFED",
+    "Kitchen",
+    "Scoop",
+    "kitchen",
+    "kitchens",
+    "packs",
+    "scaled",
+    "together",
+    "weight_of",
+    "weight_of_volume",
+]
 
 FILLINGS = ("spooned", "scooped", "sifted", "packed", "levelled", "poured", "heaped")
-_PACKING = {"spooned", "scooped", "sifted", "packed"}  # powders: how they fall into the cup matters
+FLUFFED = {"spooned", "scooped", "sifted", "packed"}  # powders: how they fall into the cup matters
 _SPOONS = 50e-6  # no spoon of a kitchen holds more. [m³]
 _NO_KITCHENS = {"handling", "filling"}
 
@@ -218,9 +230,9 @@ def _filled(own: Mapping[str, Value], volume: float, ingredient: Ingredient, met
     usual = ingredient.usual_method
     if usual not in own:
         usual = next(iter(own))
-    packs = usual in _PACKING or _is_powder(ingredient)
+    powder = packs(ingredient)
     if method is None:
-        return _unsaid(_with_spread(own[usual]), own, usual, packs=packs)
+        return _unsaid(_with_spread(own[usual]), own, usual, packs=powder)
     if method not in FILLINGS:
         raise RecipeError("filling-unknown", method=method, known=", ".join(FILLINGS))
     _refuse_liquid(ingredient, method, text)
@@ -228,24 +240,42 @@ def _filled(own: Mapping[str, Value], volume: float, ingredient: Ingredient, met
         return _with_spread(own[method])
     if method == "heaped" and volume > _SPOONS:
         method = "heaped_cup"
-    return _otherwise(own[usual], usual, method, packs=packs)
+    if not powder and method in FLUFFED:
+        return _with_spread(own[usual])  # grains don't pack: they lie as they always do, as far as that is known
+    return _otherwise(own[usual], usual, method)
+
+
+def packs(ingredient: Ingredient) -> bool:
+    """Tell whether it matters how a measure of it is filled: flour and starch pack, grains and liquids don't.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> packs(pantry()["plain-flour"]), packs(pantry()["table-salt"])
+    (True, False)
+    """
+    return _usual_of(ingredient) in FLUFFED or _is_powder(ingredient)
+
+
+def _usual_of(ingredient: Ingredient) -> str:
+    """How its largest measure was filled when it was weighed."""
+    own = next(iter(ingredient.weights.values()), {})
+    return ingredient.usual_method if ingredient.usual_method in own or not own else next(iter(own))
 
 
 def _unsaid(known: Value, own: Mapping[str, Value], usual: str, *, packs: bool) -> Value:
     """A powder whose recipe does not say how the cup was filled: it may have been scooped. [kg]"""
     if not packs or usual not in ("spooned", "levelled"):
         return known
-    scooped = own.get("scooped") or _otherwise(known, usual, "scooped", packs=packs)
+    scooped = own.get("scooped") or _otherwise(known, usual, "scooped")
     return Value(
         mean=known.mean, low=known.low, high=max(known.high, scooped.high), unit="kg",
         provenance=Provenance.of([known.provenance, scooped.provenance]),
     )  # fmt: skip
 
 
-def _otherwise(known: Value, usual: str, method: str, *, packs: bool) -> Value:
+def _otherwise(known: Value, usual: str, method: str) -> Value:
     """What is known of the usual method, carried over to another, with that method's spread. [kg]"""
-    if not packs and method in _PACKING:
-        method = usual  # grains and liquids don't pack
     filling, base = _filling(method), _filling(usual).mean
     mean = known.mean * filling.mean / base
     low, high = mean * filling.low / filling.mean, mean * filling.high / filling.mean
@@ -266,7 +296,7 @@ def _pinch(ingredient: Ingredient, text: str) -> Value:
 
 
 def _refuse_liquid(ingredient: Ingredient, method: str | None, text: str) -> None:
-    if method in (_PACKING | {"heaped"}) and _is_liquid(ingredient):
+    if method in (FLUFFED | {"heaped"}) and _is_liquid(ingredient):
         raise RecipeError("filling-liquid", text=text or method, ingredient=ingredient.name, method=method)
 
 
