@@ -62,3 +62,9 @@ def test_a_source_is_named_with_edition_and_page():
     (usda,) = (each for each in source_of(SALT, "resistivity", "europe")["sources"] if each.startswith("USDA"))
     assert "Standard Reference, release 28" in usda
     assert "NDB 20081" in usda  # the page of plain flour there
+
+
+@pytest.mark.parametrize(("given", "says"), [(SALT, "Sour."), (SUGAR, "Nearly neutral: neither sour nor soapy.")])
+def test_flour_and_water_are_not_called_sour(given, says):
+    """A dough of flour, sugar and water has a pH of 5.9: nobody tastes or feels that."""
+    assert readings(given, "europe")["readings"]["ph"]["says"] == says

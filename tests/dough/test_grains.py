@@ -26,7 +26,7 @@ def test_coarse_salt_kneaded_cold_is_told_to_take_hours_and_boiled_not():
 
 def test_fine_salt_is_gone_before_anybody_asks_unless_it_nearly_fills_the_water():
     assert grains_of(table_salt=20) == []
-    assert "Grains of table salt (about 0.35 mm) take 15 minutes to 2 hours" in grains_of(table_salt=30)[0]
+    assert "Grains of table salt (about 0.35 mm) take 10 minutes to 2 hours" in grains_of(table_salt=36)[0]
 
 
 def test_salt_that_the_water_cannot_take_never_dissolves():

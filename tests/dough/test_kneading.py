@@ -5,11 +5,12 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from tests.bowls import CONDUCTING, INSULATING, recipe_of
+from tests.bowls import CONDUCTING, INSULATING, insulating, recipe_of
 
 from lumped.dough import Portion, Recipe, knead, measured_dough, read_recipe
 from lumped.dough.calibrating import calibrated
 from lumped.dough.kneading import followed, kneading, typical
+from lumped.dough.notes import narrowing_words
 from lumped.dough.safety import KNOWN
 from lumped.dough.what_if import ratio
 from lumped.pantry import pantry
@@ -156,3 +157,34 @@ def test_a_typical_batch_has_the_resistivity_that_is_told(recipe, learnt):
         told = knead(recipe, calibration=taught).resistivity
     batch = typical(recipe, calibration=taught)
     assert float(followed(recipe, batch, pantry()).resistivity[0]) == pytest.approx(told.mean, rel=1e-6)
+
+
+def words_of(dough):
+    return [each.words for each in dough.reasons]
+
+
+def test_a_liquid_without_salt_or_sugar_is_called_a_liquid():
+    vinegar = words_of(kneaded({"plain-flour": 150, "white-vinegar": 100}, cooked="not cooked"))
+    assert not [each for each in vinegar if "brine" in each or "syrup" in each]
+    assert "Conductivity of the liquid" in " ".join(vinegar)
+    assert "Conductivity of the brine" in words_of(kneaded(CONDUCTING | {"table-salt": 73}))
+    sweet = words_of(insulating(INSULATING))
+    assert "Mobility that the syrup leaves to ions" in sweet
+    assert "Conductivity of the liquid, were it as thin as water" in sweet
+    assert len(set(sweet)) == len(sweet)
+
+
+def test_the_salt_that_dissolves_is_what_the_water_holds_that_ions_reach():
+    """Solubility of table salt at 20 °C: 35.9 g in 100 g of water (handbook); the note names the same water."""
+    dough = kneaded(CONDUCTING | {"table-salt": 120})
+    free, reached, salt = (dough.reason(key).value.mean for key in ("free_water", "liquid_water", "salt_dissolved"))
+    assert salt == pytest.approx(0.359 * reached, rel=0.01)
+    assert reached > free + 5
+    note = next(each for each in dough.notes if "may stay solid" in each)
+    assert f"about {reached:.0f} g of the water" in note
+
+
+def test_where_nothing_holds_water_ions_reach_all_of_it_and_nobody_dries_flour():
+    dough = kneaded({"white-vinegar": 100}, cooked="not cooked")
+    assert [each.key for each in dough.reasons if "water" in each.key] == ["water_lost", "free_water"]
+    assert not [each for each in narrowing_words(dough) if "flour" in each]

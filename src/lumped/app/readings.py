@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 __all__ = ["READINGS", "Scale", "home_region", "readings", "scales", "warm_up"]
 
 READINGS = ("resistivity", "water_activity", "feel", "cost", "ph")
+_SOUR, _SOAPY = 5.5, 8.0  # pH; skin itself has about 5.5, and wheat flour in water about 6 (from memory): chosen
 _KILO = 1e4  # Ω from which kilohms are told
 _ROLL = (0.10, 0.02)  # m; length and thickness of the roll whose resistance is told
 
@@ -228,7 +229,8 @@ def _ph(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.texts import say
 
     value = done.value(done.chain.ph, "")
-    return _told(value, say(f"web-ph-{'sour' if value.mean < 6 else 'alkaline' if value.mean > 8 else 'neutral'}"))
+    word = "sour" if value.mean < _SOUR else "alkaline" if value.mean > _SOAPY else "neutral"
+    return _told(value, say(f"web-ph-{word}"))
 
 
 def _told(value: "Value", says: str) -> _Told:

@@ -86,11 +86,11 @@ def told_of(
 
 
 def _chained(done: "Kneading", what: str, shop: "Pantry") -> dict[str, Any]:
+    from lumped.dough.steps import step_words
     from lumped.texts import say
 
     key = "resistivity" if what.startswith(("what-if-", "narrower-")) else what
-    title = say(f"dough-step-{key.replace('_', '-')}")
-    note = say("web-source-chain")
+    title, note = step_words(key, done.chain), say("web-source-chain")
     if what.startswith("what-if-"):
         title, note = say(what), say("web-source-what-if")
     elif what.startswith("narrower-"):

@@ -26,7 +26,8 @@ def dissolving_hours(grain: Value, found: Mapping[str, Value], temperature: floa
     grain : Value
         Their diameter. [m]
     found : mapping of str to Value
-        The steps of the chain, in the units that people read: salt and free water in g, obstruction in %.
+        The steps of the chain, in the units that people read: salt and water (free, or what ions reach) in g,
+        obstruction in %.
     temperature : float
         Temperature of use. [K]
 
@@ -44,8 +45,9 @@ def dissolving_hours(grain: Value, found: Mapping[str, Value], temperature: floa
     (0.9, 11.0)
     """
     salt = sum(found[key].mean for key in ("salt_dissolved", "salt_solid") if key in found)
+    water = found.get("liquid_water", found["free_water"])
     hours = salt_dissolving_time(
-        np.array([grain.low, grain.high]), salt=salt, water=found["free_water"].mean, temperature=temperature,
+        np.array([grain.low, grain.high]), salt=salt, water=water.mean, temperature=temperature,
         obstruction=found["obstruction"].mean / 100,
     ) / 3600  # fmt: skip
     return float(hours[0]), float(hours[1])

@@ -7,6 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.beliefs import sorted_out
+from lumped.dough.bowl import is_body
 from lumped.dough.calibrating import taught_by
 from lumped.dough.known import measured_dough
 from lumped.pantry import Pantry
@@ -86,7 +87,7 @@ def influences_on(done: "Kneading", shop: Pantry) -> tuple[Influence, ...]:
     whole, wide = float(np.var(now)), _between_ends(now)
     found = []
     for measurement in MEASUREMENTS:
-        known = _known_by(measurement, done)
+        known = _known_by(measurement, done, shop)
         if whole < 1e-12 or not known:
             continue
         left = np.log(followed(done.recipe, sorted_out(done.recipe, {**done.named, **known}, shop), shop).conductivity)
@@ -104,7 +105,7 @@ def _between_ends(logarithms: Array) -> float:
     return float(high - low)
 
 
-def _known_by(measurement: str, done: "Kneading") -> dict[str, Array]:
+def _known_by(measurement: str, done: "Kneading", shop: Pantry) -> dict[str, Array]:
     """What would be drawn of what a measurement tells of, by name; empty where it tells nothing."""
     if measurement == "resistivity":
         middle = float(np.median(done.chain.resistivity))
@@ -113,5 +114,5 @@ def _known_by(measurement: str, done: "Kneading") -> dict[str, Array]:
     return {
         name: np.full_like(draws, np.median(draws))
         for name, draws in done.named.items()
-        if name.startswith(_SETTLED[measurement])
+        if name.startswith(_SETTLED[measurement]) and (measurement != "oven" or is_body(shop[name.partition(" ")[2]]))
     }

@@ -12,32 +12,20 @@ from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain, follow
 from lumped.dough.grains import grain_words
 from lumped.dough.influence import influences_on
-from lumped.dough.material import Dough, Reason
+from lumped.dough.material import Dough
 from lumped.dough.notes import cautions_on, notes_on
 from lumped.dough.recipe import Recipe
 from lumped.dough.remains import remaining_words
 from lumped.dough.safety import allergens_of
+from lumped.dough.steps import facts_of, steps_of
 from lumped.dough.texture import FeelFit, feel_of
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Value, believed
 from lumped.reference import handbook
-from lumped.texts import say
 
 __all__ = ["Kneading", "followed", "knead", "knead_middle", "kneading", "lost_share", "typical"]
 
 Array = NDArray[np.float64]
-_STEPS = (
-    # key, unit shown, factor from SI
-    ("went_in", "g", 1e3), ("water_lost", "g", 1e3), ("mass", "g", 1e3), ("bound_water", "g", 1e3),
-    ("free_water", "g", 1e3), ("salt_dissolved", "g", 1e3), ("salt_solid", "g", 1e3), ("sugar_dissolved", "g", 1e3),
-    ("sugar_solid", "g", 1e3), ("salt_in_liquid", "%", 1e2), ("liquid_conductivity", "S/m", 1.0),
-    ("mobility_left", "%", 1e2), ("syrup_conductivity", "S/m", 1.0), ("liquid_share", "%", 1e2),
-    ("obstruction", "%", 1e2), ("best_possible", "Ω·m", 1.0), ("resistivity", "Ω·m", 1.0),
-)  # fmt: skip
-_FACTS = (
-    ("hydration", "%", 1e2), ("water_activity", "", 1.0), ("ph", "", 1.0), ("density", "kg/m³", 1.0),
-)  # fmt: skip
-_PLACES = {key: 2 for key, unit, _ in _STEPS if unit == "g"}  # a hundredth of a gram is none
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -154,13 +142,13 @@ def knead(
     """
     shop = shop or pantry()
     done = kneading(recipe, shop, calibration)
-    reasons = _reasons(done)
+    reasons = steps_of(done)
     salt = float(np.median(done.chain.of("sodium-chloride") / np.maximum(done.chain.mass, 1e-12)))
     mass = float(knead_middle(recipe, shop).mass[0])  # as `care` and the card take it, so that all name the same doses
     found = {each.key: each.value for each in reasons}
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
-        facts=tuple(_reason(done, *each) for each in _FACTS), influences=influences_on(done, shop),
+        facts=facts_of(done), influences=influences_on(done, shop),
         feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), fit),
         notes=(
             *notes_on(recipe, found, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
@@ -213,36 +201,3 @@ def typical(recipe: Recipe, shop: Pantry | None = None, calibration: Calibration
         dry_conductivity=lacks * given.unknowns.dry_conductivity,
     )  # fmt: skip
     return replace(given, unknowns=unknowns)
-
-
-def _reasons(done: Kneading) -> tuple[Reason, ...]:
-    """The steps that say something of this recipe."""
-    reasons: list[Reason] = []
-    for key, unit, factor in _STEPS:
-        each = _reason(done, key, unit, factor)
-        if key == "resistivity" or not _is_idle(key, each.value, reasons):
-            reasons.append(each)
-    return tuple(reasons)
-
-
-def _reason(done: Kneading, key: str, unit: str, factor: float) -> Reason:
-    array = np.round(factor * _quantity(done.chain, key), _PLACES.get(key, 12))
-    return Reason(key=key, words=say(f"dough-step-{key.replace('_', '-')}"), value=done.value(array, unit))
-
-
-def _quantity(chain: Chain, key: str) -> Array:
-    """A step of the chain, in SI."""
-    if key in ("salt_dissolved", "sugar_dissolved"):
-        return chain.in_liquid("sodium-chloride" if key.startswith("salt") else "sucrose")
-    if key in ("salt_solid", "sugar_solid"):
-        return chain.solid("sodium-chloride" if key.startswith("salt") else "sucrose")
-    if key == "syrup_conductivity":
-        return chain.liquid_conductivity * chain.mobility_left
-    return np.asarray(getattr(chain, key))
-
-
-def _is_idle(key: str, value: Value, before: list[Reason]) -> bool:
-    """A step that says nothing of this recipe: no sugar, no salt left solid, nothing slowed."""
-    if key == "syrup_conductivity":
-        return all(each.key != "mobility_left" for each in before)
-    return value.low > 99.5 if key == "mobility_left" else value.high < 0.05 and value.unit in ("g", "%")

@@ -46,8 +46,9 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float, cal
     if resistivity.high / resistivity.low > _WIDE and "free_water" in found:
         yield say("dough-note-no-way")
     solid = found.get("salt_solid")
-    if solid is not None and solid.high > 1 and "free_water" in found:
-        yield say("dough-note-solid-salt", solid=f"{solid.high:.0f}", free=f"{found['free_water'].mean:.0f}")
+    reached = found.get("liquid_water", found.get("free_water"))
+    if solid is not None and solid.high > 1 and reached is not None:
+        yield say("dough-note-solid-salt", solid=f"{solid.high:.0f}", reached=f"{reached.mean:.0f}")
     if recipe.kind == "insulating" and salt_fraction > _SALTY:
         key = "salted" if salt_fraction > _SALTED else "salty"
         yield say(f"dough-note-{key}", share=rounded_text(100 * salt_fraction))

@@ -8,7 +8,7 @@ web-cost-unknown = not known
 web-cost-missing = No price is known here for: { $names }.
 web-cost-batch = This batch of { $mass } g: { $cost }.
 web-ph-sour = Sour.
-web-ph-neutral = Neither sour nor soapy.
+web-ph-neutral = Nearly neutral: neither sour nor soapy.
 web-ph-alkaline = Soapy, alkaline.
 
 ## Where a number comes from
