@@ -11,6 +11,7 @@ from lumped.app.trial_words import (
     SCREWS,
     figure_text,
     in_hundred,
+    needs_of,
     on_the_card,
     passing,
     steps_of,
@@ -117,6 +118,11 @@ class Trial:
         return tuple(whether_it_tells(self))
 
     @property
+    def needs(self) -> tuple[str, ...]:
+        """What to fetch: mould with its size inside, screws, lamp, pack, resistor."""
+        return tuple(needs_of(self.seen.line))
+
+    @property
     def steps(self) -> tuple[str, ...]:
         """What to do, in order; less than a minute."""
         return tuple(steps_of(self.seen.line))
@@ -156,7 +162,8 @@ class Trial:
             **_seen_as_dict(self.seen), "resistivity": self.resistivity.as_dict(), "mistake": self.mistake,
             "screws_touching": {"state": state, "current_A": current}, "tells": self.tells,
             "better": self.better and _seen_as_dict(self.better), "words": list(self.words),
-            "steps": list(self.steps), "cautions": list(self.cautions), "card_words": list(self.card_words),
+            "needs": list(self.needs), "steps": list(self.steps), "cautions": list(self.cautions),
+            "card_words": list(self.card_words),
         }  # fmt: skip
 
 

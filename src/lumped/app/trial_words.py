@@ -7,11 +7,12 @@ from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.app.trial import Trial
+    from lumped.reference.rows import Row
     from lumped.verdict.trial import Line, Seen
 
 __all__ = [
-    "LAMP", "PACK", "SCREWS", "figure_text", "in_hundred", "on_the_card", "passing", "steps_of", "whether_it_tells",
-    "zone_text",
+    "LAMP", "PACK", "SCREWS", "figure_text", "in_hundred", "needs_of", "on_the_card", "passing", "steps_of",
+    "whether_it_tells", "zone_text",
 ]  # fmt: skip
 
 LAMP, PACK, SCREWS = "lamp-red", "pack-4aa-alkaline", "screw-stainless-3mm"
@@ -29,6 +30,24 @@ def whether_it_tells(found: "Trial") -> Iterator[str]:
     else:
         key = "trial-better" if found.better.tells else "trial-best"
         yield say(key, **_names(found.better.line, but="resistor"), **_missing(found.better))
+
+
+def needs_of(line: "Line") -> Iterator[str]:
+    """Say what to fetch: mould with its inner size, screws, lamp, pack, resistor."""
+    from lumped.reference import handbook
+
+    mould, things, book = line.mould, _names(line), handbook()
+    inside = ("bore",) if mould.kind == "tube" else ("length", "width", "height")
+    sizes = [_inner(name, book.entry("moulds", mould.key).rows[name]) for name in inside]
+    yield say("trial-need-mould", mould=things["mould"], sizes=", ".join(sizes))
+    yield say("trial-need-screws", screws=book.name("gauges", mould.rods), depth=_millimetres(mould.depth))
+    yield from (things[name] for name in ("lamp", "pack", "resistor") if name in things)
+
+
+def _inner(name: str, row: "Row") -> str:
+    """A size inside a mould with its ends and its status, in the millimetres of the handbook."""
+    mm = {end: f"{each:g}" for end, each in (("size", row.printed), ("low", row.low), ("high", row.high))}
+    return say(f"trial-need-{name}", status=row.value.provenance.status.value, **mm)
 
 
 def steps_of(line: "Line") -> Iterator[str]:

@@ -34,6 +34,7 @@ def run(said: argparse.Namespace) -> int:
         return 0
     print_unfit(dough)
     print_title(say("trial-title", title=found.title))
+    print_notes(say("heading-trial-needs"), found.needs)
     for words in found.words:
         print_line(words)
     print_line("")

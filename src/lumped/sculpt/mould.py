@@ -17,6 +17,7 @@ from lumped.errors import InputError
 from lumped.quantities import Provenance, Value
 from lumped.reference import handbook
 from lumped.shape.solids import Block, Roll, Solid
+from lumped.texts import say
 
 __all__ = ["Mould", "mould", "moulds", "rods_resistance", "solved_factor"]
 
@@ -131,7 +132,7 @@ def _kept(key: str) -> Value:
 def _sizes(key: str) -> tuple[dict[str, Value], Provenance]:
     rows = handbook().entry("moulds", key).rows
     size = {name: row.value for name, row in rows.items() if name != "length_3mm"}
-    return size, Provenance.of(value.provenance for value in size.values())
+    return size, Provenance.of((value.provenance for value in size.values()), note=say("mould-factor-note"))
 
 
 def solved_factor(key: str, radius: float) -> Value:
