@@ -51,7 +51,9 @@ def test_what_to_fetch_is_the_first_block_with_sizes(capsys):
 
 
 def test_what_was_chosen_is_what_to_fetch(capsys):
-    assert main(["trial", SALT, "--mould", "ice-cube", "--lamp", "lamp-white", "--screws", "nail-iron-3mm", "--json"]) == 0
+    assert (
+        main(["trial", SALT, "--mould", "ice-cube", "--lamp", "lamp-white", "--screws", "nail-iron-3mm", "--json"]) == 0
+    )
     needs = json.loads(capsys.readouterr().out)["needs"]
     assert "one hollow of an ice-cube tray, inside 35 mm long (30 to 42, from memory), 28 mm wide" in needs[0]
     assert any("iron nail of 3 mm" in each for each in needs)
