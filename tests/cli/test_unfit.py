@@ -32,6 +32,7 @@ def first_line(capsys, verb, *more):
 FURTHER = {
     "dough": (), "what-if": (), "trial": (), "make": (), "shop": ("--region", "europe"), "wall": (),
     "swap": ("--without", "table-salt"), "keep": (), "cool": (), "salt": (), "care": (),
+    "refresh": ("--weighed", "200 g", "--now", "190 g"),
 }  # fmt: skip
 
 
@@ -72,9 +73,10 @@ def test_of_a_sound_dough_nothing_is_said(capsys):
         assert "Meant to" not in said
 
 
-def test_of_several_doughs_the_one_is_named(capsys, tmp_path):
+@pytest.mark.parametrize("verb", ["shop", "beside"])
+def test_of_several_doughs_the_one_is_named(capsys, tmp_path, verb):
     dry = written(tmp_path, "conducting", {"flour": 150, "salt": 50})
-    said = first_line(capsys, "shop", str(RECIPES / "ropewalk-salt.toml"), dry, "--region", "europe")
+    said = first_line(capsys, verb, str(RECIPES / "ropewalk-salt.toml"), dry, "--region", "europe")
     assert said.startswith(f"Odd: {NONE}")
 
 

@@ -111,7 +111,7 @@ def besides(question: Question, report: Report) -> dict[str, Any]:
         "titled": list(side_names(found)),
         "amounts": [(row.key, row.words, row.cells) for row in amount_rows(found)],
         "outcomes": [(row.key, row.words, row.cells) for row in outcomes],
-        "notes": shared_notes(found),
+        "notes": [*found.unfit, *shared_notes(found)],
         "sources": {
             f"{row.key}-{number}": told_of(row.words, value.provenance, recipe=side.recipe)
             for row in outcomes for number, (side, value) in enumerate(zip(found.sides, row.values, strict=False))

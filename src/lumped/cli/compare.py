@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.cli.notebook_opening import add_common, settings_of
-from lumped.cli.show import print_json, print_notes, print_table, print_title
+from lumped.cli.show import print_json, print_line, print_notes, print_table, print_title
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -39,6 +39,8 @@ def run(said: argparse.Namespace) -> int:
 def _print_comparison(found: "Comparison") -> None:
     from lumped.app.beside import amount_rows, outcome_rows, shared_notes, side_names
 
+    for words in found.unfit:
+        print_line(words)
     print_title(say("beside-title"))
     for heading, rows in (("column-goes-in", amount_rows(found)), ("column-comes-out", outcome_rows(found))):
         print_table([say(heading), *side_names(found)], [(row.words, *row.cells) for row in rows])

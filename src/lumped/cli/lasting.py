@@ -136,6 +136,8 @@ def run_refresh(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | (dough.as_dict() if dough else {}))
         return 0
+    if dough is not None and print_unfit(dough):
+        print_line("")
     _print_told(found.words, dough)
     return 0
 

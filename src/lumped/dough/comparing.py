@@ -17,10 +17,12 @@ from lumped.dough.naming import told_apart
 from lumped.dough.properties import PROPERTIES, Property, drawn_prices, spent
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import allergens_of
+from lumped.dough.unfit import unfit_words
 from lumped.dough.what_if import ratio
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Value
+from lumped.texts import say
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -48,6 +50,8 @@ class Side:
         Its resistivity over that of the first. [1]
     allergens : tuple of str
         Allergens of the European and American lists.
+    unfit : tuple of str
+        What to say first: that it is no dough, or does the opposite of what it is for.
     """
 
     name: str
@@ -56,6 +60,7 @@ class Side:
     properties: Mapping[str, Value]
     ratio: Value
     allergens: tuple[str, ...]
+    unfit: tuple[str, ...] = ()
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
@@ -65,6 +70,7 @@ class Side:
             "amounts_kg": {key: value.as_dict() for key, value in self.amounts.items()},
             "properties": {key: value.as_dict() for key, value in self.properties.items()},
             "ratio_to_first": self.ratio.as_dict(), "allergens": list(self.allergens),
+            **({"unfit": list(self.unfit)} if self.unfit else {}),
         }  # fmt: skip
 
 
@@ -88,6 +94,11 @@ class Comparison:
     ingredients: Mapping[str, str]
     money: str = ""
     left_out: tuple[str, ...] = ()
+
+    @property
+    def unfit(self) -> tuple[str, ...]:
+        """Which of them are no dough, or do the opposite of what they are for."""
+        return tuple(say("unfit-of", title=side.name, words=words) for side in self.sides for words in side.unfit)
 
     @property
     def properties(self) -> tuple[Property, ...]:
@@ -179,6 +190,7 @@ def _side(name: str, done: Kneading, first: Kneading, shop: Pantry, paid: Mappin
         properties={key: done.value(each.given(done.chain, cost), each.unit)
                     for key, each in PROPERTIES.items() if key != "cost" or cost is not None},
         ratio=ratio(done, first), allergens=allergens_of(recipe.masses, shop).names,
+        unfit=unfit_words(done),
     )  # fmt: skip
 
 
