@@ -153,8 +153,8 @@ def test_as_json_doses_are_figures_with_their_published_source(capsys):
 def test_as_json_metals_stand_against_dated_limits_as_the_law_prints_them(capsys, rice):
     found = as_json(capsys, rice)
     (held,) = found["doughs"][0]["migration"]
-    most = 0.056876 * 57 / 54.4  # crystals that lost water
-    assert held["share"] == pytest.approx(8e-3 * most / found["doughs"][0]["mass_kg"], rel=2e-3)
+    most = 8.5e-3 * 0.056876 * 57 / 54.4  # a scale in whole grams, crystals that lost water
+    assert held["share"] == pytest.approx(most / found["doughs"][0]["mass_kg"], rel=2e-3)
     assert (held["valid_from"], held["valid_to"], held["over"]) == ("2021-05-20", "2030-07-31", ["sticky"])
     printed = {(each["element"], each["toy"]): (each["limit"], each["unit"]) for each in found["limits"]}
     assert printed == {

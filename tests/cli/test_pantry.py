@@ -106,7 +106,7 @@ def test_each_row_of_a_label_shows_its_figure_and_where_it_comes_from(capsys, tm
     assert rows["sugars"] == ("0.8 %", "from a label", "its packet")
     assert rows["sodium"] == ("0.008 %", "from a label", "its packet")
     assert rows["fat"] == ("0.98 % (0.49 to 1.47)", "from memory", "not on its packet: as in plain wheat flour")
-    assert rows["water"][1:] == ("computed", "what is left to a hundred")
+    assert rows["water"][1:] == ("from memory", "what is left to a hundred")
     assert {each["provenance"]["status"] for each in found["weights"]["cup"].values()} == {"computed"}
 
 

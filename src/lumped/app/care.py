@@ -242,6 +242,7 @@ def _care(
         salt=float(salt_share(masses, mass, shop)), names={key: shop[key].name for key in recipe.ingredients},
         allergens=allergens_of(masses, shop), diets={diet: suits(masses, shop, diet) for diet in DIETS},
         helpings=helpings(masses, mass, shop, age=age, dog=dog), doses=found, near=near_doses(found, masses, shop),
-        migration=migration(masses, mass, shop, date=on), remarks=remarks_on(masses, shop),
-        cautions=cautions_on(masses, mass, shop, cooked=recipe.cooked, date=on, age=age, dog=dog),
+        migration=migration(masses, mass, shop, date=on, most=recipe.most), remarks=remarks_on(masses, shop),
+        cautions=cautions_on(masses, mass, shop, cooked=recipe.cooked, date=on, age=age, dog=dog,
+                             most=recipe.most),
     )  # fmt: skip

@@ -112,6 +112,15 @@ class Recipe:
         """Mass of each ingredient, what is added by feel at its middle. [kg]"""
         return {key: self.mass_of(key) for key in self.ingredients}
 
+    @property
+    def most(self) -> dict[str, float]:
+        """Mass of each ingredient at most: measures as full as they may be, and all of what is added by feel. [kg]"""
+        return {
+            key: sum(each.mass.high + (each.as_needed or (0.0, 0.0))[1] for each in self.portions
+                     if each.ingredient == key)
+            for key in self.ingredients
+        }  # fmt: skip
+
     def mass_of(self, ingredient: str) -> float:
         """Mass of an ingredient, what is added by feel at its middle. [kg]"""
         return sum(

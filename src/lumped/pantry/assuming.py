@@ -51,12 +51,15 @@ class Composed:
         How much of its mineral salts there really is over that, salt that no label tells included. [1]
     taken : dict of str to Taken
         What was taken of each nutrient that the label leaves out.
+    alike : bool
+        Whether its water was taken as in the similar ingredient.
     """
 
     composition: dict[str, float]
     moisture: Value
     minerals: Value
     taken: dict[str, Taken]
+    alike: bool
 
 
 def composed_of(label: Label, shares: Mapping[str, float], like: Ingredient | None, said: list[str]) -> Composed:
@@ -112,7 +115,7 @@ def composed_of(label: Label, shares: Mapping[str, float], like: Ingredient | No
         taken = _within_the_whole(taken, ordered.get("water", 0.0), _ends_alike(ordered.get("water", 0.0), like))
     said += _sentences(label, shares, like, taken, ordered)
     return Composed(
-        composition=ordered, taken=taken, minerals=_minerals(shares, found, like, taken, said),
+        composition=ordered, taken=taken, alike=alike, minerals=_minerals(shares, found, like, taken, said),
         moisture=_moisture(label, ordered.get("water", 0.0), like, taken, said, alike=alike),
     )  # fmt: skip
 

@@ -100,9 +100,8 @@ def _figures(
         for name, each in made.taken.items()
     }
     if label.water is None:
-        found["water"] = replace(
-            made.moisture, provenance=Provenance(status=Status.COMPUTED, note=say("label-note-left"))
-        )
+        left = origin if made.alike else replace(origin, note=say("label-note-left"))
+        found["water"] = replace(made.moisture, provenance=left)
     return {name: found[name] for name in NUTRIENTS if name in found}
 
 

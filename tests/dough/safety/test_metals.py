@@ -91,6 +91,13 @@ def test_the_worst_case_is_an_ingredient_as_dry_as_it_may_be():
     assert "up to" in found.words
 
 
+def test_the_worst_case_is_a_spoon_as_full_as_it_may_be():
+    bowl = {"alum": 0.0135, "potato-starch": 0.2}
+    usual, full = (migration(bowl, 0.4, PANTRY, date=NOW, most=most)[0] for most in (None, {**bowl, "alum": 0.0156}))
+    assert full.share / usual.share == pytest.approx(0.0156 / 0.0135)
+    assert full.share_dry > usual.share_dry
+
+
 @pytest.mark.parametrize("key", ["alum", "burnt-alum", "borax"])
 def test_as_dry_as_it_may_be_it_holds_as_much_salt_as_its_row_says_at_most(key):
     each, salt = PANTRY[key], key.removeprefix("burnt-")

@@ -28,6 +28,7 @@ class Bowl:
     age: float
     dog: float | None
     name: str = ""
+    most: Mapping[str, float] | None = None
 
     @cached_property
     def keys(self) -> tuple[str, ...]:

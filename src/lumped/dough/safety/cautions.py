@@ -26,6 +26,7 @@ def cautions_on(
     age: float = 2.0,
     dog: float | None = None,
     name: str = "",
+    most: Mapping[str, float] | None = None,
 ) -> tuple[Caution, ...]:
     """Give the cautions on a dough, the gravest first.
 
@@ -47,6 +48,8 @@ def cautions_on(
         What a dog that may come by it weighs; None: a small one. [kg]
     name : str
         What the dough is called, for the short sentences.
+    most : mapping of str to float, optional
+        What may have gone in of each ingredient at most; as `masses` if left out. [kg]
 
     Returns
     -------
@@ -62,7 +65,7 @@ def cautions_on(
     """
     bowl = Bowl(
         masses=masses, dough_mass=dough_mass, pantry=pantry, cooked=cooked, date=date, age=age, dog=dog,
-        name=name,
+        name=name, most=most,
     )  # fmt: skip
     found = [each for kind in (poisonings, injuries, cares) for each in kind(bowl)]
     ranked = sorted(found, key=lambda each: SEVERITIES.index(each.severity))

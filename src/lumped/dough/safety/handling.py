@@ -74,7 +74,7 @@ def cares(bowl: Bowl) -> Iterator[Caution]:
         yield caution("pan")
     yield from (caution(key) for key in ("metal", "mould", "disposal-salt" if bowl.is_salty else "disposal"))
     if bowl.date is not None:
-        for each in migration(bowl.masses, bowl.dough_mass, bowl.pantry, date=bowl.date):
+        for each in migration(bowl.masses, bowl.dough_mass, bowl.pantry, date=bowl.date, most=bowl.most):
             key = f"migration-{each.element}"
             yield caution(key, words=each.words, ingredients=each.ingredients, provenance=each.provenance)
     yield from _of_packets(bowl)

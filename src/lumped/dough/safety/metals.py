@@ -1,6 +1,6 @@
 """Aluminium and boron in a dough against what may migrate from a toy, if all of it migrated: the worst case.
 
-An ingredient may be drier than the table says, and then holds more: it is taken as dry as it may be.
+An ingredient may be drier than the table says, and a spoon fuller: each is taken at its most.
 
 The law limits what acid draws out of a toy, which is less than all; so a dough whose whole amount is below a limit is
 below it, as long as it does not dry, and one above it may be. `amount = limit · M(compound) / M(element)`.
@@ -181,8 +181,9 @@ def amount_at_limit(formula: str, element: str, date: datetime.date, category: C
 
 
 def migration(
-    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, date: datetime.date
-) -> tuple[Migration, ...]:
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, date: datetime.date,
+    most: Mapping[str, float] | None = None,
+) -> tuple[Migration, ...]:  # fmt: skip
     """Hold the aluminium and the boron of a dough against the limits of a day.
 
     Parameters
@@ -195,6 +196,8 @@ def migration(
         What the ingredients are made of.
     date : date
         The day.
+    most : mapping of str to float, optional
+        What may have gone in of each at most, such as heaped spoons; as `masses` if left out. [kg]
 
     Returns
     -------
@@ -212,18 +215,19 @@ def migration(
     >>> migration({"plain-flour": 0.125, "table-salt": 0.05}, 0.3, pantry(), date=datetime.date(2026, 1, 1))
     ()
     """
-    return tuple(_migrations(masses, dough_mass, pantry, date))
+    return tuple(_migrations(masses, dough_mass, pantry, date, most or masses))
 
 
 def _migrations(
-    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, date: datetime.date
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, date: datetime.date, most: Mapping[str, float]
 ) -> Iterator[Migration]:
     for element in ELEMENTS:
         keys = bringers(masses, pantry, element=element)
         if not keys:
             continue
-        share = float(element_share(masses, dough_mass, pantry, element, at_most=True))
-        dry = share * dough_mass / dry_mass(masses, pantry, parching=keys)
+        full = {key: most[key] if key in keys else mass for key, mass in masses.items()}
+        share = float(element_share(full, dough_mass, pantry, element, at_most=True))
+        dry = share * dough_mass / dry_mass(full, pantry, parching=keys)
         entry = limits_on(element, date)
         pliable, sticky = entry.rows["category_1"].value, entry.rows["category_2"].value
         yield Migration(

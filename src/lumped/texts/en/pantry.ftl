@@ -40,7 +40,7 @@ pantry-place-unknown = nobody told Lumped where
 
 label-negative = { $where }: { $row } is { $value }. A label prints no such figure; write a number from zero up.
 label-empty = The label of “{ $where }” gives no figure of what is in it. Give at least one of fat, carbohydrate, protein and salt.
-label-too-little = { $where }: the label tells what { $known } g of 100 g are, and nothing of { $missing }. That is too little to know what it is. Give { $missing } too (0 where the packet prints 0), or name an ingredient of the same sort as “like”.
+label-too-little = { $where }: the label tells what { $known } g of 100 g are, and nothing of { $missing }. That is too little to know what it is. Give { $missing } too (0 where the packet prints 0), or name what in the pantry it is most like.
 label-sum = { $where }: what the label prints sums to { $total } g in 100 g. Look whether the table is for 100 g, 100 mL or a serving, and whether g and mg were mixed up.
 label-part = { $where }: more { $part } than { $whole }, of which they are a part. Look at the label again.
 label-salt-sodium = { $where }: salt { $salt } g in 100 g, but the sodium stands for { $wanted } g: labels count salt as two and a half times sodium. Give one of the two.

@@ -49,7 +49,7 @@ safety-dose-aluminium-child-day_per_kg = { $dough } g of it hold { $milligrams }
 
 ## Metals and the law
 
-safety-migration-held = A kilogram of this dough holds up to { $share } mg of { $element } (from { $ingredients }, as dry as it may be), up to { $dry } mg once the dough is dry. Since { $start } European law lets { $pliable } mg migrate from a kilogram of a pliable toy, { $sticky } mg from a sticky one.
+safety-migration-held = A kilogram of this dough holds up to { $share } mg of { $element } (from { $ingredients }, as much and as dry as it may be), up to { $dry } mg once the dough is dry. Since { $start } European law lets { $pliable } mg migrate from a kilogram of a pliable toy, { $sticky } mg from a sticky one.
 safety-migration-none = Even if all of it migrated, both limits would hold while the dough is fresh.
 safety-migration-sticky = If all of it migrated, the limit for sticky toys would be passed; only a laboratory can tell how much does.
 safety-migration-both = If all of it migrated, both limits would be passed; only a laboratory can tell how much does. Use less, or none.
