@@ -134,12 +134,7 @@ def test_a_leak_through_a_wall_has_its_interval(capsys):
 
 
 def test_a_wall_that_lets_no_salt_in_says_so(capsys, tmp_path):
-    file = tmp_path / "crumbs.toml"
-    portions = "".join(f'[[ingredients]]\ningredient = "{key}"\namount_g = {grams}\n'
-                       for key, grams in (("plain-flour", 200), ("vegetable-oil", 80)))  # fmt: skip
-    file.write_text('kind = "recipe"\nschema = 1\ntitle = "Crumbs"\ndough = "insulating"\n'
-                    f'[method]\ncooked = "not cooked"\n{portions}')  # fmt: skip
-    _, out, _ = said(capsys, "wall", str(file))
+    _, out, _ = said(capsys, "wall", recipe_in(tmp_path, "Crumbs", "insulating", plain_flour=200, vegetable_oil=80))
     assert "none mm" not in out
     assert "Overnight (16 hours) no salt to speak of creeps in" in out
     assert "For this lamp the wall still does after a month." in out
@@ -191,3 +186,41 @@ print("HEAVY", sorted(heavy & {{each.split(".")[0] for each in sys.modules}}))
 """
     run = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert run.stdout.splitlines()[-1] == "HEAVY []"
+
+
+def recipe_in(folder, title, kind, **grams):
+    file = folder / f"{title}.toml"
+    portions = "".join(f'[[ingredients]]\ningredient = "{key.replace("_", "-")}"\namount_g = {amount}\n'
+                       for key, amount in grams.items())  # fmt: skip
+    file.write_text(f'kind = "recipe"\nschema = 1\ntitle = "{title}"\ndough = "{kind}"\n'
+                    f'[method]\ncooked = "not cooked"\n{portions}')  # fmt: skip
+    return str(file)
+
+
+def test_a_wet_dough_without_salt_is_kept_a_day_and_warned_of(capsys, tmp_path):
+    plain = recipe_in(tmp_path, "Plain", "insulating", plain_flour=150, distilled_water=80)
+    _, out, _ = said(capsys, "keep", plain)
+    assert "keeps such a dough 1 day at" in out
+    assert "make people ill" in out
+    assert "make people ill" not in said(capsys, "keep", SALT)[1]
+
+
+def test_a_time_of_nearly_nothing_is_no_figure(capsys, tmp_path):
+    plain = recipe_in(tmp_path, "Plain", "insulating", plain_flour=150, distilled_water=80)
+    _, out, _ = said(capsys, "wall", plain)
+    assert "(less than a minute to" in out
+    assert not re.search(r"\(0(\.\d+)? minutes", out)
+
+
+def test_refreshing_says_when_nothing_is_felt_and_when_it_is_too_late(capsys):
+    assert "as it did when fresh" in said(capsys, "refresh", SALT, "--weighed", "512 g", "--now", "511 g")[1]
+    _, late, _ = said(capsys, "refresh", SUGAR, "--weighed", "200 g", "--now", "155 g")
+    assert late.startswith("It lost so much that it is leathery or hard all through")
+    assert "hard all through" not in said(capsys, "refresh", SALT, "--weighed", "512 g", "--now", "487 g")[1]
+
+
+def test_amounts_that_a_scale_hardly_tells_are_not_followed(capsys, tmp_path):
+    speck = recipe_in(tmp_path, "Speck", "conducting", plain_flour=0.5, tap_water=0.4, table_salt=0.1)
+    code, _, err = said(capsys, "dry", speck)
+    assert code == 1
+    assert "Nobody can tell how much water this mix has" in err

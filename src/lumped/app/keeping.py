@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     from lumped.quantities import Value
 
 __all__ = ["Kept", "growth_columns", "growth_rows", "kept"]
+_DAY = 86400.0  # s
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,9 +70,10 @@ def kept(dough: "Named", *, fridge: bool = False) -> Kept:
                  (("sorbate", "potassium-sorbate"), ("benzoate", "sodium-benzoate"))}  # fmt: skip
     temperature = handbook().value("lasting", "fridge", "warmest").mean if fridge else done.recipe.temperature
     found, days = keeping(activity, ph=ph, temperature=temperature, **preserved), habit(activity, fridge=fridge)
-    figures = {"days": days.mean, "low": days.low, "high": days.high}
-    ends = {key: short_text(each / 86400) for key, each in figures.items()}
-    said = say(f"keep-habit-{'fridge' if fridge else 'room'}", **ends)
+    count = short_text(days.mean / _DAY)
+    time = say("lasting-days", mean=count, count="one" if count == "1" else "other")
+    ends = {"low": short_text(days.low / _DAY), "high": short_text(days.high / _DAY)}
+    said = say(f"keep-habit-{'fridge' if fridge else 'room'}", time=time, **ends)
     return Kept(title=done.recipe.title, activity=activity, ph=ph, keeping=found, habit=days,
                 words=(_headline(activity, ph), *found.words[:-1], said, found.words[-1]))  # fmt: skip
 

@@ -11,6 +11,8 @@ if TYPE_CHECKING:
 
 __all__ = ["Refreshed", "refreshed"]
 
+_SAME, _FELT = 1.05, 1.1  # times less easily that nobody notices: the middle, and the poor end
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Refreshed:
@@ -61,20 +63,24 @@ def refreshed(before: float, now: float, dough: "Named | None" = None) -> Refres
     if dough is None:
         plain = refresh(before, now)
         return Refreshed(refresh=plain, worse=None, words=plain.words)
-    share, law = _water_of(dough)
-    found = refresh(before, now, water=share * before)
+    content, law = _water_of(dough)
+    found = refresh(before, now, water=content / (1 + content) * before)
     words = list(found.words)
     worse = law(found.of_its_water or 0.0)
     if found.water > 0:
         from lumped.dough.lasting.telling import times_text
 
-        words.insert(1, say("refresh-water-share", share=short_text(100 * (found.of_its_water or 0.0))))
-        words.insert(2, say("refresh-now", times=times_text(worse)))
+        lost = found.of_its_water or 0.0
+        same = worse.mean < _SAME and worse.high < _FELT
+        words.insert(1, say("refresh-water-share", share=short_text(100 * lost)))
+        words.insert(2, say("refresh-now-same") if same else say("refresh-now", times=times_text(worse)))
+        if _hard(content * (1 - lost)) and not _hard(content):
+            words.insert(0, say("refresh-hard"))
     return Refreshed(refresh=found, worse=worse, words=tuple(words))
 
 
 def _water_of(named: "Named") -> "tuple[float, Callable[[float], Value]]":
-    """Give a dough's share of water, and the law of its resistivity over that of the fresh dough."""
+    """Give a dough's water over its dry matter, and the law of its resistivity over that of the fresh dough."""
     import numpy as np
 
     from lumped.dough.beliefs import draws, spread_over
@@ -93,4 +99,10 @@ def _water_of(named: "Named") -> "tuple[float, Callable[[float], Value]]":
         ratio = np.asarray(law(content * (1 - lost)))[:, 0] / np.asarray(law(content))[:, 0]
         return believed(ratio, unit="", provenance=Provenance(status=Status.FROM_MEMORY), spread="lognormal")
 
-    return float(np.median(content / (1 + content))), worse
+    return float(np.median(content)), worse
+
+
+def _hard(content: float) -> bool:
+    from lumped.reference import handbook
+
+    return content < handbook().value("lasting", "skin", "content").mean

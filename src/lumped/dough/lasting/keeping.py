@@ -210,6 +210,8 @@ def _words(growths: tuple[Growth, ...], *, preserved: bool, cold: bool) -> tuple
         words.append(say("lasting-preserved"))
     if cold:
         words.append(say("lasting-cold"))
+    if any(each.group.key == "salmonella" and each.state == "grows" for each in growths):
+        words.append(say("lasting-ill"))
     if any(each.group.key == "staphylococcus" and each.state != "stopped" for each in growths):
         words.append(say("lasting-poison"))
     return (*words, say("lasting-caveat"))

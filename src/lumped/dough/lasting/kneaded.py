@@ -33,6 +33,7 @@ _MARKS = 100  # of the ruler in which levels are looked up, to 1; no two levels 
 _RULER = np.minimum(_LEVELS.searchsorted(np.arange(2 * _MARKS + 1) / _MARKS, "right") - 1, len(_LEVELS) - 2)
 _DRIEST, _WETTEST = 0.01, 20.0  # water over dry matter: what is drier or wetter is no dough
 _OFF = 1.1  # by how much two laws of the same water activity may differ, as a factor
+_OPEN = 30.0  # between the driest and the wettest draw; a usual recipe leaves a factor of two or three
 _WORTH_IT = 0.004  # share of the dry matter from which a compound's own brine counts
 _SWEET = {"sucrose", "glucose", "fructose", "maltose", "glycerol", "sorbitol", "ethanol"}
 _AS = {"water": "water", "protein": "protein", "fat": "fat"} | dict.fromkeys(("starch", "fibre", *_SWEET), "starch")
@@ -89,6 +90,8 @@ def moist_from(
     given = given or middle(recipe, shop)
     fresh, law = _followed_drier(recipe, given, shop)
     least, most = float(np.min(_content(fresh))), float(np.max(_content(fresh)))
+    if most > _OPEN * least > 0:
+        raise InputError("lasting-too-open", least=short_text(100 * least), most=short_text(100 * most))
     if not _DRIEST < least <= most < _WETTEST:
         raise InputError("lasting-no-dough", water=short_text(100 * (least if least <= _DRIEST else most)))
     return MoistDough(

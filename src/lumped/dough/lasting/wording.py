@@ -7,6 +7,7 @@ __all__ = ["THIN", "grams_text", "millimetres_text", "percent_text", "plain_time
 
 _UNITS = (("minutes", 60.0, 5400.0), ("hours", 3600.0, 2 * 86400.0), ("days", 86400.0, float("inf")))
 _FAR = 30.0  # times; beyond it the ends of an interval have units of their own
+_MOMENT = 60.0  # s
 _MILLION = 1e6  # Ω·m
 THIN = 5e-5  # m
 _SMALL = 10.0  # per cent, below which a tenth is shown
@@ -31,10 +32,14 @@ def time_text(time: Value) -> str:
     '1.9 hours (1.4 to 2.5)'
     >>> time_text(Value(mean=31 * 86400.0, low=3600.0, high=31 * 86400.0, unit="s"))
     'more than a month, perhaps only 60 minutes'
+    >>> time_text(Value(mean=300.0, low=0.0, high=960.0, unit="s"))
+    '5 minutes (less than a minute to 16 minutes)'
     """
+    if time.mean < _MOMENT:
+        return say("lasting-moment") if time.high < _MOMENT else say("lasting-moment-most", high=plain_time(time.high))
     if time.mean >= NEVER:
         return say("lasting-long") if time.low >= NEVER else say("lasting-open", low=plain_time(time.low))
-    if time.high >= NEVER or time.high > _FAR * time.mean or _FAR * time.low < time.mean:
+    if time.low < _MOMENT or time.high >= NEVER or time.high > _FAR * time.mean or _FAR * time.low < time.mean:
         low, high = plain_time(time.low), plain_time(time.high)
     else:
         low, high = (short_text(each / _unit(time.mean)[1]) for each in (time.low, time.high))
@@ -51,6 +56,8 @@ def plain_time(seconds: float) -> str:
     """
     if seconds >= NEVER:
         return say("lasting-long")
+    if seconds < _MOMENT:
+        return say("lasting-moment")
     unit, factor = _unit(seconds)
     shown = short_text(seconds / factor)
     return say(f"lasting-{unit}", mean=shown, count="one" if shown == "1" else "other")

@@ -29,6 +29,7 @@ lasting-growth-slowed = Slowed, not stopped: { $groups }.
 lasting-growth-nobody = By the table nobody can grow in it.
 lasting-preserved = Its preservative works, because the dough is sour enough.
 lasting-cold = In the fridge what grows grows slowly. Keep it in a closed box, marked “not food”.
+lasting-ill = Bacteria that make people ill could grow in it: make it on the day, keep it cold until then, and throw it away after the lesson.
 lasting-poison = A bacterium from skin and noses could grow in it: wash hands before and after.
 lasting-caveat = This is no promise of how long it keeps: hands bring in germs, and a damp spot keeps less well than the rest. Look and smell each time; when in doubt, throw it away.
 
@@ -38,6 +39,8 @@ lasting-million = more than a million
 lasting-at-most = at most { $most }
 lasting-more-than = more than { $count }
 lasting-long = more than a month
+lasting-moment = less than a minute
+lasting-moment-most = less than a minute, at best { $high }
 lasting-open = more than a month, perhaps only { $low }
 lasting-minutes = { $count ->
     [one] { $mean } minute
@@ -80,6 +83,7 @@ lasting-humidity-percent = A humidity of { $humidity } % can’t be: it lies bet
 lasting-cover = “{ $cover }” is no cover that Lumped knows. The covers are: { $covers }.
 lasting-draught = “{ $draught }” is no draught. Say { $draughts }, or a speed in metres a second from 0 to 20.
 lasting-no-dough = This mix has { $water } g of water to 100 g of all the rest. Lumped follows the drying of doughs, from 1 to 2000 g. Add water, or something that holds it.
+lasting-too-open = Nobody can tell how much water this mix has: from { $least } to { $most } g to 100 g of all the rest. Its amounts are so small that a kitchen scale hardly tells them, or it is written too loosely. Make more of it, or weigh the finished dough.
 lasting-duration = { $hours } hours can’t be followed. Give more than nothing and at most { $most } hours.
 lasting-shape = “{ $shape }” is no shape of a piece. The shapes are: { $shapes }.
 lasting-size = A piece { $size } m in size can’t be. Give a thickness from 0.5 mm to 20 cm, and a length and width up to 10 m.
@@ -106,10 +110,12 @@ cool-no-time = A time of { $within } minutes can’t be. Give more than nothing 
 
 # Refreshing and keeping
 refresh-water-share = That is { $share } % of the water that it held.
+refresh-now-same = As it is now it lets current through as it did when fresh.
+refresh-hard = It lost so much that it is leathery or hard all through: make a new batch, or crumble it and try with a small piece first.
 refresh-now = As it is now it lets current through { $times } times less easily than fresh.
 keep-headline = Its water activity is { $activity }, its pH { $ph }.
-keep-habit-room = The trade keeps such a dough { $days } days at room temperature, in a closed bag or box ({ $low } to { $high }; common practice, nobody’s measurement).
-keep-habit-fridge = The trade keeps such a dough { $days } days in the fridge, in a closed bag or box ({ $low } to { $high }; common practice, nobody’s measurement).
+keep-habit-room = The trade keeps such a dough { $time } at room temperature, in a closed bag or box ({ $low } to { $high }; common practice, nobody’s measurement).
+keep-habit-fridge = The trade keeps such a dough { $time } in the fridge, in a closed bag or box ({ $low } to { $high }; common practice, nobody’s measurement).
 lasting-state-grows = could grow
 lasting-state-may-grow = may grow
 lasting-state-slowed = slowed

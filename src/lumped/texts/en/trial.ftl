@@ -20,13 +20,34 @@ trial-state-faint = faint
 trial-state-dark = dark
 trial-bad-no-salt = the salt forgotten
 trial-bad-spoon-of-salt = a teaspoon of salt got in
-trial-bad-no-carrier = a dough that carries little (5 Ω·m)
+trial-bad-no-carrier = a dough that carries little, 5 Ω·m
 
 ## What should be seen
 
-trial-expect-conducting = Of 100 good batches { $bright } shine brightly, { $faint } faintly, and { $dark } stay dark.
-trial-expect-insulating = Of 100 good batches { $dark } stay dark, { $faint } glow faintly, and { $bright } shine brightly.
-trial-bad = Of 100 batches with a mistake ({ $bad }) { $bright } shine brightly, { $faint } faintly, and { $dark } stay dark.
+trial-expect-conducting = Of 100 good batches { $bright ->
+    [one] 1 shines
+   *[other] { $bright } shine
+} brightly, { $faint } faintly, and { $dark ->
+    [one] 1 stays
+   *[other] { $dark } stay
+} dark.
+trial-expect-insulating = Of 100 good batches { $dark ->
+    [one] 1 stays
+   *[other] { $dark } stay
+} dark, { $faint ->
+    [one] 1 glows
+   *[other] { $faint } glow
+} faintly, and { $bright ->
+    [one] 1 shines
+   *[other] { $bright } shine
+} brightly.
+trial-bad = Of 100 batches with a mistake ({ $bad }) { $bright ->
+    [one] 1 shines
+   *[other] { $bright } shine
+} brightly, { $faint } faintly, and { $dark ->
+    [one] 1 stays
+   *[other] { $dark } stay
+} dark.
 trial-zone-bright = Bright: below { $below } Ω·m. { $what }
 trial-zone-faint = Faint: between { $below } and { $above } Ω·m. { $what }
 trial-zone-dark = Dark: above { $above } Ω·m. { $what }
