@@ -4,6 +4,8 @@ import re
 from dataclasses import replace
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from lumped.dough import Portion, Recipe, knead
 from lumped.errors import InputError
@@ -122,3 +124,29 @@ def test_the_salt_and_water_that_a_label_leaves_open_reach_the_dough():
 def test_energy_is_held_against_what_was_taken_too():
     energy = Label(name="sack", like="plain-flour", protein=10.3e-3, kilojoules=1450, allergens=())
     assert not any("energy" in each for each in labelled(energy).assumed)
+
+
+PARTS = ("fat", "carbohydrate", "sugars", "fibre", "protein", "salt", "sodium", "water", "alcohol", "ash")
+
+
+@settings(max_examples=150, deadline=None)
+@given(
+    figures=st.dictionaries(st.sampled_from(PARTS), st.floats(0, 0.1), min_size=1),
+    like=st.sampled_from(["", "plain-flour", "table-salt", "honey", "lemon-juice", "vegetable-oil", "corn-syrup",
+                          "psyllium-husk", "alum", "tap-water", "granulated-sugar", "baking-powder"]),
+    per=st.sampled_from(["100 g", "100 mL"]),
+    within=st.sampled_from([None, True, False]),
+)  # fmt: skip
+def test_whatever_is_left_out_the_whole_is_whole_and_every_range_holds_its_figure(figures, like, per, within):
+    label = Label(name="any", like=like, per=per, fibre_within=within, allergens=(), **figures)
+    try:
+        found = labelled(label)
+    except InputError as problem:
+        assert problem.code in ("label-sum", "label-part", "label-salt-sodium", "label-too-little")  # noqa: PT017
+        return
+    assert sum(found.composition.values()) == pytest.approx(1, abs=1e-9)
+    assert min(found.composition.values()) >= 0
+    assert 0 <= found.moisture.low <= found.composition.get("water", 0.0) <= found.moisture.high <= 1
+    assert 0 < found.minerals.low <= 1 <= found.minerals.high
+    for name, each in found.label.items():
+        assert -1e-12 <= each.low <= each.mean <= each.high <= 1 + 1e-9 or name in figures, (name, each)
