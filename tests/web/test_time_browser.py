@@ -56,3 +56,13 @@ def test_nothing_is_wider_than_a_phone(table, scheme):
     page = ready(table(PAGE, viewport=PHONE, scheme=scheme))
     page.locator("summary").first.click()
     assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
+
+
+def test_the_table_of_hours_lies_within_its_slip(table):
+    """A sugar dough's resistivities are the widest figures."""
+    page = ready(table(PAGE.replace("salt", "sugar"), viewport={"width": 1280, "height": 900}))
+    page.locator(".hours > summary").click()
+    page.locator(".hours .tally").wait_for()
+    assert page.evaluate("(e => e.scrollWidth - e.clientWidth)(document.querySelector('.hours'))") <= 0
+    slip = "document.querySelector('section:has(.hours)').getBoundingClientRect().right"
+    assert page.evaluate(f"document.querySelector('.hours .tally').getBoundingClientRect().right < {slip}")

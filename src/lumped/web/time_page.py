@@ -183,7 +183,7 @@ class _TimePage:
         Words("h3", say("heading-rest"))
         listed(found["rest"])
         self._ask_where("time-rest")
-        with html.details().mark("time-table"):
+        with html.details().classes("hours").mark("time-table"):
             Words("summary", say("web-time-table"))
             tally(found["columns"], found["rows"], on_phone="packed")
 
