@@ -224,3 +224,9 @@ def test_amounts_that_a_scale_hardly_tells_are_not_followed(capsys, tmp_path):
     code, _, err = said(capsys, "dry", speck)
     assert code == 1
     assert "Nobody can tell how much water this mix has" in err
+
+
+def test_making_that_takes_longer_than_there_is_time_is_told_so(capsys):
+    _, out, _ = said(capsys, "cool", SALT, "--within", "10 min")
+    assert re.search(r"alone take \d+ minutes \(\d+ to \d+\), longer than the 10 minutes\.", out)
+    assert "Of the 90 minutes," in said(capsys, "cool", SALT, "--within", "90 min")[1]

@@ -176,7 +176,9 @@ def in_time(
     making = work.active(mass, 1, pressed=form == "slab")
     left = 60.0 * minutes - making[: len(hot.safe)]
     found = thickest_within(hot, form, left, across=across, room=room)
-    words = (say("cool-making", within=f"{minutes:g}", making=time_text(work.value(making))),)
+    taken = work.value(making)
+    key = "cool-making" if taken.mean < 60.0 * minutes else "cool-making-longer"
+    words = (say(key, within=f"{minutes:g}", making=time_text(taken)),)
     possible = found.low >= _thinnest(form)
     return InTime(title=title, form=form, thickness=found, possible=possible,
                   words=(*words, *_in_time_words(found, form, mass, across, possible=possible)))  # fmt: skip

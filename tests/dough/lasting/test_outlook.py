@@ -171,3 +171,11 @@ def test_a_blocking_dough_that_draws_water_is_told_how_much_more_it_carries():
 
 def test_a_skin_of_one_depth_has_no_interval():
     assert millimetres_text(Value(mean=6e-3, low=6e-3, high=6e-3, unit="m")) == "6.0"
+
+
+def test_a_piece_that_may_dry_or_get_wet_by_much_does_not_stay_as_it_is():
+    starchy = recipe_of({"cornstarch": 100, "vegetable-oil": 80}, "insulating", "not cooked")
+    found = outlook(starchy, ROLL, Surroundings(), duration=THREE_DAYS)
+    lost = found.at("loss", THREE_DAYS)
+    assert lost.low < -0.1 < 0 < lost.high
+    assert "may dry or get wet, nobody can tell" in moment_words(found, "days")

@@ -13,6 +13,7 @@ __all__ = ["MOMENTS", "moment_words", "piece_words", "rest_words", "times_text"]
 
 MOMENTS = {"lesson": 0.75 * HOUR, "night": 16 * HOUR, "days": 72 * HOUR}
 _HARDLY = 0.005  # share of its water; nobody sees that
+_LEVEL = 0.1  # share of its water; with less of it gained or lost a piece is called as it was
 _SAME, _LOST = 1.1, 100.0  # how many times as resistive
 _SKIN = 1e-4  # m; thinner is not felt
 _BALANCE = 0.02  # share of its water
@@ -46,7 +47,7 @@ def moment_words(found: Outlook, moment: str) -> str:
         return say("lasting-dry-keeps", when=when)
     if lost.low < 0 < lost.high:
         ends = {"gained": _percent(-lost.low), "lost": _percent(lost.high)}
-        return say("lasting-dry-level", when=when, **ends)
+        return say(f"lasting-dry-{'level' if max(-lost.low, lost.high) < _LEVEL else 'either'}", when=when, **ends)
     if lost.high <= 0:
         return say("lasting-dry-gains", when=when, gained=percent_text(_turned(lost)), carries=_carries(found, time))
     return say("lasting-dry-loses", when=when, lost=percent_text(lost), skin=_skin(found, time),
