@@ -50,7 +50,8 @@ async def test_steps_come_in_order_and_cautions_end_with_local_rules(kitchen):
         await tried(user, SALT)
         steps, cautions = within(user, "trial-steps"), within(user, "trial-cautions")
         assert steps[1].startswith("Twist the black wire")
-        assert steps[-1].startswith("Take it apart")
+        assert steps[-2].startswith("Take it apart")
+        assert steps[-1] == say("web-source-ask")
         assert any("never touch each other" in each for each in cautions)
         assert "Local rules" in cautions[-1]
 
@@ -125,4 +126,4 @@ def test_whatever_can_be_chosen_is_answered():
             found = trialled(salt, {thing: key})
             assert name
             assert [sum(shares.values()) for _, shares in found["batches"]] == [100, 100]
-            assert {key for key, _, _ in found["figures"]} == set(found["sources"])
+            assert {"trial-line", *(key for key, _, _ in found["figures"])} == set(found["sources"])

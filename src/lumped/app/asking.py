@@ -219,9 +219,10 @@ def _milliamperes(current: "Value") -> str:
 
 
 def wall_lasts(question: Question, report: Report) -> dict[str, Any]:
-    """Say for how long a wall does, while salt creeps in: `night`, the key of its headline, and `words`."""
+    """Say for how long a wall does, while salt creeps in: `night`, the key of its headline, `words`, and `sources`."""
     from lumped.app.doughs import wall_of
     from lumped.app.named import named_in
+    from lumped.texts import say
 
     said = question.said
     found = wall_of(named_in(question.given), thickness=_MM * said["thick"], area=_CM2 * said["touch"],
@@ -229,4 +230,5 @@ def wall_lasts(question: Question, report: Report) -> dict[str, Any]:
     report(1.0)
     lasting = found.lasting
     assert lasting is not None
-    return {"night": lasting.night, "words": list(lasting.words)}
+    told = told_of(say("heading-wall-lasts"), lasting.lasts.provenance, note=say("web-source-creep"))
+    return {"night": lasting.night, "words": list(lasting.words), "sources": {"wall-lasts": told}}

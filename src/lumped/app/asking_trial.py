@@ -83,8 +83,16 @@ def trialled(given: Given, things: Mapping[str, str]) -> dict[str, Any]:
         "sources": {
             f"trial-{key}": told_of(_name(key), each.provenance, open_in[key], note=_note(key), recipe=done.recipe)
             for key, each in values.items()
-        },
+        } | {"trial-line": _line(found, parts)},
     }  # fmt: skip
+
+
+def _line(found: "Trial", parts: "list[tuple[str, Value]]") -> dict[str, Any]:
+    """Where what should be seen comes from: the mould, the lamp, and the dough between them."""
+    from lumped.quantities import Provenance
+
+    origin = Provenance.of([found.resistivity.provenance, *(each.provenance for _, each in parts)])
+    return told_of(_name("line"), origin, parts, note=_note("line"))
 
 
 def _values(found: "Trial") -> "Iterator[tuple[str, Value]]":

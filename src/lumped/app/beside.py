@@ -115,8 +115,17 @@ def besides(question: Question, report: Report) -> dict[str, Any]:
         "sources": {
             f"{row.key}-{number}": told_of(row.words, value.provenance, recipe=side.recipe)
             for row in outcomes for number, (side, value) in enumerate(zip(found.sides, row.values, strict=False))
+        } | {
+            f"{key}-{number}": told_of(name, side.amounts[key].provenance, note=_written(key, side))
+            for key, name in found.ingredients.items() for number, side in enumerate(found.sides) if key in side.amounts
         },
     }  # fmt: skip
+
+
+def _written(key: str, side: "Side") -> str:
+    """How the recipe words an amount."""
+    written = [each.written for each in side.recipe.portions if each.ingredient == key]
+    return say("web-beside-amount-written", written=" + ".join(written))
 
 
 def side_names(found: "Comparison") -> tuple[str, ...]:

@@ -50,6 +50,11 @@ class Sources:
         button.on("click", partial(self._show, what, button))
         return button
 
+    def where(self, what: str) -> None:
+        """Ask where the numbers of the sentences or the table above come from."""
+        with html.div().classes("where-from"):
+            self.figure(what, say("web-source-ask"))
+
     def cautions(self, rows: Sequence[tuple[str, str, str]]) -> None:
         """Put cautions on the page, the gravest first: key, severity and words of each; a phone folds the rest."""
         self._lay_cautions(rows[:_GRAVEST])

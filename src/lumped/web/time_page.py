@@ -179,25 +179,26 @@ class _TimePage:
         self._told |= found["sources"]
         self._picture.show(found["drawings"])
         listed(found["words"])
-        self._ask_where("time-dry")
+        self._sources.where("time-dry")
         Words("h3", say("heading-rest"))
         listed(found["rest"])
-        self._ask_where("time-rest")
+        self._sources.where("time-rest")
         with html.details().classes("hours").mark("time-table"):
             Words("summary", say("web-time-table"))
             tally(found["columns"], found["rows"], on_phone="packed")
+            self._sources.where("time-dry")
 
     def _lay_refresh(self, found: Mapping[str, Any]) -> None:
         self._told |= found["sources"]
         listed(found["words"])
-        self._ask_where("time-refresh")
+        self._sources.where("time-refresh")
 
     def _lay_cool(self, found: Mapping[str, Any]) -> None:
         self._told |= found["sources"]
         reveal(self._hot["wishes"], found["hot"])
         listed(found["words"])
         if found["hot"]:
-            self._ask_where("time-cool")
+            self._sources.where("time-cool")
 
     def _lay_keep(self, found: Mapping[str, Any]) -> None:
         self._told |= found["sources"]
@@ -209,10 +210,6 @@ class _TimePage:
                 Words("dt", words)
                 with html.dd():
                     self._sources.figure(key, figure)
-
-    def _ask_where(self, key: str) -> None:
-        with html.div().classes("where-from"):
-            self._sources.figure(key, say("web-source-ask"))
 
 
 def _dry(given: Given, said: Mapping[str, str]) -> dict[str, Any]:

@@ -92,6 +92,7 @@ class _TrialPage:
         with html.section().classes("slip").mark("trial-steps"):
             Words("h2", say("heading-trial-steps"))
             listed(found["steps"], "ol", "notes steps")
+            self._sources.where("trial-line")
         with html.section().classes("slip").mark("trial-lights"):
             Words("h2", say("web-trial-lights"))
             with html.ul().classes("lights"):
@@ -100,6 +101,7 @@ class _TrialPage:
                         ui.html(mark("lamp", found["line"]["lamp"], _MARKS.get(state, "dark")), sanitize=False)
                         Words("p", words)
             Words("p", found["spread"], "soft")
+            self._sources.where("trial-line")
         with html.section().classes("slip").mark("trial-worth"):
             self._lay_worth(found)
         with html.section().classes("slip wide").mark("trial-cautions"):
@@ -112,6 +114,7 @@ class _TrialPage:
             Words("p", words, "soft")
             _put_bar(shares)
         listed(found["worth"])
+        self._sources.where("trial-good")
         if found["better"]:
             with html.div().classes("takes"):
                 lead_to(say("web-trial-take-better"), self._asked.ask("trial", **found["better"]), "take-better",

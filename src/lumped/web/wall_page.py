@@ -87,7 +87,7 @@ class _WallPage:
             self._enough.tell(say("web-dough-not"))
             self._words.tell(failure["message"] if failure else "")
             return
-        self._told = found["sources"]
+        self._told = {**self._told, **found["sources"]}
         self._enough.tell(say(f"web-wall-{found['enough']}"))
         self._words.tell(found["words"])
         self._drawing.set_content(wall_drawing(self._said["thick"], self._said["touch"], self._lamp))
@@ -111,11 +111,14 @@ class _WallPage:
         self._notes.clear()
 
     def _show_lasting(self, found: Mapping[str, Any]) -> None:
+        self._told = {**self._told, **found["sources"]}
         self._night.tell(say(f"web-wall-night-{found['night']}"))
         self._notes.clear()
         with self._notes:
             for each in (*found["words"], say("web-wall-scene")):
                 Words("li", each)
+            with html.li():
+                self._sources.where("wall-lasts")
 
 
 def _number(text: str, name: str) -> float:

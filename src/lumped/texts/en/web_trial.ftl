@@ -20,6 +20,7 @@ web-trial-share-dark = { $count } dark
 web-trial-take-better = Take what tells better
 web-trial-numbers = The figures behind it
 web-trial-good = Resistivity of good batches
+web-trial-line = What should be seen
 web-trial-bright = Bright ends, faint begins
 web-trial-dark = Faint ends, dark begins
 web-trial-note = Where current, lamp, cells, resistor and the price at the metal add up; lamps, cells, moulds and eyes are drawn within their kinds.
