@@ -18,3 +18,4 @@ fi
 "$folder/bin/python" -m pip install --quiet --require-hashes -r requirements.lock
 "$folder/bin/python" -m pip install --quiet --no-deps --no-build-isolation --editable .
 "$folder/bin/python" -m compileall -q src
+"$folder/bin/python" scripts/compile.py # the solver's loops: half a minute here, or at the first sculpture

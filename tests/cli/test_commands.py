@@ -160,5 +160,5 @@ def test_schema_prints_a_json_schema(kind: str, capsys):
 def test_a_light_command_loads_no_heavy_library():
     code = "import sys; from lumped.cli import main; main([]); print(*sorted(sys.modules))"
     loaded = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout.split()
-    heavy = {"numpy", "scipy", "pydantic", "nicegui", "pyamg", "typst", "lumped.web", "lumped.sculpt"}
+    heavy = {"numpy", "scipy", "pydantic", "nicegui", "numba", "typst", "lumped.web", "lumped.sculpt"}
     assert heavy & set(loaded) == set()

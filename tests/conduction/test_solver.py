@@ -5,8 +5,8 @@ import pickle
 import numpy as np
 import pytest
 
-import lumped.conduction.solver as solver
-from lumped.conduction import FaceSystem, Lead, Terminal, cell_potential, port_spread, solve_ports
+from lumped.conduction import FaceSystem, Lead, Terminal, cell_potential, iteration, port_spread, solve_ports
+from lumped.conduction.leads import couple
 from lumped.errors import InputError, SolverError
 from lumped.shape import Ball, Block, Piece, Roll, cells_of
 
@@ -31,26 +31,17 @@ def test_rows_sum_to_zero_and_ports_are_reciprocal():
     assert np.all(Y - np.diag(np.diag(Y)) <= 0)
 
 
-@pytest.fixture
-def iterated(monkeypatch):
-    """Put the iteration on trial, which small systems do without."""
-    monkeypatch.setattr(solver, "_DIRECT_BELOW", 1500)
-
-
-@pytest.mark.usefixtures("iterated")
 @pytest.mark.parametrize("port_rtol", [1e-2, 1e-4])
 def test_the_stated_port_error_covers_the_true_one(port_rtol):
     exact, rough = (solve_ports(slab(1.1), PINS, port_rtol=rtol) for rtol in (1e-10, port_rtol))
     errors = [rough.resistance(i, j) / exact.resistance(i, j) - 1 for i, j in ("ab", "ac", "bc")]
-    assert exact.unknowns > solver._DIRECT_BELOW  # the iteration is on trial, not the direct factor
     assert 0 < np.max(np.abs(errors)) <= rough.port_error <= port_rtol
 
 
-@pytest.mark.usefixtures("iterated")
 def test_the_raw_matrix_differs_from_the_energy_form_by_no_more_than_the_root_of_the_port_error():
     system = slab(1.1)
     ports = solve_ports(system, PINS, port_rtol=1e-3)
-    coupled = solver.couple(system, PINS)
+    coupled = couple(system, PINS)
     member = np.eye(3)[coupled.port] * coupled.conductance[:, None]
     raw = np.diag(member.sum(axis=0)) - (coupled.weights.T @ member).T @ ports.potentials
     scale = np.sqrt(np.outer(np.diag(ports.matrix), np.diag(ports.matrix)))
@@ -126,9 +117,8 @@ def test_finer_grids_converge():
     assert errors[2] < 0.01
 
 
-@pytest.mark.usefixtures("iterated")
 def test_an_answer_that_is_not_reached_is_an_error_with_grid_error_and_remedy(monkeypatch):
-    monkeypatch.setattr(solver, "_ROUNDS", 2)
+    monkeypatch.setattr(iteration, "_ROUNDS", 2)
     with pytest.raises(SolverError, match=r"1.1e\+03 mm.*effort full") as caught:
         solve_ports(slab(1.1), PINS, port_rtol=1e-9)
     assert str(pickle.loads(pickle.dumps(caught.value))) == str(caught.value)

@@ -57,19 +57,15 @@ class Ports:
 
     def resistance(self, first: str, second: str) -> float:
         """Give the resistance between two leads with all others left open; infinite if nothing joins them. [Ω]"""
-        i, j = self.names.index(first), self.names.index(second)
-        if not self._joined(i, j):
-            return float("inf")
-        drive = np.zeros(len(self.names))
-        drive[i], drive[j] = 1.0, -1.0
-        volts = np.linalg.lstsq(self.matrix, drive, rcond=1e-14)[0]
-        return float(volts[i] - volts[j])
-
-    def _joined(self, i: int, j: int) -> bool:
         from scipy.sparse.csgraph import connected_components
 
+        i, j = self.names.index(first), self.names.index(second)
         label = connected_components(self.matrix != 0, directed=False)[1]
-        return bool(label[i] == label[j])
+        if i == j or label[i] != label[j]:
+            return 0.0 if i == j else float("inf")
+        free = np.flatnonzero((label == label[j]) & (np.arange(len(label)) != j))  # the second lead is held at zero
+        volts = np.linalg.solve(self.matrix[np.ix_(free, free)], (free == i).astype(float))
+        return float(volts[free == i][0])
 
 
 def cell_potential(ports: Ports, lead_potentials: ArrayLike) -> NDArray[np.float64]:

@@ -1,21 +1,20 @@
 """Solve Kirchhoff's law in dough for all leads together.
 
-Conjugate gradients, preconditioned by algebraic multigrid (a direct factor for small systems), one column for each
-lead, until the *port matrix* is known well enough, not the potentials.
+Pieces of dough that share a lead are one group; each group is laid out as a network and iterated until its *port
+matrix* is known well enough, not the potentials.
 """
 
-import warnings
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from typing import Any
+from collections.abc import Sequence
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy import linalg, sparse
+from scipy import sparse
 from scipy.sparse import csgraph
-from scipy.sparse.linalg import splu
 
+from lumped.conduction.iteration import Answer, Grounded, Watch, iterated
 from lumped.conduction.leads import Couplings, Lead, Terminal, couple
+from lumped.conduction.network import laid_out
 from lumped.conduction.ports import Ports
 from lumped.conduction.system import FaceSystem
 from lumped.errors import InputError, SolverError
@@ -23,11 +22,12 @@ from lumped.errors import InputError, SolverError
 __all__ = ["solve_ports"]
 
 Matrix = NDArray[np.float64]
-_DIRECT_BELOW = 15_000  # unknowns; up to here a sparse factorisation is the quickest
-_ROUNDS = 300
+Integers = NDArray[np.int64]
 
 
-def solve_ports(system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rtol: float = 1e-4) -> Ports:
+def solve_ports(
+    system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rtol: float = 1e-4, watch: Watch | None = None
+) -> Ports:
     """Compute the port matrix of a system of cells and leads.
 
     Parameters
@@ -39,6 +39,8 @@ def solve_ports(system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rt
     port_rtol : float
         Relative error wanted of every two-terminal conductance; the iteration stops when its own estimate is
         below. The grid's error comes on top. [1]
+    watch : callable, optional
+        Told rounds and port error after every round; what it raises ends the work.
 
     Returns
     -------
@@ -74,14 +76,14 @@ def solve_ports(system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rt
     groups = _groups(couplings, component, len(names))
     matrix, potentials = np.zeros((len(names), len(names))), np.zeros((system.size, len(names)), dtype=np.float32)
     solved = []
-    laplacian = system.laplacian()
     for cells, ports in groups:
         if len(ports) < 2:
             potentials[np.ix_(cells, ports)] = 1.0
             continue
-        part = _solve_group(laplacian, couplings, (cells, ports), port_rtol, system.pitch)
-        matrix[np.ix_(ports, ports)] = part.matrix
-        potentials[np.ix_(cells, ports)] = part.potentials
+        part = _solved(system, couplings, (cells, ports), port_rtol=port_rtol, watch=watch)
+        matrix[np.ix_(ports, ports)] = _completed(part.matrix)
+        potentials[np.ix_(cells, ports[:-1])] = part.potentials
+        potentials[cells, ports[-1]] = 1 - part.potentials.sum(axis=1)
         solved.append(part)
     return Ports(
         names=names,
@@ -145,129 +147,44 @@ def _groups(
     return [(np.flatnonzero(of_cell == each), np.flatnonzero(of_port == each)) for each in np.unique(of_port)]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Part:
-    matrix: Matrix
-    potentials: Matrix
-    error: float
-    residual: float
-    rounds: int
-
-
-def _solve_group(
-    laplacian: sparse.csr_array,
-    couplings: Couplings,
-    group: tuple[NDArray[np.int64], NDArray[np.int64]],
-    port_rtol: float,
-    pitch: float,
-) -> _Part:
-    """Solve for the ports of one group; its last port follows from the others."""
-    cells, ports = group
-    mine = np.isin(couplings.port, ports)
-    W, g = couplings.weights[mine][:, cells], couplings.conductance[mine]
-    member = sparse.csr_array((g, (np.arange(len(g)), np.searchsorted(ports, couplings.port[mine]))))
-    inner = laplacian[cells][:, cells]
-    A = sparse.csr_array(inner + W.T @ sparse.diags_array(g) @ W)
-    B = np.asarray((W.T @ member).todense())
-    D: Matrix = np.asarray(member.sum(axis=0), dtype=float).ravel()
-    precondition = _preconditioner(sparse.csr_array(inner + sparse.diags_array(B.sum(axis=1))), A)
-    X, error, rounds = _iterate(A, B[:, :-1], D[:-1], precondition, port_rtol)
-    if not error <= port_rtol:
+def _solved(
+    system: FaceSystem, couplings: Couplings, group: tuple[Integers, Integers], *, port_rtol: float,
+    watch: Watch | None,
+) -> Answer:  # fmt: skip
+    """Solve for the ports of one group of cells and ports; its last port follows from the others."""
+    grounded, order = _grounded(system, couplings, *group)
+    found = iterated(grounded, port_rtol=port_rtol, watch=watch)
+    if not found.error <= port_rtol:
         raise SolverError(
-            "ports-not-converged", error=f"{error:.1g}", wanted=f"{port_rtol:.1g}", iterations=rounds,
-            pitch_mm=f"{1e3 * pitch:.3g}",
+            "ports-not-converged", error=f"{found.error:.1g}", wanted=f"{port_rtol:.1g}", iterations=found.rounds,
+            pitch_mm=f"{1e3 * system.pitch:.3g}",
         )  # fmt: skip
-    R = B[:, :-1] - A @ X
-    reduced = np.diag(D[:-1]) - B[:, :-1].T @ X - X.T @ R
-    residual = np.max(np.linalg.norm(R, axis=0) / np.linalg.norm(B[:, :-1], axis=0))
-    X = np.column_stack([X, 1 - X.sum(axis=1)])
-    return _Part(matrix=_completed(reduced), potentials=X, error=error, residual=float(residual), rounds=rounds)
+    potentials = np.empty_like(found.potentials)
+    potentials[order] = found.potentials
+    return replace(found, potentials=potentials)
+
+
+def _grounded(system: FaceSystem, couplings: Couplings, cells: Integers, ports: Integers) -> tuple[Grounded, Integers]:
+    """Lay a group out; and the number in `cells` of each of its unknowns."""
+    mine = np.isin(couplings.port, ports)
+    weights, g = couplings.weights[mine][:, cells], couplings.conductance[mine]
+    member = sparse.csr_array((g, (np.arange(len(g)), np.searchsorted(ports, couplings.port[mine]))))
+    currents = sparse.csr_array(weights.T @ member)
+    leak = np.asarray(currents.sum(axis=1), dtype=float).ravel()
+    place = np.full(system.size, -1)
+    place[cells] = np.arange(len(cells))
+    edges = place[system.edges]
+    inside = edges[:, 0] >= 0
+    network = laid_out(edges[inside], system.conductance[inside], leak, system.index[cells])
+    touched = np.flatnonzero(network.leak > 0)
+    there = network.order[touched]
+    return Grounded(
+        network=network, touched=touched, weights=sparse.csr_array(weights[:, there]), conductance=g,
+        currents=currents[there].toarray()[:, :-1], own=np.asarray(member.sum(axis=0), dtype=float).ravel()[:-1],
+    ), network.order  # fmt: skip
 
 
 def _completed(reduced: Matrix) -> Matrix:
     """Add the last port: rows and columns of a port matrix sum to zero."""
-    symmetric = (reduced + reduced.T) / 2
-    tall = np.vstack([symmetric, -symmetric.sum(axis=0)])
+    tall = np.vstack([reduced, -reduced.sum(axis=0)])
     return np.column_stack([tall, -tall.sum(axis=1)])
-
-
-def _iterate(
-    A: sparse.csr_array, B: Matrix, D: Matrix, precondition: Callable[[Matrix], Matrix], port_rtol: float
-) -> tuple[Matrix, float, int]:
-    """Run conjugate gradients on all columns in step until the port error is small."""
-    X, R = np.zeros_like(B), B.copy()
-    Z = precondition(R)
-    P, rz = Z.copy(), np.einsum("ij,ij->j", R, Z)
-    steps: list[Matrix] = []
-    turns: list[Matrix] = []
-    error = np.inf
-    for rounds in range(1, _ROUNDS + 1):
-        AP = A @ P
-        alpha = _quotient(rz, np.einsum("ij,ij->j", P, AP))
-        X += alpha * P
-        R -= alpha * AP
-        Z = precondition(R)
-        old, rz = rz, np.einsum("ij,ij->j", R, Z)
-        beta = _quotient(rz, old)
-        P = Z + beta * P
-        steps.append(alpha)
-        turns.append(beta)
-        Y = np.diag(D) - B.T @ X - X.T @ R
-        error = _port_error(R.T @ Z, Y) / _smallest_ritz(np.array(steps), np.array(turns))
-        if error <= port_rtol:
-            return X, error, rounds
-    return X, error, _ROUNDS
-
-
-def _quotient(above: Matrix, below: Matrix) -> Matrix:
-    """Divide; a column that is solved already stays where it is."""
-    return np.divide(above, below, out=np.zeros_like(above), where=below > 1e-290)
-
-
-def _port_error(left: Matrix, Y: Matrix) -> float:
-    """Largest of vᵀ(EᵀAE)v / vᵀYv over all lead potentials v: no weak link between strong ones is overlooked."""
-    left, Y = (left + left.T) / 2, (Y + Y.T) / 2
-    scale = 1 / np.sqrt(np.maximum(np.diag(Y), 1e-300))
-    try:
-        lower = linalg.cholesky(Y * np.outer(scale, scale), lower=True)
-    except linalg.LinAlgError:
-        return np.inf
-    half = linalg.solve_triangular(lower, left * np.outer(scale, scale), lower=True)
-    return float(np.linalg.norm(linalg.solve_triangular(lower, half.T, lower=True), 2))
-
-
-def _smallest_ritz(steps: Matrix, turns: Matrix) -> float:
-    """Estimate the smallest eigenvalue of the preconditioned matrix from the iteration's own coefficients.
-
-    RᵀMR, with M the preconditioner, is at most EᵀAE divided by it; so dividing by it makes the estimate safe.
-    """
-    smallest = 1.0
-    for alpha, beta in zip(steps.T, turns.T, strict=True):
-        used = int(np.argmin(alpha > 0)) if np.any(alpha <= 0) else len(alpha)
-        if used == 0:
-            continue
-        a, b = alpha[:used], beta[: used - 1]
-        main = 1 / a
-        main[1:] += b / a[:-1]
-        off = np.sqrt(b) / a[:-1]
-        smallest = min(smallest, float(linalg.eigvalsh_tridiagonal(main, off, select="i", select_range=(0, 0))[0]))
-    return max(smallest, 1e-6)
-
-
-def _preconditioner(approximate: sparse.csr_array, exact: sparse.csr_array) -> Callable[[Matrix], Matrix]:
-    """Give a function that nearly solves for each column."""
-    if exact.shape[0] <= _DIRECT_BELOW:
-        factor = splu(sparse.csc_array(exact), permc_spec="COLAMD")
-        return lambda R: np.asarray(factor.solve(R))
-    cycle = _multigrid(approximate)
-    return lambda R: np.column_stack([cycle @ column for column in R.T])
-
-
-def _multigrid(matrix: sparse.csr_array) -> Any:
-    """Set up one symmetric V-cycle; the library's own warnings are of no use to a person and stay inside."""
-    with warnings.catch_warnings():
-        warnings.simplefilter("ignore")
-        import pyamg
-
-        levels = pyamg.ruge_stuben_solver(sparse.csr_matrix(matrix), max_coarse=300, coarse_solver="splu")
-        return levels.aspreconditioner(cycle="V")
