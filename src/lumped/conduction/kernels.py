@@ -190,7 +190,7 @@ class Kernels:
             loop = FunctionType(function.__code__, function.__globals__, function.__name__)
             loop.__qualname__ = f"{'all' if parallel else 'one'}.{function.__name__}"  # numba keeps them by this name
             made = njit(parallel=parallel, cache=True, nogil=True, fastmath={"contract"}, error_model="numpy")
-            return made(loop)  # type: ignore[no-any-return]
+            return made(loop)
 
         self.relax = compiled(_relax)
         self.scale = compiled(_scale)
