@@ -93,7 +93,7 @@ def _proposal(
         "figures": list(_figures(each, found, number, sources)),
         "traces": list(found.traces_words(each)),
         "reasons": [one.words for one in each.reasons] or [say("swap-hardly-moves")],
-        "notes": list(_to_know(each, found)),
+        "notes": list(_to_know(each, found)), "cautions": list(each.cautions),
         "changes": changes,
     }  # fmt: skip
 

@@ -130,6 +130,7 @@ def _sentences(each: "Proposal", found: "Swap") -> Iterator[str]:
     if each.allergens_gone:
         yield say("swap-allergens-gone", allergens=", ".join(each.allergens_gone))
     yield from (note for note in each.notes if note not in found.shared_notes)
+    yield from (say("swap-caution", caution=caution) for caution in each.cautions)
 
 
 def _way(each: "Proposal") -> str:

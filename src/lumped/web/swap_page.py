@@ -145,6 +145,9 @@ class _SwapPage:
                             Words("span", say("web-instead-of", before=before) if before else say("web-new"),
                                   "soft then")  # fmt: skip
             self._put_traces(each["traces"])
+            if each["cautions"]:
+                Words("h3", say("heading-cautions"))
+                listed(each["cautions"]).mark(f"cautions-{number}")
             listed(each["reasons"])
             with html.dl().classes("numbers"):
                 for key, words, before, now in each["figures"]:

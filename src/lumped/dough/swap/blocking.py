@@ -6,14 +6,15 @@ from dataclasses import replace
 import numpy as np
 
 from lumped.dough.swap.candidates import gone_from
-from lumped.dough.swap.figures import Figures, figures_of
+from lumped.dough.swap.doses import told_as
+from lumped.dough.swap.figures import ELEMENTS, Figures, figures_of
 from lumped.dough.swap.laying_out import Base, is_better, search_for
-from lumped.dough.swap.requirements import REQUIREMENTS
+from lumped.dough.swap.requirements import REQUIREMENTS, beyond_hands
 from lumped.dough.swap.results import Blocker
 from lumped.dough.swap.search import KEPT, Found, Search, searched
 from lumped.dough.swap.wants import Wish
 from lumped.errors import RecipeError
-from lumped.quantities import short_text
+from lumped.quantities import rounded_text, short_text
 from lumped.texts import say
 
 __all__ = ["blockers_of"]
@@ -85,5 +86,19 @@ def _slots(search: Search, new: Figures) -> dict[str, str]:
         "ph": f"{new.ph[0]:.1f}", "ph_before": f"{old.ph[0]:.1f}", "activity": f"{new.water_activity[0]:.2f}",
         "activity_before": f"{old.water_activity[0]:.2f}",
         "cost": "–" if new.cost is None or old.cost is None else f"{new.cost[0] / old.cost[0]:.1f}",
-        "potassium": short_text(1e2 * new.elements[1, 0]), "sodium": short_text(1e2 * new.elements[0, 0]),
+        "too_much": "; ".join(_too_much(search, new)),
     }  # fmt: skip
+
+
+def _too_much(search: Search, new: Figures) -> Iterator[str]:
+    """What goes beyond limits and doses, and how far."""
+    standard = search.standard
+    for symbol, share, most in zip(ELEMENTS, new.elements[:, 0], standard.limits, strict=True):
+        if share > most:
+            yield say("swap-too-much-share", name=say(f"swap-element-{symbol}"), share=short_text(1e2 * share),
+                      most=short_text(1e2 * most))  # fmt: skip
+    for number, (count, most) in enumerate(zip(new.doses[:, 0], standard.doses, strict=True)):
+        if count > most:
+            yield say("swap-too-much-dose", name=told_as(number), share=rounded_text(count / most))
+    if beyond_hands(standard.old, new)[0] > 0:
+        yield say("swap-too-much-ph", ph=f"{new.ph[0]:.1f}")

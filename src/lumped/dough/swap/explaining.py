@@ -230,6 +230,3 @@ def _notes_on_one(key: str, after: Recipe, shop: Pantry) -> Iterator[str]:
                       groups=groups, moles=short_text(1e3 * moles))  # fmt: skip
     if 0.1 < share("water", 0.0) < 0.99 and "body" not in shop[key].roles:
         yield say("swap-note-water", ingredient=shop[key].name, water=f"{grams * share('water', 0.0):.0f}")
-    for caution in shop[key].cautions:
-        if caution in ("epsom-laxative", "glycerine-drink"):
-            yield say(f"swap-note-{caution}")

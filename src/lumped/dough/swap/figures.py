@@ -18,6 +18,7 @@ from lumped.dough.chain import Chain, Unknowns, follow
 from lumped.dough.properties import salt_rows
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety.allergens import has_gluten
+from lumped.dough.swap.doses import doses_in_a_helping
 from lumped.pantry import Ingredient, Pantry
 from lumped.reference import handbook
 
@@ -30,6 +31,7 @@ ELEMENTS = ("Na", "K", "Al", "B")
 _COLD = WAYS.index("not cooked")
 _SUGARS = [INDEX[key] for key in ("sucrose", "glucose", "fructose", "maltose")]
 _SOFTENERS = [INDEX[key] for key in ("fat", "glycerol", "sorbitol")]
+_NO_ACIDS = ("carbonic", "aluminium")
 _TINY = 1e-12
 
 
@@ -94,13 +96,15 @@ class Figures:
     ph : (n,) float
         [1]
     acid : (n,) float
-        Acid that lye could take up to pH 7, carbonic acid left out, in a mass of dough. [mol/kg]
+        Acid that lye could take up to pH 7 in a mass of dough, but carbonic acid and alum's. [mol/kg]
     water_activity : (n,) float
         [1]
     cost : (n,) float or None
         [money/kg]
     elements : (4, n) float
         Share of sodium, potassium, aluminium, boron. [1]
+    doses : (D, n) float
+        How many of each dose are in a helping; see `dosed`. [1]
     mass : (n,) float
         Dough that comes out. [kg]
     """
@@ -118,6 +122,7 @@ class Figures:
     water_activity: Array
     cost: Array | None
     elements: Array
+    doses: Array
     mass: Array
 
 
@@ -204,7 +209,8 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
         softener=chain.components[_SOFTENERS].sum(axis=0) / flour, sugar=chain.components[_SUGARS].sum(axis=0) / flour,
         salt=salts / flour, resistivity=chain.resistivity, ph=chain.ph, acid=_acid_groups() @ chain.components / mass,
         water_activity=chain.water_activity, cost=None if table.prices is None else table.prices @ masses / mass,
-        elements=_element_shares() @ chain.components / mass, mass=chain.mass,
+        elements=_element_shares() @ chain.components / mass, doses=doses_in_a_helping() @ chain.components / mass,
+        mass=chain.mass,
     )  # fmt: skip
 
 
@@ -230,12 +236,16 @@ def _unbound(table: Table, masses: Array, ways: Rows, flour: Array) -> Array:
 
 @cache
 def _acid_groups() -> Array:
-    """Acid groups that pH 7 frees, less the charge of metals, in a mass of each compound. (C,) [mol/kg]"""
+    """Acid groups that pH 7 frees, less the charge of metals, in a mass of each compound. (C,) [mol/kg]
+
+    Carbonic acid leaves as gas. An aluminium ion frees hydrogen only as lye makes it fall out: nobody put that much
+    acid into a dough by putting alum into it, so as much need not come in alum's stead.
+    """
     book = handbook()
     found = []
     for each in compounds():
         charge = sum(book.value("ions", ion, "charge").mean * count for ion, count in each.ions.items())
-        groups = sum(count * _groups(acid) for acid, count in each.acids.items() if acid != "carbonic")
+        groups = sum(count * _groups(acid) for acid, count in each.acids.items() if acid not in _NO_ACIDS)
         found.append((groups - charge) / each.molar_mass if each.molar_mass else 0.0)
     return np.array(found)
 

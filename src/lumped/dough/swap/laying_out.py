@@ -11,7 +11,7 @@ from lumped.dough.kneading import Kneading
 from lumped.dough.recipe import Recipe
 from lumped.dough.swap.candidates import candidates, doubt_of, family_of, gone_from, trouble_of
 from lumped.dough.swap.figures import WAYS, Figures, figures_of, table_of
-from lumped.dough.swap.requirements import REQUIREMENTS, Standard, gain, limits_of, row
+from lumped.dough.swap.requirements import REQUIREMENTS, Standard, doses_of, gain, limits_of, row
 from lumped.dough.swap.search import Found, Search
 from lumped.dough.swap.wants import Wish
 from lumped.pantry import Pantry
@@ -71,7 +71,7 @@ def _standard(base: Base, figures: Figures, priced: bool) -> Standard:
     dropped |= set() if priced else {"cost"}
     return Standard(
         old=figures, conducts=conducts, room=_WELL_WITHIN * float(max(room, 0.05)),
-        limits=limits_of(figures, date=base.date),
+        limits=limits_of(figures, date=base.date), doses=doses_of(figures),
         asked=frozenset(REQUIREMENTS) - dropped, target=base.wish.target,
     )  # fmt: skip
 

@@ -10,7 +10,7 @@ from lumped.dough.beliefs import sorted_out
 from lumped.dough.kneading import Kneading, kneading
 from lumped.dough.properties import PROPERTIES, drawn_prices, spent
 from lumped.dough.recipe import Portion, Recipe
-from lumped.dough.safety import allergens_of
+from lumped.dough.safety import Caution, allergens_of, cautions_on
 from lumped.dough.swap.explaining import notes_on, reasons_for
 from lumped.dough.swap.figures import WAYS, figures_of
 from lumped.dough.swap.kitchen import rounded_recipe
@@ -124,8 +124,19 @@ def proposal_of(base: Base, recipe: Recipe, over: Mapping[str, float], shifts: M
         allergens_new=tuple(each for each in now if each not in was),
         rounding={key: each for key, each in shifts.items() if key != "beyond"},
         traces=traces_in(recipe.ingredients, base.wish, base.shop),
-        feel=felt(recipe, done), money=base.money,
+        feel=felt(recipe, done), cautions=tuple(_new_cautions(base, recipe, float(np.median(done.chain.mass)))),
+        money=base.money,
     )  # fmt: skip
+
+
+def _new_cautions(base: Base, recipe: Recipe, mass: float) -> Iterator[str]:
+    """What is to be minded with a recipe that was not with the old one, the gravest first."""
+    known = {each.key for each in _cautions(base, base.recipe, float(np.median(base.learnt.chain.mass)))}
+    yield from (each.brief for each in _cautions(base, recipe, mass) if each.key not in known)
+
+
+def _cautions(base: Base, recipe: Recipe, mass: float) -> tuple[Caution, ...]:
+    return cautions_on(recipe.masses, mass, base.shop, cooked=recipe.cooked, date=None, name=recipe.title)
 
 
 def _changes(before: Recipe, after: Recipe) -> Iterator[Change]:

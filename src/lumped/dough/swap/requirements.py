@@ -19,7 +19,7 @@ from lumped.dough.safety.weights import child_mass
 from lumped.dough.swap.figures import ELEMENTS, Figures
 from lumped.reference import handbook
 
-__all__ = ["REQUIREMENTS", "Standard", "beyond", "drift", "gain", "limits_of", "row"]
+__all__ = ["REQUIREMENTS", "Standard", "beyond", "beyond_hands", "doses_of", "drift", "gain", "limits_of", "row"]
 
 Array = NDArray[np.float64]
 REQUIREMENTS = ("texture", "current", "acidity", "keeping", "cost", "limits")
@@ -43,6 +43,8 @@ class Standard:
         Natural logarithm of how much worse its resistivity may be: the end of the old interval. [1]
     limits : (4,) float
         The most of each element that is allowed, as a share of the dough. [1]
+    doses : (D,) float
+        The most of each dose that a helping may hold: one, or as much as it held before. [1]
     asked : frozenset of str
         Requirements that hold.
     target : str or None
@@ -53,6 +55,7 @@ class Standard:
     conducts: bool
     room: float
     limits: Array
+    doses: Array
     asked: frozenset[str]
     target: str | None = None
 
@@ -80,7 +83,9 @@ def beyond(standard: Standard, new: Figures, margin: float = 0.0) -> dict[str, A
         "current": np.maximum(_worse(standard, new) - full, 0.0),
         "acidity": np.maximum(np.abs(new.ph - old.ph) / row("acidity", "tolerance") - full, 0.0),
         "keeping": np.maximum((new.water_activity - old.water_activity) / row("keeping", "tolerance") - full, 0.0),
-        "limits": np.maximum(new.elements / standard.limits[:, None] - full, 0.0).sum(axis=0) + _for_hands(old, new),
+        "limits": np.maximum(new.elements / standard.limits[:, None] - full, 0.0).sum(axis=0)
+        + np.maximum(new.doses / standard.doses[:, None] - full, 0.0).sum(axis=0)
+        + beyond_hands(old, new),
     }
     if new.cost is not None and old.cost is not None:
         ratio = np.log(np.maximum(new.cost, 1e-9) / np.maximum(old.cost, 1e-9))
@@ -88,7 +93,7 @@ def beyond(standard: Standard, new: Figures, margin: float = 0.0) -> dict[str, A
     return {key: np.asarray(found[key]) for key in REQUIREMENTS if key in found and key in standard.asked}
 
 
-def _for_hands(old: Figures, new: Figures) -> Array:
+def beyond_hands(old: Figures, new: Figures) -> Array:
     """How far a dough is too sour or too much of a lye for hands, in units of pH. (n,) [1]"""
     least, most = np.minimum(old.ph, row("limits", "least_ph")), np.maximum(old.ph, row("limits", "most_ph"))
     return np.asarray(np.maximum(least - new.ph, 0.0) + np.maximum(new.ph - most, 0.0))
@@ -119,7 +124,8 @@ def drift(standard: Standard, new: Figures) -> dict[str, Array]:
         "current": _bent(np.maximum(_worse(standard, new), 0.0)),
         "acidity": _bent((new.ph - old.ph) / row("acidity", "tolerance")) + _bent(moles),
         "keeping": _bent(np.maximum(new.water_activity - old.water_activity, 0.0) / row("keeping", "tolerance")),
-        "limits": _bent(np.maximum(new.elements[0] - old.elements[0], 0.0) / row("limits", "free_sodium")),
+        "limits": _bent(np.maximum(new.elements[0] - old.elements[0], 0.0) / row("limits", "free_sodium"))
+        + _bent(np.maximum(new.doses - old.doses, 0.0)).sum(axis=0),
     }
     if new.cost is not None and old.cost is not None:
         ratio = np.log(np.maximum(new.cost, 1e-9) / np.maximum(old.cost, 1e-9))
@@ -163,6 +169,11 @@ def limits_of(old: Figures, *, date: "object" = None) -> Array:
     for number, symbol in enumerate(ELEMENTS[2:], 2):
         found.append(max(_lawful(symbol, date), float(old.elements[number, 0]) * 1.001))
     return np.array(found)
+
+
+def doses_of(old: Figures) -> Array:
+    """Give how many of each dose a helping of another recipe may hold: one, or what the old one held. (D,) [1]"""
+    return np.asarray(np.maximum(1.0, 1.001 * old.doses[:, 0]))
 
 
 def _potassium_in_a_lump() -> float:

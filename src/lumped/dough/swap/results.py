@@ -67,6 +67,8 @@ class Proposal:
         What rounding to measures changed of each property. [1]
     feel : Feel
         How it is expected to feel.
+    cautions : tuple of str
+        What to mind with it that the old recipe asked nobody to mind.
     money : str
         In what it costs; "" without prices.
     """
@@ -84,6 +86,7 @@ class Proposal:
     traces: Mapping[str, tuple[str, ...]]
     rounding: Mapping[str, float]
     feel: Feel
+    cautions: tuple[str, ...] = ()
     money: str = ""
 
     def as_dict(self) -> dict[str, Any]:
@@ -94,6 +97,7 @@ class Proposal:
             "properties": {key: value.as_dict() for key, value in self.properties.items()},
             "resistivity_ratio": self.ratio.as_dict(), "beyond": dict(self.beyond),
             "reasons": [each.as_dict() for each in self.reasons], "notes": list(self.notes),
+            "cautions": list(self.cautions),
             "allergens": list(self.allergens), "allergens_gone": list(self.allergens_gone),
             "allergens_new": list(self.allergens_new),
             "may_contain": {word: list(keys) for word, keys in self.traces.items()},

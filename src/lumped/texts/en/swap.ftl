@@ -77,8 +77,6 @@ swap-note-acid = { $ingredient }: { $acid } has { $groups ->
    *[other] { $groups } acid groups
 } to a molecule; the recipe holds { $moles } mmol of them.
 swap-note-water = { $ingredient } brings { $water } g of water, which is counted.
-swap-note-epsom-laxative = Epsom salt is a laxative: this dough is not for small children.
-swap-note-glycerine-drink = Glycerine makes small children sick when they eat much of it at once: keep the bottle away.
 swap-note-shop = { $ingredient }: { $place }.
 
 ## What stands in the way
@@ -94,7 +92,18 @@ swap-blocks-current = If the resistivity may be { $resistivity } Ω·m instead o
 swap-blocks-acidity = If the pH may be { $ph } instead of { $ph_before }, it can be done with { $instead }.
 swap-blocks-keeping = If it may keep less long (water activity { $activity } instead of { $activity_before }), it can be done with { $instead }.
 swap-blocks-cost = If it may cost { $cost } times as much, it can be done with { $instead }.
-swap-blocks-limits = If limits and doses are set aside ({ $potassium } % potassium and { $sodium } % sodium in the dough), it could be done with { $instead }. That is not advised.
+swap-blocks-limits = If limits and doses are set aside ({ $too_much }), it could be done with { $instead }. That is not advised.
+swap-too-much-share = { $name } { $share } % of the dough, where { $most } % is the most
+swap-too-much-dose = { $name } { $share } times what a helping may hold
+swap-too-much-ph = a pH of { $ph }, which hands do not bear
+swap-element-Na = sodium
+swap-element-K = potassium
+swap-element-Al = aluminium
+swap-element-B = boron
+swap-caution = Be careful: { $caution }
+swap-dosed-tartrate-dog = cream of tartar
+swap-dosed-epsom-child = Epsom salt
+swap-dosed-glycerol-child = glycerine
 swap-no-blocker = No single requirement stands in the way: two at least would have to give. Take back one of the wishes.
 swap-none = Nothing in the pantry does it.
 swap-as-it-is = The recipe is already as it is wanted: nothing has to change.
