@@ -94,7 +94,7 @@ def test_a_wall_that_cannot_be_is_refused_in_words(capsys, more, says):
 
 
 def test_what_if_lists_what_ruins_a_dough_first(capsys):
-    found = json.loads(said_raw(capsys, "what-if", SUGAR, "--json"))
+    found = json.loads(said_raw(capsys, "what-if", SUGAR, "--json"))["changes"]
     means = [each["factor"]["mean"] for each in found]
     assert means == sorted(means)
     assert "one pinch of salt" in said(capsys, "what-if", SUGAR)[1]

@@ -11,6 +11,8 @@ import numpy as np
 import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
+from lumped.chemistry import salt_dissolving_time
+from lumped.dough import knead
 from lumped.dough.beliefs import middle
 from lumped.dough.kneading import followed, knead_middle, kneading
 from lumped.dough.properties import PROPERTIES
@@ -84,6 +86,49 @@ def test_a_sugar_dough_blocks_thousands_of_times_better():
 def test_salt_spoils_a_sugar_dough_as_estimated(change, factor, sugar_changes):
     found = sugar_changes[change]
     assert found.low < 1 / factor < found.high
+
+
+@pytest.mark.parametrize(("exponent", "resistivity"), [(1.5, 8.9), (3.0, 18.0)])
+def test_archies_exponent_moves_it_as_far_as_estimated(exponent, resistivity):
+    recipe = salted(73)
+    given = middle(recipe, pantry())
+    theirs = {"archie_exponent": exponent, "picture": 0.0, "bound_water": 0.3, "air": 0.0}
+    grains = replace(given.unknowns, **{name: np.array([value]) for name, value in theirs.items()})
+    ours = followed(recipe, replace(given, unknowns=grains), pantry())
+    assert 100 * ours.resistivity[0] == pytest.approx(resistivity, rel=0.13)  # theirs has no oil
+
+
+def test_two_grams_of_cream_of_tartar_dissolve_and_not_one():
+    dissolved = 1e3 * kneading(salted(73)).chain.in_liquid("potassium-hydrogen-tartrate")
+    assert np.quantile(dissolved, [0.025, 0.5, 0.975]) == pytest.approx([1.5, 2.0, 3.0], abs=0.1)  # corrected
+
+
+def test_a_wetter_sugar_dough_blocks_less_than_estimated():
+    found = knead(recipe_of({**INSULATING, "distilled-water": 120}, "insulating", "not cooked")).resistivity
+    assert found.mean < 400 < found.high  # corrected: 400 to 900 was estimated
+
+
+def test_without_sugar_it_is_as_estimated():
+    bare = {key: mass for key, mass in INSULATING.items() if key != "granulated-sugar"}
+    found = knead(recipe_of(bare, "insulating", "not cooked")).resistivity
+    assert found.low < 85 < found.high
+
+
+def test_in_starch_tap_water_costs_what_is_estimated():
+    starch = {("cornstarch" if key == "plain-flour" else key): mass for key, mass in INSULATING.items()}
+    tap = {("tap-water" if key == "distilled-water" else key): mass for key, mass in starch.items()}
+    distilled, other = (kneading(recipe_of(each, "insulating", "not cooked")) for each in (starch, tap))
+    found = ratio(distilled, other)
+    assert found.low < 1.28 < found.high
+
+
+def test_a_lone_coarse_grain_is_gone_in_half_an_hour_and_not_one_among_many():
+    alone, among = (
+        float(salt_dissolving_time(1e-3, salt=salt, water=0.237, temperature=293.15, obstruction=0.3))
+        for salt in (0.0, 0.073)
+    )
+    assert alone / 60 == pytest.approx(33, abs=1)
+    assert among / 3600 == pytest.approx(1.7, abs=0.1)  # corrected: the liquid nearly fills
 
 
 def test_tap_water_for_distilled_costs_some_per_cent(sugar_changes):

@@ -70,7 +70,7 @@ def run_dry(said: argparse.Namespace) -> int:
     if said.picture is not None:
         drying.draw_drying(found, said.picture, theme=said.theme)
     if said.json:
-        print_json(found.as_dict() | dough.as_dict())
+        print_json({"kind": "drying", "schema": 1} | found.as_dict() | dough.as_dict())
         return 0
     print_unfit(dough)
     _print_dried(found)
@@ -109,7 +109,7 @@ def run_cool(said: argparse.Namespace) -> int:
             beginning=read(said.beginning, "temperature"), **where,
         )  # fmt: skip
     if said.json:
-        print_json(found.as_dict() | dough.as_dict())
+        print_json({"kind": "cooling", "schema": 1} | found.as_dict() | dough.as_dict())
         return 0
     print_unfit(dough)
     print_title(found.title)
@@ -134,7 +134,7 @@ def run_refresh(said: argparse.Namespace) -> int:
     dough = recipe_named(said) if said.recipe is not None else None
     found = refreshed(before, now, dough)
     if said.json:
-        print_json(found.as_dict() | (dough.as_dict() if dough else {}))
+        print_json({"kind": "refreshing", "schema": 1} | found.as_dict() | (dough.as_dict() if dough else {}))
         return 0
     if dough is not None and print_unfit(dough):
         print_line("")
@@ -149,7 +149,7 @@ def run_keep(said: argparse.Namespace) -> int:
     dough = recipe_named(said)
     found = kept(dough, fridge=said.fridge)
     if said.json:
-        print_json(found.as_dict() | dough.as_dict())
+        print_json({"kind": "keeping", "schema": 1} | found.as_dict() | dough.as_dict())
         return 0
     print_unfit(dough)
     print_title(found.title)

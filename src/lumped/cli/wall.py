@@ -38,7 +38,7 @@ def run_wall(said: argparse.Namespace) -> int:
         dough, thickness=thickness, area=said.touch_cm2 * 1e-4, lamp=said.lamp, beside=said.beside
     )  # fmt: skip
     if said.json:
-        print_json(found.as_dict() | dough.as_dict())
+        print_json({"kind": "wall", "schema": 1} | found.as_dict() | dough.as_dict())
         return 0
     if print_unfit(dough):
         print_line("")
@@ -60,7 +60,8 @@ def run_what_if(said: argparse.Namespace) -> int:
     dough = recipe_named(said)
     found = app.what_if_of(dough)
     if said.json:
-        print_json([each.as_dict() for each in found])
+        changes = [each.as_dict() for each in found]
+        print_json({"kind": "what-if", "schema": 1, "title": dough.recipe.title, "changes": changes} | dough.as_dict())
         return 0
     print_unfit(dough)
     print_title(say("what-if-title"))
