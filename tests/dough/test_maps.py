@@ -113,7 +113,7 @@ def test_json_names_every_point_and_what_stands_against_it():
 def test_an_unknown_property_names_those_that_look_alike():
     with pytest.raises(InputError, match=r"“hydratoin” is nothing that Lumped can map. Did you mean: hydration\?"):
         mix_map(SALTED, THREE, "hydratoin")
-    with pytest.raises(InputError, match=r"Did you mean: resistivity, water-activity, hydration"):
+    with pytest.raises(InputError, match=r"Choose one of: resistivity, water-activity, hydration"):
         find_property("loudness")
 
 

@@ -4,7 +4,7 @@ import re
 from dataclasses import replace
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from lumped.dough import Portion, Recipe, knead
@@ -137,6 +137,7 @@ PARTS = ("fat", "carbohydrate", "sugars", "fibre", "protein", "salt", "sodium", 
     per=st.sampled_from(["100 g", "100 mL"]),
     within=st.sampled_from([None, True, False]),
 )  # fmt: skip
+@example(figures={"sugars": 0.0625}, like="plain-flour", per="100 g", within=None)
 def test_whatever_is_left_out_the_whole_is_whole_and_every_range_holds_its_figure(figures, like, per, within):
     label = Label(name="any", like=like, per=per, fibre_within=within, allergens=(), **figures)
     try:

@@ -60,7 +60,7 @@ class Taken:
         if not self.grows:
             return self
         share, low, high = (self.sure + factor * (each - self.sure) for each in (self.share, self.low, self.high))
-        return replace(self, share=share, low=low, high=high)
+        return replace(self, share=share, low=low, high=max(min(high, 1.0), share))
 
 
 def counts_fibre_within(label: Label) -> bool:
@@ -152,12 +152,14 @@ def _as_like(label: Label, shares: Mapping[str, float], like: Ingredient) -> Ite
     if "sodium" not in shares:
         salt = SALT_HOLDS * sum(sodium_in(like).values())
         most = max(2 * salt, _SALT_LIKE) if salt > 0 and "ions" not in like.roles else 2 * salt
+        most = max(min(most, 1.0), salt)
         yield Taken(name="salt", share=salt, low=0.0, high=most, grows=False)
 
 
 def _about(name: str, share: float, sure: float = 0.0) -> Taken:
     grows = share - sure
-    return Taken(name=name, share=share, low=share - _HALF * grows, high=min(share + _HALF * grows, 1.0), sure=sure)
+    most = max(min(share + _HALF * grows, 1.0), share)  # more than the whole is brought into it later, all three alike
+    return Taken(name=name, share=share, low=share - _HALF * grows, high=most, sure=sure)
 
 
 def is_syrup(like: Ingredient) -> bool:
