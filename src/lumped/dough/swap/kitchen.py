@@ -8,18 +8,23 @@ from numpy.typing import NDArray
 
 from lumped.dough.recipe import Portion, Recipe
 from lumped.dough.swap.figures import WAYS, Figures, figures_of
-from lumped.dough.swap.requirements import beyond
-from lumped.dough.swap.search import Found, Search
-from lumped.pantry import Pantry
+from lumped.dough.swap.requirements import beyond, row
+from lumped.dough.swap.search import KEPT, Found, Search
+from lumped.errors import RecipeError
+from lumped.pantry import Ingredient, Pantry
 from lumped.pantry.amounts import is_weight
 from lumped.pantry.choosing import SCALE, Measured
+from lumped.pantry.measures import kitchen, weight_of
 from lumped.pantry.rounding import Rounded, Shift, Wanted, rounded_to_kitchen
 
-__all__ = ["in_measures", "own_measures", "recipe_from", "rounded_recipe"]
+__all__ = ["in_measures", "own_measures", "recipe_from", "rounded_recipe", "without_specks"]
 
 Array = NDArray[np.float64]
+_STEP = 1e-3  # of a kitchen's scale [kg]
 _BEYOND = 20.0  # a rounding that breaks a requirement is worse than any that moves the dough: chosen
+_AMOUNTS = 0.03  # what a part of an amount counts against as large a part of the resistivity: chosen
 _UNTOUCHED = 0.01
+_SPECK = 0.5  # of the smallest spoon, or of a gram on a scale: less is left out wherever that can be
 
 
 def own_measures(recipe: Recipe) -> str:
@@ -46,6 +51,36 @@ def in_measures(recipe: Recipe, search: Search, shop: Pantry, system: str) -> Re
     """Write a recipe as it is in a kitchen's measures; in its own it stays as it is written."""
     as_it_is = Found(masses=search.old, way=search.same_way, score=0.0, over=0.0, added=())
     return rounded_recipe(recipe, as_it_is, search, shop, system=system)[0]
+
+
+def without_specks(found: Found, search: Search, shop: Pantry, system: str) -> Found:
+    """Leave out what is less than the smallest spoon holds, the smallest first, where everything is kept without it.
+
+    Half a spoon and more stays where it does as much as a changed ingredient counts, as a strong acid or a gum does.
+    """
+    there = np.flatnonzero(found.masses > 0)
+    for i in there[np.argsort(found.masses[there])]:
+        spoons = found.masses[i] / _least(shop[search.table.keys[i]], system)
+        if spoons >= 1:
+            continue
+        masses = np.where(np.arange(len(found.masses)) == i, 0.0, found.masses)
+        score, over = search.scores(masses[:, None], np.array([found.way]))
+        serves = spoons >= _SPECK and score[0] - found.score > row("change", "ingredient")
+        if over[0] <= max(found.over, KEPT) and not serves:
+            added = tuple(each for each in found.added if each != i)
+            found = replace(found, masses=masses, score=float(score[0]), over=float(over[0]), added=added)
+    return found
+
+
+def _least(ingredient: Ingredient, system: str) -> float:
+    """What the smallest spoon of a kitchen holds, or a step of its scale. [kg]"""
+    if system == SCALE:
+        return _STEP
+    least = min(kitchen(system).scoops, key=lambda each: float(each.share) * kitchen(system).volumes[each.measure].mean)
+    try:
+        return float(least.share) * weight_of(least.measure, ingredient, system).mean
+    except RecipeError:  # nobody knows what a spoon of it weighs
+        return _STEP
 
 
 def rounded_recipe(
@@ -89,7 +124,8 @@ def rounded_recipe(
     rounded = rounded_to_kitchen(
         [Wanted(ingredient=shop[key], mass=max(mass, 1e-5)) for key, mass in wanted.items()], system,
         _shifts(found, search, list(wanted), needed),
-        weights={"beyond": _BEYOND, "resistivity": 1.0, "hydration": 2.0, "ph": 0.3, "water_activity": 3.0},
+        weights={"beyond": _BEYOND, "amounts": _AMOUNTS, "resistivity": 1.0, "hydration": 2.0, "ph": 0.3,
+                 "water_activity": 3.0},
     )  # fmt: skip
     measured = {each.ingredient: each for each in rounded.portions}
     return recipe_from(spoken or recipe, found, search, system=system, measured=measured, needed=needed), rounded
@@ -158,7 +194,8 @@ def _shifts(found: Found, search: Search, keys: list[str], needed: Mapping[str, 
         masses = np.repeat(found.masses[:, None], chosen.shape[1], axis=1)
         masses[rows] = chosen + more[:, None]
         new = figures_of(search.table, masses, np.full(chosen.shape[1], found.way))
-        return _moved(search, aim, new)
+        off = np.log(np.maximum(masses[rows], 1e-9) / np.maximum(found.masses[rows], 1e-9)[:, None])
+        return _moved(search, aim, new) | {"amounts": np.sqrt(np.square(off).sum(axis=0))}
 
     return shift
 

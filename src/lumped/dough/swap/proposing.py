@@ -13,7 +13,7 @@ from lumped.dough.recipe import Portion, Recipe
 from lumped.dough.safety import Caution, allergens_of, cautions_on
 from lumped.dough.swap.explaining import notes_on, reasons_for
 from lumped.dough.swap.figures import WAYS, figures_of
-from lumped.dough.swap.kitchen import rounded_recipe
+from lumped.dough.swap.kitchen import rounded_recipe, without_specks
 from lumped.dough.swap.laying_out import Base, is_better
 from lumped.dough.swap.naming import title_of
 from lumped.dough.swap.requirements import beyond
@@ -29,6 +29,7 @@ __all__ = ["amounts_of", "felt", "properties_of", "proposal_of", "proposals_of"]
 
 _AIMS = {"cheapest": ("cost", 1.0), "saltless": ("sodium", 1.0), "keeps-longer": ("water_activity", 1.0),
          "carries-better": ("resistivity", 1.0), "blocks-better": ("resistivity", -1.0)}  # fmt: skip
+_ASIDE = ("beyond", "amounts")  # of what rounding counts, what is no property of a dough
 SHOWN = ("resistivity", "water_activity", "hydration", "ph", "sodium", "cost")
 
 
@@ -70,8 +71,9 @@ def _ready_made(
 ) -> Iterator[tuple[Recipe, Mapping[str, float], Mapping[str, float]]]:
     """Recipes in kitchen measures that are not alike, how far each is beyond what is allowed, what rounding did."""
     ready: list[_Ready] = []
-    for found in searched(search):
-        if found.over > KEPT or not is_better(search, found):
+    kept = (each for each in searched(search) if each.over <= KEPT)
+    for found in (without_specks(each, search, base.shop, base.system) for each in kept):
+        if found.over > KEPT or not is_better(search, found) or _is_among(ready, found):
             continue
         recipe, rounded = rounded_recipe(base.recipe, found, search, base.shop, system=base.system, spoken=spoken)
         over = _beyond(search, recipe)
@@ -81,6 +83,13 @@ def _ready_made(
             break
     for each in _distinct(ready, search, base):
         yield each.recipe, each.over, each.shifts
+
+
+def _is_among(ready: list[_Ready], found: Found) -> bool:
+    """Whether the same ingredients are in a recipe that is there already, made the same way."""
+    return any(
+        each.found.way == found.way and np.array_equal(each.found.masses > 0, found.masses > 0) for each in ready
+    )
 
 
 def _carries_or_blocks(base: Base, proposal: Proposal) -> bool:
@@ -122,7 +131,7 @@ def proposal_of(base: Base, recipe: Recipe, over: Mapping[str, float], shifts: M
         notes=notes_on(base.recipe, recipe, base.wish, base.shop), allergens=now,
         allergens_gone=tuple(each for each in was if each not in now),
         allergens_new=tuple(each for each in now if each not in was),
-        rounding={key: each for key, each in shifts.items() if key != "beyond"},
+        rounding={key: each for key, each in shifts.items() if key not in _ASIDE},
         traces=traces_in(recipe.ingredients, base.wish, base.shop),
         feel=felt(recipe, done), cautions=tuple(_new_cautions(base, recipe, float(np.median(done.chain.mass)))),
         money=base.money,

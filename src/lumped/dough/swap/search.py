@@ -30,6 +30,7 @@ _PATIENCE = {1: 4, 2: 9, 3: 15}  # moves by a step, by how many masses move toge
 _FURTHER = np.array([1.0, 3.0, 8.0])
 _STRICT = 1e4
 _DREGS = 0.05  # of what was in it: less is nothing
+_FILLS = 0.1  # of what filled a role before: less fills it in part
 _MARGIN = 0.1
 _MENDABLE = 0.5  # beyond by more, a recipe is not brought back
 _HOPELESS = 1.5  # beyond by more, fine steps don't mend it
@@ -101,7 +102,8 @@ class Search:
         moved = np.abs(masses - self.old[:, None])
         touched = moved > row("change", "untouched") * np.maximum(self.old[:, None], 1e-9)
         new = (masses > 0) & (self.old[:, None] == 0)
-        missing = (self.roles @ (masses > 0) == 0).sum(axis=0)
+        filled = self.roles @ masses / (_FILLS * np.maximum(self.roles @ self.old, 1e-9))[:, None]
+        missing = np.maximum(1 - filled, 0.0).sum(axis=0)
         batch = np.log(mass / self.standard.old.mass) / np.log(1.1)
         return np.asarray(
             row("change", "ingredient") * touched.sum(axis=0) + row("change", "role") * missing
@@ -201,7 +203,7 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
     best = _moved(search, needed.kept(_unalike(search, needed, search.beam, kept_first=True)), _FINE, together=2)
     if KEPT < best.over.min() < _MENDABLE:
         best = _mended(search, seen)
-    best = _without_dregs(search, best)
+    best = _with_its_own(search, _without_dregs(search, best))
     best = best.kept(_needed(search, best))
     order = np.lexsort((best.scores, best.over > KEPT))
     return tuple(
@@ -218,6 +220,21 @@ def _without_dregs(search: Search, beam: _Beam) -> _Beam:
     masses = np.where(beam.masses < _DREGS * search.old[:, None], 0.0, beam.masses)
     masses = np.where(masses.any(axis=0), masses, beam.masses)
     return _Beam(masses, beam.ways, *search.scores(masses, beam.ways))
+
+
+def _with_its_own(search: Search, beam: _Beam) -> _Beam:
+    """Take what was in it, where its like went in though it need not have left: another oil for less of an oil."""
+    masses = beam.masses.copy()
+    stayed = [j for j in np.flatnonzero(search.old > 0) if not search.gone[j] and search.doubt[j] == 0]
+    for k in range(masses.shape[1]):
+        for i in np.flatnonzero((masses[:, k] > 0) & (search.old == 0)):
+            j = next((j for j in stayed if search.families[j] == search.families[i] and masses[j, k] == 0), None)
+            if j is not None:
+                masses[j, k], masses[i, k] = masses[i, k], 0.0
+    scores, over = search.scores(masses, beam.ways)
+    better = (scores < beam.scores) & (over <= np.maximum(beam.over, KEPT))
+    masses = np.where(better, masses, beam.masses)
+    return _Beam(masses, beam.ways, np.where(better, scores, beam.scores), np.where(better, over, beam.over))
 
 
 def _mended(search: Search, seen: _Beam) -> _Beam:
