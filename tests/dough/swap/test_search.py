@@ -1,11 +1,15 @@
 """The local search against a grid over all amounts, on a pantry small enough for one."""
 
+from dataclasses import replace
+
 import numpy as np
 from tests.dough.swap.shelves import SALT, salt_dough, shelf
 
 from lumped.dough.kneading import kneading
+from lumped.dough.swap.figures import table_of
 from lumped.dough.swap.laying_out import Base, search_for
-from lumped.dough.swap.search import KEPT, searched
+from lumped.dough.swap.search import KEPT
+from lumped.dough.swap.together import searched, searched_together
 from lumped.dough.swap.wants import Wish
 
 
@@ -48,3 +52,16 @@ def test_the_recipe_itself_scores_nothing():
     score, over = search.scores(search.old[:, None], np.array([search.same_way]))
     assert abs(score[0]) < 1e-9
     assert over[0] == 0
+
+
+def test_searches_side_by_side_find_what_each_finds_alone():
+    searches = [replace(search_in(Wish(classes=("wheat",)), "rice-flour", "cornstarch"), beam=8, enough=enough,
+                        without=frozenset(without)) for enough, without in ((True, ()), (True, ("current",)),
+                        (False, ("texture",)))]  # fmt: skip
+    other = search_in(Wish(classes=("wheat",)), "cornstarch")  # a table of its own
+    keys = ("rice-flour", *other.table.keys, *(key for key in searches[0].table.keys if key != "rice-flour"))
+    wide = table_of(salt_dough(), tuple(dict.fromkeys(keys)), shelf(*SALT, "rice-flour", "cornstarch"))
+    together = searched_together([*searches, other], wide)
+    for one, alone in zip(together, map(searched, [*searches, other]), strict=True):
+        assert [each.added for each in one] == [each.added for each in alone]
+        np.testing.assert_allclose([each.score for each in one], [each.score for each in alone], rtol=1e-9)

@@ -1,17 +1,20 @@
 """What stands in the way: one requirement, or one part of the wish, is dropped at a time, and the search run again."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import replace
+from typing import NamedTuple
 
 import numpy as np
 
 from lumped.dough.swap.candidates import gone_from
 from lumped.dough.swap.doses import told_as
 from lumped.dough.swap.figures import ELEMENTS, Figures, figures_of
-from lumped.dough.swap.laying_out import Base, is_better, search_for
+from lumped.dough.swap.laying_out import Base, is_better, laid_out, search_for
 from lumped.dough.swap.requirements import REQUIREMENTS, beyond_hands
 from lumped.dough.swap.results import Blocker
-from lumped.dough.swap.search import KEPT, Found, Search, searched
+from lumped.dough.swap.search import KEPT, Found, Search
+from lumped.dough.swap.together import searched_together
 from lumped.dough.swap.wants import Wish
 from lumped.errors import RecipeError
 from lumped.quantities import rounded_text, short_text
@@ -32,21 +35,39 @@ def blockers_of(base: Base, search: Search) -> Iterator[Blocker]:
     search : Search
         The search that found nothing.
     """
+    tries = list(_tries(base, search))
+    keys = dict.fromkeys(key for each in tries for key in each.search.table.keys)
+    found = searched_together([each.search for each in tries], laid_out(base, tuple(keys)))
+    for each, recipes in zip(tries, found, strict=True):
+        yield from _told(each, recipes, base)
+
+
+class _Try(NamedTuple):
+    """What is dropped, a requirement or a part of the wish, and the search without it."""
+
+    key: str
+    what: str
+    search: Search
+
+
+def _tries(base: Base, search: Search) -> Iterator[_Try]:
     for key in REQUIREMENTS:
         if key in search.standard.asked:
-            yield from _without(key, "", base, replace(search, without=frozenset([key])))
+            yield _Try(key, "", _narrow(replace(search, without=frozenset([key]))))
     for key, what, wish in _lesser(base.wish):
         if not gone_from(base.recipe, wish, base.shop) and wish.target is None:
             continue  # then the recipe itself would do
-        try:
-            yield from _without(key, what, base, search_for(replace(base, wish=wish)))
-        except RecipeError:  # still nothing left to make a dough of
-            continue
+        with suppress(RecipeError):  # still nothing left to make a dough of
+            yield _Try(key, what, _narrow(search_for(replace(base, wish=wish))))
 
 
-def _without(key: str, what: str, base: Base, search: Search) -> Iterator[Blocker]:
-    search = replace(search, beam=_NARROW, enough=True)
-    found = next(iter(searched(search)), None)
+def _narrow(search: Search) -> Search:
+    return replace(search, beam=_NARROW, enough=True)
+
+
+def _told(tried: _Try, recipes: Sequence[Found], base: Base) -> Iterator[Blocker]:
+    key, what, search = tried
+    found = next(iter(recipes), None)
     if found is None or found.over > KEPT or not is_better(search, found):
         return
     new = figures_of(search.table, found.masses[:, None], np.array([found.way]))

@@ -1,7 +1,7 @@
 """What a search starts from: the recipe as it was, what is asked, and all that may go in."""
 
 import datetime
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -10,14 +10,14 @@ from lumped.dough.calibrating import Calibration
 from lumped.dough.kneading import Kneading
 from lumped.dough.recipe import Recipe
 from lumped.dough.swap.candidates import candidates, doubt_of, family_of, gone_from, trouble_of
-from lumped.dough.swap.figures import WAYS, Figures, figures_of, table_of
+from lumped.dough.swap.figures import WAYS, Figures, Table, figures_of, table_of
 from lumped.dough.swap.requirements import REQUIREMENTS, Standard, doses_of, gain, limits_of, row
 from lumped.dough.swap.search import Found, Search
 from lumped.dough.swap.wants import Wish
 from lumped.pantry import Pantry
 from lumped.quantities import Value
 
-__all__ = ["Base", "is_better", "search_for"]
+__all__ = ["Base", "is_better", "laid_out", "search_for"]
 
 _WELL_WITHIN = 0.9  # of the old interval: middles of the chain and medians of draws are not quite the same
 _STOVELESS = ("kettle", "microwave", "not cooked")
@@ -48,8 +48,7 @@ def search_for(base: Base) -> Search:
     if base.prices is not None:
         new = tuple(key for key in new if key in base.prices)
     keys = (*recipe.ingredients, *new)
-    middle = {key: each.mean for key, each in base.prices.items()} if base.prices is not None else None
-    table = table_of(recipe, keys, shop, middle)
+    table = laid_out(base, keys)
     same = WAYS.index(recipe.cooked)
     old = np.array([recipe.mass_of(key) for key in keys])
     figures = figures_of(table, old[:, None], np.array([same]))
@@ -61,6 +60,12 @@ def search_for(base: Base) -> Search:
         families=tuple(family_of(shop[key]) for key in keys),
         roles=np.array([[float(role in shop[key].roles) for key in keys] for role in sorted(roles)]),
     )  # fmt: skip
+
+
+def laid_out(base: Base, keys: Sequence[str]) -> Table:
+    """Lay out ingredients, with their prices where there are any."""
+    middle = {key: each.mean for key, each in base.prices.items()} if base.prices is not None else None
+    return table_of(base.recipe, keys, base.shop, middle)
 
 
 def _standard(base: Base, figures: Figures, priced: bool) -> Standard:

@@ -18,7 +18,8 @@ from lumped.dough.swap.laying_out import Base, is_better
 from lumped.dough.swap.naming import title_of
 from lumped.dough.swap.requirements import beyond
 from lumped.dough.swap.results import Change, Proposal
-from lumped.dough.swap.search import KEPT, Found, Search, searched
+from lumped.dough.swap.search import KEPT, Found, Search
+from lumped.dough.swap.together import searched
 from lumped.dough.swap.traces import traces_in
 from lumped.dough.texture import Feel, feel_of
 from lumped.dough.what_if import ratio

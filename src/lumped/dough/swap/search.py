@@ -5,21 +5,25 @@ the chain; the best that are not alike go on, and their masses are moved up and 
 drawn by chance: the same question has the same answer.
 """
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Generator, Sequence
 from dataclasses import dataclass, field, replace
-from functools import cache
-from itertools import combinations, pairwise, product
+from itertools import pairwise
+from typing import NamedTuple, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 
-from lumped.dough.swap.figures import Table, figures_of
+from lumped.dough.swap.figures import Figures, Table, figures_of
+from lumped.dough.swap.moves import trials_round
 from lumped.dough.swap.requirements import Standard, beyond, row, score
 
-__all__ = ["KEPT", "Found", "Search", "searched"]
+__all__ = ["KEPT", "Ask", "Found", "Search", "Steps", "steps_of"]
 
 Array = NDArray[np.float64]
 Rows = NDArray[np.int64]
+Scored = tuple[Array, Array]
+_T = TypeVar("_T")
+Steps = Generator["Ask", Scored, _T]
 _AMOUNTS = (0.002, 0.006, 0.018, 0.05, 0.12, 0.25, 0.4)  # shares of all that goes in, at which an ingredient is tried
 _COARSE = (0.7, 0.35, 0.17)
 _QUICK = (0.5, 0.2)
@@ -27,7 +31,6 @@ _FINE = (0.25, 0.12, 0.06, 0.03, 0.015)
 _ALIKE = 3  # recipes of one family in the beam
 _ROUNDS_MORE = 2
 _PATIENCE = {1: 4, 2: 9, 3: 15}  # moves by a step, by how many masses move together
-_FURTHER = np.array([1.0, 3.0, 8.0])
 _STRICT = 1e4
 _DREGS = 0.05  # of what was in it: less is nothing
 _FILLS = 0.1  # of what filled a role before: less fills it in part
@@ -88,9 +91,12 @@ class Search:
     enough: bool = False
     strict: bool = False
 
-    def scores(self, masses: Array, ways: Rows) -> tuple[Array, Array]:
+    def scores(self, masses: Array, ways: Rows) -> Scored:
         """Give score and all that is beyond what is allowed, of (I, n) recipes. (n,), (n,)"""
-        new = figures_of(self.table, masses, ways)
+        return self.judged(masses, figures_of(self.table, masses, ways))
+
+    def judged(self, masses: Array, new: Figures) -> Scored:
+        """Give the same of recipes whose figures are known."""
         total, over = score(self.standard, new, self._change(masses, new.mass), without=self.without)
         if self.strict:
             inside = beyond(self.standard, new, _MARGIN)
@@ -138,6 +144,14 @@ class Found:
     added: tuple[int, ...]
 
 
+class Ask(NamedTuple):
+    """Recipes of which a search must know the scores before it goes on: (I, n) masses and (n,) ways."""
+
+    search: Search
+    masses: Array
+    ways: Rows
+
+
 @dataclass(slots=True)
 class _Beam:
     """Recipes that go on: (I, n) masses, (n,) ways, scores and what is beyond."""
@@ -160,8 +174,8 @@ class _Beam:
         )  # fmt: skip
 
 
-def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
-    """Search for recipes.
+def steps_of(search: Search, rounds: int | None = None) -> Steps[tuple[Found, ...]]:
+    """Search for recipes, step by step: each asks for the scores of some recipes, and goes on when it has them.
 
     Parameters
     ----------
@@ -175,20 +189,20 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
     tuple of Found
         The best first; none if all are far beyond what is allowed.
     """
-    beam = _begun(search)
+    beam = yield from _begun(search)
     seen = beam
     more = 1 if search.enough else _ROUNDS_MORE
     for _ in range(int(search.gone.sum()) + more if rounds is None else rounds):
         if search.enough and seen.over.min() < KEPT:
             break
-        grown = _grown(search, beam)
+        grown = yield from _grown(search, beam)
         if grown is None:
             break
-        if (exchanged := _exchanged(search, beam)) is not None:
+        if (exchanged := (yield from _exchanged(search, beam))) is not None:
             grown = grown.joined(exchanged)
-        if seen.over.min() > KEPT and (mixed := _mixed(search, beam)) is not None:
+        if seen.over.min() > KEPT and (mixed := (yield from _mixed(search, beam))) is not None:
             grown = grown.joined(mixed)
-        grown = _moved(search, grown, _QUICK if search.enough else _COARSE)
+        grown = yield from _moved(search, grown, _QUICK if search.enough else _COARSE)
         seen = seen.joined(grown)
         chosen = _unalike(search, seen, search.beam)
         after = seen.kept(chosen)
@@ -200,10 +214,12 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
     needed = seen.kept(_needed(search, seen))
     if search.enough:
         needed = needed.kept(np.lexsort((needed.scores, needed.over > KEPT))[:3])
-    best = _moved(search, needed.kept(_unalike(search, needed, search.beam, kept_first=True)), _FINE, together=2)
+    unalike = needed.kept(_unalike(search, needed, search.beam, kept_first=True))
+    best = yield from _moved(search, unalike, _FINE, together=2)
     if KEPT < best.over.min() < _MENDABLE:
-        best = _mended(search, seen)
-    best = _with_its_own(search, _without_dregs(search, best))
+        best = yield from _mended(search, seen)
+    best = yield from _without_dregs(search, best)
+    best = yield from _with_its_own(search, best)
     best = best.kept(_needed(search, best))
     order = np.lexsort((best.scores, best.over > KEPT))
     return tuple(
@@ -215,14 +231,14 @@ def searched(search: Search, *, rounds: int | None = None) -> tuple[Found, ...]:
     )  # fmt: skip
 
 
-def _without_dregs(search: Search, beam: _Beam) -> _Beam:
+def _without_dregs(search: Search, beam: _Beam) -> Steps[_Beam]:
     """Leave out what is hardly in it any more, as nobody would measure it."""
     masses = np.where(beam.masses < _DREGS * search.old[:, None], 0.0, beam.masses)
     masses = np.where(masses.any(axis=0), masses, beam.masses)
-    return _Beam(masses, beam.ways, *search.scores(masses, beam.ways))
+    return _Beam(masses, beam.ways, *(yield Ask(search, masses, beam.ways)))
 
 
-def _with_its_own(search: Search, beam: _Beam) -> _Beam:
+def _with_its_own(search: Search, beam: _Beam) -> Steps[_Beam]:
     """Take what was in it, where its like went in though it need not have left: another oil for less of an oil."""
     masses = beam.masses.copy()
     stayed = [j for j in np.flatnonzero(search.old > 0) if not search.gone[j] and search.doubt[j] == 0]
@@ -231,24 +247,24 @@ def _with_its_own(search: Search, beam: _Beam) -> _Beam:
             j = next((j for j in stayed if search.families[j] == search.families[i] and masses[j, k] == 0), None)
             if j is not None:
                 masses[j, k], masses[i, k] = masses[i, k], 0.0
-    scores, over = search.scores(masses, beam.ways)
+    scores, over = yield Ask(search, masses, beam.ways)
     better = (scores < beam.scores) & (over <= np.maximum(beam.over, KEPT))
     masses = np.where(better, masses, beam.masses)
     return _Beam(masses, beam.ways, np.where(better, scores, beam.scores), np.where(better, over, beam.over))
 
 
-def _mended(search: Search, seen: _Beam) -> _Beam:
+def _mended(search: Search, seen: _Beam) -> Steps[_Beam]:
     """Bring recipes that are nearly within what is allowed back into it, whatever else it costs."""
     strict = replace(search, strict=True)
     near = seen.kept(np.argsort(seen.over, kind="stable")[:40])
     near = near.kept(_unalike(search, near, 2 if search.enough else 4))
-    near.scores, near.over = strict.scores(near.masses, near.ways)
-    found = _moved(strict, near, (0.35, *_FINE), together=2 if search.enough else 3)
-    found.scores, found.over = search.scores(found.masses, found.ways)
+    near.scores, near.over = yield Ask(strict, near.masses, near.ways)
+    found = yield from _moved(strict, near, (0.35, *_FINE), together=2 if search.enough else 3)
+    found.scores, found.over = yield Ask(search, found.masses, found.ways)
     return found
 
 
-def _begun(search: Search) -> _Beam:
+def _begun(search: Search) -> Steps[_Beam]:
     """The recipe without what must leave, each way of making it; with an aim, also without one more ingredient."""
     kept = np.where(search.gone, 0.0, search.old)
     starts = [kept]
@@ -257,10 +273,11 @@ def _begun(search: Search) -> _Beam:
     masses = np.stack([each for each in starts if each.any()] or [np.full_like(kept, 1e-6)], axis=1)
     ways = np.repeat(np.array(search.ways, np.int64), masses.shape[1])
     masses = np.tile(masses, (1, len(search.ways)))
-    return _moved(search, _Beam(masses, ways, *search.scores(masses, ways)), _COARSE)
+    begun = _Beam(masses, ways, *(yield Ask(search, masses, ways)))
+    return (yield from _moved(search, begun, _COARSE))
 
 
-def _exchanged(search: Search, beam: _Beam) -> _Beam | None:
+def _exchanged(search: Search, beam: _Beam) -> Steps[_Beam | None]:
     """Each recipe with the like of what may bring traces of something refused, as much of it, in its stead."""
     free = np.flatnonzero((search.doubt == 0) & ~search.gone)
     trials = []
@@ -273,10 +290,10 @@ def _exchanged(search: Search, beam: _Beam) -> _Beam | None:
     if not trials:
         return None
     masses, ways = np.stack([each[0] for each in trials], axis=1), np.array([each[1] for each in trials])
-    return _Beam(masses, ways, *search.scores(masses, ways))
+    return _Beam(masses, ways, *(yield Ask(search, masses, ways)))
 
 
-def _grown(search: Search, beam: _Beam) -> _Beam | None:
+def _grown(search: Search, beam: _Beam) -> Steps[_Beam | None]:
     """Each recipe with each further ingredient, in the best of some amounts."""
     whole = search.old.sum()
     news = np.flatnonzero((search.old == 0) & ~search.gone)
@@ -288,13 +305,13 @@ def _grown(search: Search, beam: _Beam) -> _Beam | None:
     masses = beam.masses[:, columns].copy()
     masses[rows, np.arange(len(rows))] = whole * np.tile(_AMOUNTS, len(pairs))
     ways = beam.ways[columns]
-    scores, over = search.scores(masses, ways)
+    scores, over = yield Ask(search, masses, ways)
     best = np.arange(len(pairs)) * count + scores.reshape(-1, count).argmin(axis=1)
     found = _Beam(masses[:, best], ways[best], scores[best], over[best])
     return found.kept(_unalike(search, found, 4 * search.beam))
 
 
-def _mixed(search: Search, beam: _Beam) -> _Beam | None:
+def _mixed(search: Search, beam: _Beam) -> Steps[_Beam | None]:
     """Each recipe with half of what it has most of as its body made another body: adding alone does not get there."""
     bodies = np.flatnonzero(search.table.bowl.body & ~search.gone)
     trials = []
@@ -307,7 +324,7 @@ def _mixed(search: Search, beam: _Beam) -> _Beam | None:
     if not trials:
         return None
     masses, ways = np.stack([each[0] for each in trials], axis=1), np.array([each[1] for each in trials])
-    found = _Beam(masses, ways, *search.scores(masses, ways))
+    found = _Beam(masses, ways, *(yield Ask(search, masses, ways)))
     return found.kept(_unalike(search, found, search.beam))
 
 
@@ -343,7 +360,7 @@ def _unalike(search: Search, beam: _Beam, most: int, *, kept_first: bool = False
     return chosen
 
 
-def _moved(search: Search, beam: _Beam, steps: Sequence[float], *, together: int = 1) -> _Beam:
+def _moved(search: Search, beam: _Beam, steps: Sequence[float], *, together: int = 1) -> Steps[_Beam]:
     """Move masses up and down, some at a time, and on in the direction that helped; the steps shrink."""
     masses, ways = beam.masses.copy(), beam.ways
     scores, over = beam.scores.copy(), beam.over.copy()
@@ -352,10 +369,10 @@ def _moved(search: Search, beam: _Beam, steps: Sequence[float], *, together: int
         for turn in range(_PATIENCE[together]):
             if turn % 3 == 0:
                 begun = masses.copy()
-            trials = [_trials(search, masses[:, k], begun[:, k], step, together=together) for k in moving]
+            trials = [trials_round(masses[:, k], begun[:, k], search.old, step, together=together) for k in moving]
             ends = np.cumsum([0, *(each.shape[1] for each in trials)]).tolist()
             tried = np.concatenate(trials, axis=1)
-            found, beyond_here = search.scores(tried, np.repeat(ways[moving], np.diff(ends)))
+            found, beyond_here = yield Ask(search, tried, np.repeat(ways[moving], np.diff(ends)))
             best = [start + int(found[start:end].argmin()) for start, end in pairwise(ends)]
             better = [(k, row) for k, row in zip(moving, best, strict=True) if found[row] < scores[k] - 1e-6]
             for k, number in better:
@@ -364,33 +381,3 @@ def _moved(search: Search, beam: _Beam, steps: Sequence[float], *, together: int
             if not moving:
                 break
     return _Beam(masses, ways, scores, over)
-
-
-def _trials(search: Search, here: Array, begun: Array, step: float, *, together: int) -> Array:
-    """Recipes round one: masses times a step, further along the way they came, back as before, and none. (I, trials)"""
-    active = np.flatnonzero(here > 0)
-    moves = step * _moves(len(active), together)
-    came = np.log(here[active] / np.maximum(begun[active], 1e-12))
-    if came.any():
-        moves = np.concatenate([moves, came[:, None] * _FURTHER], axis=1)
-    back = active[(search.old[active] > 0) & (here[active] != search.old[active])]
-    new = active[search.old[active] == 0] if together > 1 else active[:0]
-    ends = moves.shape[1] + np.cumsum([len(back), len(new)])
-    tried = np.repeat(here[:, None], ends[-1], axis=1)
-    tried[active, : moves.shape[1]] *= np.exp(np.clip(moves, -1.0, 1.0))
-    tried[back, moves.shape[1] + np.arange(len(back))] = search.old[back]
-    tried[new, ends[0] + np.arange(len(new))] = 0.0
-    return tried
-
-
-@cache
-def _moves(count: int, together: int) -> Array:
-    """All ways to move up to so many of some masses together, each up or down. (count, ways)"""
-    one = np.eye(count)
-    moves = [
-        np.sum([sign * one[i] for i, sign in zip(chosen, signs, strict=True)], axis=0)
-        for size in range(1, together + 1)
-        for chosen in combinations(range(count), size)
-        for signs in product((1, -1), repeat=size)
-    ]
-    return np.stack(moves, axis=1) if moves else np.zeros((0, 0))
