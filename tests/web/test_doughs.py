@@ -296,6 +296,19 @@ async def test_each_dose_says_what_holds_it_and_where_the_figure_is_from(kitchen
         await wait_for(lambda: any("Merck Veterinary" in each for each in within(user, "source")))
 
 
+async def test_care_takes_the_day_whose_law_counts(kitchen):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("care", SALT, {"alum": "9 g"}, on="2021-05-19"))
+        await wait_for(lambda: there(user, "metals"))
+        assert any("limits of toys on 2021-05-19" in each for each in within(user, "metals"))
+        assert "5,625 mg/kg" in within(user, "metals")
+        user.find(marker="write-on").trigger("input", "2021-05-20")
+        await wait_for(lambda: "2,250 mg/kg" in within(user, "metals"))
+        user.find(marker="write-on").trigger("input", "today")
+        await wait_for(lambda: texts(user, "failure"))
+        assert "“today” is no day" in texts(user, "failure")[0]
+
+
 async def test_a_wall_is_answered_for_now_and_for_the_next_morning(kitchen):
     async with a_person(kitchen) as user:
         await user.open(paths.ask("wall", SUGAR, {}, thick="3"))

@@ -1,7 +1,7 @@
 """Who may touch a dough and what to mind, as a worker tells a page: words, figures, each with its source."""
 
 from collections.abc import Callable, Iterable, Mapping
-from datetime import date
+from datetime import date, datetime
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.asking import Question
@@ -11,6 +11,7 @@ from lumped.app.given import Given
 from lumped.app.labels import shop_of
 from lumped.app.own import recipe_of
 from lumped.app.sources import told_of
+from lumped.errors import InputError
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -28,8 +29,8 @@ def cared(question: Question, report: Report) -> dict[str, Any]:
     Parameters
     ----------
     question : Question
-        The recipe and the others on the table; said are their `names`, the `needs` of children, the day (`on`), `age`
-        and `dog` as somebody wrote them.
+        The recipe and the others on the table; said are their `names`, the `needs` of children, the day whose law
+        counts (`on`), `age` and `dog` as somebody wrote them.
 
     Returns
     -------
@@ -44,7 +45,7 @@ def cared(question: Question, report: Report) -> dict[str, Any]:
     shop = shop_of(Given(name="", text="", labels=own))
     found = tended(
         [recipe_of(given, shop) for given in givens], [given.name for given in givens], shop, names=said["names"],
-        needs=said["needs"], on=date.fromisoformat(said["on"]), age=_AGE if age is None else age, dog=dog,
+        needs=said["needs"], on=_day(said["on"]), age=_AGE if age is None else age, dog=dog,
     )  # fmt: skip
     report(1.0)
     return _of_table(found) | _of_dough(found.doughs[0], found)
@@ -81,6 +82,14 @@ def _of_dough(dough: "Care", found: "CareTable") -> dict[str, Any]:
         | {f"caution-{k}": told_of(say("web-caution-source"), each.provenance)
            for k, each in enumerate(dough.cautions)},
     }  # fmt: skip
+
+
+def _day(text: str) -> date:
+    """Read a day as an address or a field of a page tells it."""
+    try:
+        return datetime.strptime(text.strip(), "%Y-%m-%d").date()
+    except ValueError:
+        raise InputError("web-care-no-day", text=text[:60]) from None
 
 
 def _figure(text: str) -> float | None:

@@ -151,8 +151,8 @@ def metal_rows(dough: "Care") -> list[tuple[str, ...]]:
     """Write each element, its shares, the limits of the day and from when to when they hold."""
     return [
         (
-            say(f"care-element-{each.element}"), _share(each.share), _share(each.share_dry), _share(each.pliable.mean),
-            _share(each.sticky.mean),
+            say(f"care-element-{each.element}"), _share(each.share), _share(each.share_dry), _limit(each.pliable.mean),
+            _limit(each.sticky.mean),
             say("care-from-to", start=each.valid_from.isoformat(), end=each.valid_to.isoformat())
             if each.valid_to else say("care-from", start=each.valid_from.isoformat()),
         )
@@ -164,3 +164,10 @@ def _share(share: float) -> str:
     from lumped.quantities import rounded_text
 
     return say("care-mg-per-kg", figure=rounded_text(_MG_PER_KG * share))
+
+
+def _limit(share: float) -> str:
+    """Write a limit of the law to the last digit that it prints."""
+    from lumped.quantities import short_text
+
+    return say("care-mg-per-kg", figure=short_text(_MG_PER_KG * share, 6))

@@ -41,7 +41,8 @@ async def care_page(kitchen: Kitchen, asked: PageArguments) -> None:
 class _CarePage:
     def __init__(self, kitchen: Kitchen, asked: Asked) -> None:
         self._kitchen, self._asked = kitchen, asked
-        self._written = {"age": asked.options.get("age", "2"), "dog": asked.options.get("dog", "")}
+        self._written = {"age": asked.options.get("age", "2"), "dog": asked.options.get("dog", ""),
+                         "on": asked.options.get("on", "")}
         self._needs = _understood(_parted(asked.options.get("child", "")))
         self._chosen = _parted(asked.options.get("others", ""))
         self._sides = [asked]
@@ -53,6 +54,8 @@ class _CarePage:
             with html.div().classes("together"):
                 self._put("age", say("web-care-age"))
                 self._put("dog", say("web-care-dog"))
+                live_field("on", say("web-care-on"), self._written["on"] or date.today().isoformat(),
+                           partial(self._say, "on"), kind="date")  # fmt: skip
         self._later = Later(kitchen, cared, self._show)
         self._found: Element = html.div().classes("proposals").mark("care-found").props("aria-live=polite")
         ui.timer(0.01, self._begin, once=True)
@@ -97,7 +100,8 @@ class _CarePage:
         if chosen != self._chosen:
             return  # somebody ticked meanwhile, and that is asked
         self._sides = sides
-        said = {"on": date.today().isoformat(), "needs": self._needs, "names": side_names(self._sides), **self._written}
+        written = self._written | {"on": self._written["on"] or date.today().isoformat()}
+        said = {"needs": self._needs, "names": side_names(self._sides), **written}
         self._later.ask(Question(given=given[0], others=tuple(given[1:]), said=said))
 
     def _show(self, found: Mapping[str, Any]) -> None:

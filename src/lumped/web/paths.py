@@ -14,7 +14,7 @@ _DIGITS = 9  # of a revision number; more than anybody saves
 OPTIONS = ("of", "without", "diet", "region", "target", "vary", "first", "second", "third", "show", "age", "dog",
            "thick", "touch", "lamp", "others", "child", "mould", "pack", "screws", "by", "people", "group", "mass",
            "pot", "minutes", "packets", "shape", "cover", "room", "humidity", "draught", "hours", "weighed", "now",
-           "form", "deep", "where")  # fmt: skip
+           "form", "deep", "where", "on")  # fmt: skip
 """Words of an address that are no ingredients."""
 TABLE = "/"
 SHAPE = "/shape/{key}"
