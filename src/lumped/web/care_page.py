@@ -28,6 +28,7 @@ from lumped.web.words import Words
 
 __all__ = ["care_page"]
 
+_FIRST = {"age": "2", "dog": "", "on": ""}
 _GLUTEN = "cereals containing gluten"
 _OFTEN = ("coeliac", _GLUTEN, "wheat", "nuts", "peanuts", "tree nuts", "milk", "eggs", "soybeans", "sesame", "corn",
           "vegan")  # fmt: skip
@@ -41,8 +42,7 @@ async def care_page(kitchen: Kitchen, asked: PageArguments) -> None:
 class _CarePage:
     def __init__(self, kitchen: Kitchen, asked: Asked) -> None:
         self._kitchen, self._asked = kitchen, asked
-        self._written = {"age": asked.options.get("age", "2"), "dog": asked.options.get("dog", ""),
-                         "on": asked.options.get("on", "")}
+        self._written = {name: asked.options.get(name, first) for name, first in _FIRST.items()}
         self._needs = _understood(_parted(asked.options.get("child", "")))
         self._chosen = _parted(asked.options.get("others", ""))
         self._sides = [asked]
