@@ -1,6 +1,7 @@
 """The verbs round a dough, as somebody types them."""
 
 import json
+import shlex
 from pathlib import Path
 
 import pytest
@@ -113,3 +114,17 @@ print("HEAVY", sorted(heavy & {{each.split(".")[0] for each in sys.modules}}))
 """
     run = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert run.stdout.splitlines()[-1] == "HEAVY []"
+
+
+@pytest.mark.parametrize("words", [
+    "dough", "dough --sources", "dry", "cool", "cool --within '40 min'", "keep", "trial", "salt", "care", "make",
+    "shop --region europe", "measure --in metric", "tags", "swap --without cream-of-tartar", "mix",
+])  # fmt: skip
+def test_every_verb_with_a_title_marks_an_invented_recipe_and_no_other(words, capsys, tmp_path):
+    own = tmp_path / "own.toml"
+    own.write_text(Path(SALT).read_text("utf-8").replace("invented = true", ""), "utf-8")
+    verb, *more = shlex.split(words)
+    assert main([verb, SALT, *more]) == 0
+    assert "(invented)" in capsys.readouterr().out
+    assert main([verb, str(own), *more]) == 0
+    assert "(invented)" not in capsys.readouterr().out

@@ -11,6 +11,7 @@ from lumped.app.labels import shop_of
 from lumped.app.own import recipe_of
 from lumped.app.pricing import known_prices
 from lumped.app.sources import told_of
+from lumped.app.titles import marked
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -130,7 +131,7 @@ def _written(key: str, side: "Side") -> str:
 
 def side_names(found: "Comparison") -> tuple[str, ...]:
     """Say what each recipe is called, and that it is invented if it is."""
-    return tuple(side.name + (say("invented-mark") if side.recipe.invented else "") for side in found.sides)
+    return tuple(marked(side.name, invented=side.recipe.invented) for side in found.sides)
 
 
 def amount_rows(found: "Comparison") -> list[Row]:

@@ -22,6 +22,8 @@ class Cited:
     ----------
     title : str
         Of the recipe.
+    invented : bool
+        Whether the recipe is invented.
     groups : mapping of str to tuple of (str, str, str)
         By status, the strongest first: what, its figure ("" for many), where it stands.
     books : tuple of str
@@ -29,13 +31,14 @@ class Cited:
     """
 
     title: str
+    invented: bool
     groups: dict[str, tuple[tuple[str, str, str], ...]]
     books: tuple[str, ...]
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
         return {
-            "kind": "sources", "schema": 1, "title": self.title, "sources": list(self.books),
+            "kind": "sources", "schema": 1, "title": self.title, "invented": self.invented, "sources": list(self.books),
             "by_status": {
                 status: [{"what": what, "figure": figure, "source": source} for what, figure, source in rows]
                 for status, rows in self.groups.items()
@@ -74,7 +77,8 @@ def cited(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
         groups[status].append(row)
     book = handbook()
     return Cited(
-        title=recipe.title, groups={status: tuple(rows) for status, rows in groups.items() if rows},
+        title=recipe.title, invented=recipe.invented,
+        groups={status: tuple(rows) for status, rows in groups.items() if rows},
         books=tuple(book.sources[key].text() for key in done.provenance.sources if key in book.sources),
     )  # fmt: skip
 

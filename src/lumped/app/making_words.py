@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from lumped.app.titles import marked
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -23,10 +24,10 @@ _SHIFTS = ("resistivity", "hydration", "mass")
 
 def making_title(made: "Making") -> str:
     """Say which dough is made, for how many people, and whether its recipe is invented."""
-    title, mark = made.recipe.title, say("invented-mark") if made.recipe.invented else ""
-    if not made.people:
-        return title + mark
-    return say("making-title", title=title, **{"for": say("making-for-one", count=made.people)}) + mark
+    title = made.recipe.title
+    if made.people:
+        title = say("making-title", title=title, **{"for": say("making-for-one", count=made.people)})
+    return marked(title, invented=made.recipe.invented)
 
 
 def party_words(made: "Making") -> list[str]:

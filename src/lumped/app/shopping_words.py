@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from itertools import groupby
 from typing import TYPE_CHECKING
 
+from lumped.app.titles import marked
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -15,8 +16,8 @@ __all__ = ["dough_words", "places", "shop_headings", "shop_rows", "shopping_titl
 
 def shopping_title(found: "Shopping") -> str:
     """Say for which doughs it is, and whether a recipe is invented."""
-    mark = say("invented-mark") if found.invented else ""
-    return say("shopping-title", titles=", ".join(title for title, _ in found.doughs)) + mark
+    title = say("shopping-title", titles=", ".join(title for title, _ in found.doughs))
+    return marked(title, invented=found.invented)
 
 
 def dough_words(found: "Shopping") -> str:

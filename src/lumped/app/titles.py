@@ -7,8 +7,9 @@ from dataclasses import replace
 import tomli_w
 
 from lumped.app.given import Given, plain_name
+from lumped.texts import say
 
-__all__ = ["kind_in", "same_but_title", "title_in", "titled"]
+__all__ = ["kind_in", "marked", "same_but_title", "title_in", "titled"]
 
 
 def title_in(given: Given) -> str:
@@ -24,6 +25,17 @@ def title_in(given: Given) -> str:
         if isinstance(title, str) and title:
             return title
     return given.name.removesuffix(".toml")
+
+
+def marked(title: str, *, invented: bool) -> str:
+    """Give a title as it is shown: with a mark behind it if what it names is invented.
+
+    Examples
+    --------
+    >>> marked("Quay", invented=True), marked("Quay", invented=False)
+    ('Quay  (invented)', 'Quay')
+    """
+    return title + (say("invented-mark") if invented else "")
 
 
 def kind_in(text: str) -> str:

@@ -77,7 +77,7 @@ def _mends(found: "CareTable", further: Sequence[str]) -> Iterator[str]:
 
 
 def _print_dough(each: "Care", found: "CareTable") -> None:
-    print_title(each.name + (say("invented-mark") if each.invented else ""))
+    print_title(each.name, invented=each.invented)
     rows = [
         (
             say(f"care-{where}"),

@@ -52,7 +52,7 @@ def run(said: argparse.Namespace) -> int:
 
 
 def _print_verdict(verdict: "Verdict") -> None:
-    print_title(verdict.sculpture.title + (say("invented-mark") if verdict.sculpture.invented else ""))
+    print_title(verdict.sculpture.title, invented=verdict.sculpture.invented)
     headings = [say(f"column-{key}") for key in ("part", "does", "volts", "milliamperes")]
     print_table(headings, [_row(each) for each in verdict.parts], numbers=(2, 3))
     why = [f"{names}: {text}" for names, text in verdict.why]

@@ -40,7 +40,7 @@ def run(said: argparse.Namespace) -> int:
         print_json(dough.as_dict() | told | named.as_dict())
         return 0
     unfit = print_unfit(named)
-    print_title(dough.name + (say("invented-mark") if dough.invented else ""))
+    print_title(dough.name, invented=dough.invented)
     print_line(say(f"dough-{dough.answer}", resistivity=dough.resistivity.text(), cm=dough.resistivity_ohm_cm.text()))
     for words in (*(each for each in first_words(dough) if each not in unfit), ""):
         print_line(words)
@@ -63,7 +63,7 @@ def _print_sources(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict())
         return 0
-    print_title(say("sources-title", title=found.title))
+    print_title(say("sources-title", title=found.title), invented=found.invented)
     for status, rows in found.groups.items():
         print_line(say(f"sources-{status.replace(' ', '-')}"))
         print_table([say("larder-column-from"), say("larder-column-value"), say("larder-column-source")], rows)

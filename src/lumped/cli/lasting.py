@@ -73,17 +73,17 @@ def run_dry(said: argparse.Namespace) -> int:
         print_json({"kind": "drying", "schema": 1} | found.as_dict() | dough.as_dict())
         return 0
     print_unfit(dough)
-    _print_dried(found)
+    _print_dried(found, dough)
     print_taught(dough)
     if said.picture is not None:
         print_line(say("cli-written", file=str(said.picture)))
     return 0
 
 
-def _print_dried(found: "Dried") -> None:
+def _print_dried(found: "Dried", dough: "Named") -> None:
     from lumped.app.drying import drying_columns, drying_rows
 
-    print_title(found.outlook.title)
+    print_title(found.outlook.title, invented=dough.recipe.invented)
     for words in (found.piece, *found.words, ""):
         print_line(words)
     print_table(drying_columns(), drying_rows(found), whole=(0,))
@@ -112,7 +112,7 @@ def run_cool(said: argparse.Namespace) -> int:
         print_json({"kind": "cooling", "schema": 1} | found.as_dict() | dough.as_dict())
         return 0
     print_unfit(dough)
-    print_title(found.title)
+    print_title(found.title, invented=dough.recipe.invented)
     _print_told(found.words, dough)
     return 0
 
@@ -152,7 +152,7 @@ def run_keep(said: argparse.Namespace) -> int:
         print_json({"kind": "keeping", "schema": 1} | found.as_dict() | dough.as_dict())
         return 0
     print_unfit(dough)
-    print_title(found.title)
+    print_title(found.title, invented=dough.recipe.invented)
     for words in (*found.words, ""):
         print_line(words)
     print_table(growth_columns(), growth_rows(found), numbers=(1,))

@@ -79,8 +79,7 @@ def run_mix(said: argparse.Namespace) -> int:
 def _print_row(row: "Salting") -> None:
     from lumped.dough.safety import caution
 
-    mark = say("invented-mark") if row.recipe.invented else ""
-    print_title(say("salt-picture-title", title=row.recipe.title, name=row.name) + mark)
+    print_title(say("salt-picture-title", title=row.recipe.title, name=row.name), invented=row.recipe.invented)
     shown = [say(f"property-{key.replace('_', '-')}") for key in row.bands]
     print_table([row.name, say("column-share"), *shown], row.cells(), numbers=(0, 1))
     print_notes(say("heading-findings"), [*row.sentences(), say("salt-keeping"), *_remembered(row.money)])
@@ -88,8 +87,7 @@ def _print_row(row: "Salting") -> None:
 
 
 def _print_map(found: "MixMap") -> None:
-    mark = say("invented-mark") if found.recipe.invented else ""
-    print_title(say("map-title", title=found.recipe.title, shown=found.shown.words) + mark)
+    print_title(say("map-title", title=found.recipe.title, shown=found.shown.words), invented=found.recipe.invented)
     headings = ["", *(say("map-side", name=found.shop[key].name) for key in found.corners), found.shown.words]
     print_table(headings, _mixes(found), numbers=(1, 2, 3, 4), whole=(0,))
     against = [

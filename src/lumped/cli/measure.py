@@ -117,7 +117,7 @@ def _print_recipe(said: argparse.Namespace) -> int:
     if said.json:
         print_json(found.as_dict() | dough.as_dict())
         return 0
-    print_title(say("measuring-title", title=found.recipe.title, kitchen=found.kitchen))
+    print_title(say("measuring-title", title=found.recipe.title, kitchen=found.kitchen), invented=found.recipe.invented)
     print_table(_headings("ingredient", "written", "words", "mass", "shift"), found.rows, numbers=(4,))
     print_table(_headings("property", "before", "after", "moved"), found.moves, numbers=(1, 2, 3))
     print_notes(say("heading-findings"), found.notes)

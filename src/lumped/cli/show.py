@@ -71,9 +71,11 @@ def print_line(sentence: str) -> None:
     out.print(_fitting(sentence, out.width))
 
 
-def print_title(title: str) -> None:
-    """Print a title between empty lines."""
-    console().print(Padding(plain(title, style="bold"), (1, 0, 1, 0)))
+def print_title(title: str, *, invented: bool = False) -> None:
+    """Print a title between empty lines, with a mark if what it names is invented."""
+    from lumped.app.titles import marked
+
+    console().print(Padding(plain(marked(title, invented=invented), style="bold"), (1, 0, 1, 0)))
 
 
 def print_json(content: Any) -> None:

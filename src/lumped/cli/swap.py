@@ -67,8 +67,7 @@ def _taken(words: tuple[str, str] | None) -> tuple[int, Path]:
 def _print_swap(found: "Swap") -> None:
     from lumped.dough.safety import caution
 
-    mark = say("invented-mark") if found.recipe.invented else ""
-    print_title(say("swap-title", title=found.recipe.title) + mark)
+    print_title(say("swap-title", title=found.recipe.title), invented=found.recipe.invented)
     if found.unchanged:
         print_line(say("swap-as-it-is"))
         for words in found.traces_words(found.proposals[0]):

@@ -44,7 +44,7 @@ def run(said: argparse.Namespace) -> int:
         print_json(made.as_dict())
         return 0
     shown = made.shown
-    print_title(f"{made.title}: {shown['what']}")
+    print_title(f"{made.title}: {shown['what']}", invented=dough.recipe.invented)
     for words in (shown["not_food"], shown["contains"], shown["traces"], shown["hash"]):
         if words:
             print_line(words)

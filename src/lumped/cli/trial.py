@@ -33,7 +33,7 @@ def run(said: argparse.Namespace) -> int:
         print_json(found.as_dict() | dough.as_dict())
         return 0
     print_unfit(dough)
-    print_title(say("trial-title", title=found.title))
+    print_title(say("trial-title", title=found.title), invented=dough.recipe.invented)
     print_notes(say("heading-trial-needs"), found.needs)
     for words in found.words:
         print_line(words)
