@@ -35,6 +35,19 @@ def test_nothing_blocks_where_all_is_ready_or_no_time_was_given():
     assert list(in_time_words(make(SALT))) == []
 
 
+def test_the_way_that_is_advised_says_how_much_worse_its_dough_carries():
+    """Nobody chooses the quick way without knowing."""
+    best, other = list(in_time_words(make(SALT, within="25 min")))[:2]
+    assert re.search(r"kneaded cold gives all of it, but that dough conducts 1\.\d+ times worse than the recipe", best)
+    assert other.startswith("As good as the recipe as it stands: boiling water from the kettle")
+
+
+def test_of_ways_that_are_ready_in_time_the_better_dough_is_advised_and_the_sooner_one_told():
+    best, sooner = list(in_time_words(make(SALT, within="40 min")))[:2]
+    assert best.startswith("In 40 min: boiling water from the kettle")
+    assert re.match(r"Sooner, after \d+ min .*: kneaded cold, but that dough conducts 1\.\d+ times worse", sooner)
+
+
 def test_one_batch_needs_no_column_for_all_of_them():
     one, many = make(SALT), make(SALT, mass="6 kg", pot="3 L")
     assert (one.batches.count, len(batch_rows(one)[0])) == (1, 3)

@@ -15,7 +15,6 @@ from lumped.pantry import pantry, regions
 from lumped.quantities import Value
 from lumped.workshop import batches_of, make_dough, scaled_to
 from lumped.workshop.kitchen import in_kitchen, measures_of
-from lumped.workshop.variants import cold_version, kettle_version
 
 RECIPES = Path(__file__).parents[2] / "demo" / "recipes"
 SALT, SUGAR = (read_recipe(RECIPES / f"ropewalk-{name}.toml") for name in ("salt", "sugar"))
@@ -104,18 +103,3 @@ def test_what_is_only_added_by_feel_is_not_measured():
     recipe = Recipe(title="", kind="insulating", portions=(feel, water), cooked="not cooked")
     flour, _ = in_kitchen(recipe, "metric", SHOP)[0]
     assert (flour.measures, flour.mass, flour.as_needed) == ("", 0.0, (0.1, 0.3))
-
-
-def test_a_kettle_dough_takes_less_water_and_holds_as_much():
-    other = kettle_version(SALT, SHOP)
-    before, after = (float(knead_middle(each, SHOP).of("water")[0]) for each in (SALT, other))
-    assert other.mass_of("tap-water") < SALT.mass_of("tap-water")
-    assert after == pytest.approx(before, rel=1e-6)
-    assert kettle_version(SUGAR, SHOP) is None
-
-
-def test_a_cold_dough_has_water_that_hands_can_knead():
-    other = cold_version(SALT, SHOP)
-    assert float(knead_middle(other, SHOP).hydration[0]) == pytest.approx(np.sqrt(0.35 * 1.0))  # middle of 35 to 100 %
-    assert cold_version(SUGAR, SHOP) is SUGAR
-    assert cold_version(recipe_of({"plain-flour": 100, "honey": 50}), SHOP).cooked == "not cooked"

@@ -7,9 +7,9 @@ import pytest
 
 from lumped.dough import read_recipe
 from lumped.dough.kneading import knead_middle
+from lumped.dough.other_ways import cold_version
 from lumped.pantry import pantry
 from lumped.workshop import dough_for, make_dough, read_party
-from lumped.workshop.variants import cold_version
 
 ROOT = Path(__file__).parents[2]
 PAGE = (ROOT / "docs" / "making.md").read_text("utf-8")
@@ -54,10 +54,11 @@ def test_the_cold_dough_of_the_page_comes_out():
     shop = pantry()
     cold = cold_version(SALT, shop)
     chain = knead_middle(cold, shop)
-    assert float(chain.resistivity[0]) == pytest.approx(1.0, rel=0.1)
+    assert float(chain.resistivity[0]) == pytest.approx(0.34, rel=0.03)
     assert float(knead_middle(SALT, shop).resistivity[0]) == pytest.approx(0.22, rel=0.05)
-    assert cold.mass_of("tap-water") / SALT.mass_of("tap-water") == pytest.approx(0.36, abs=0.01)
-    assert float(chain.solid("sodium-chloride")[0] / chain.of("sodium-chloride")[0]) == pytest.approx(0.5, abs=0.1)
+    assert cold.mass_of("tap-water") / SALT.mass_of("tap-water") == pytest.approx(0.72, abs=0.005)
+    assert cold.mass_of("plain-flour") / SALT.mass_of("plain-flour") == pytest.approx(1.19, abs=0.01)
+    assert float(chain.solid("sodium-chloride")[0] / chain.of("sodium-chloride")[0]) == pytest.approx(1 / 6, abs=0.02)
 
 
 def test_the_python_of_the_page_runs(monkeypatch, capsys):

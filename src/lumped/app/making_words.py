@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from lumped.quantities import Value
     from lumped.workshop import Making
     from lumped.workshop.kitchen import Line
+    from lumped.workshop.within import Option
 
 __all__ = [
     "batch_rows", "blocks_words", "cooling_rows", "cost_words", "drawer_name", "in_time_rows", "in_time_words",
@@ -122,18 +123,40 @@ def in_time_words(made: "Making") -> Iterator[str]:
     if made.within is None:
         return
     minutes = f"{made.within / 60:.0f}"
-    best = max(made.options, key=lambda each: (each.surely, each.most))
-    if best.most > 0:
-        amount = _amount(best.most, best.surely, made)
-        yield say("making-best-time", minutes=minutes, words=best.words, amount=amount)
-    else:
-        yield say("making-best-none", minutes=minutes)
+    best = max(made.options, key=lambda each: (each.surely, each.most, each.as_good))
+    yield _best(best, minutes, made)
+    yield from _others(best, made)
     if blocks := blocks_words(made):
         yield blocks
     yield from dict.fromkeys(say("making-note", way=_way(each.way), note=note)
                              for each in made.options for note in each.notes)  # fmt: skip
     yield say("making-day-before")
     yield say("making-memory")
+
+
+def _best(best: "Option", minutes: str, made: "Making") -> str:
+    """Say which way has most of it ready, and how much worse that dough is, if it is."""
+    if best.most <= 0:
+        return say("making-best-none", minutes=minutes)
+    slots = {"minutes": minutes, "words": best.words, "amount": _amount(best.most, best.surely, made)}
+    return say("making-best-time", **slots) if best.as_good else say("making-best-worse", **slots, worse=_worse(best))
+
+
+def _others(best: "Option", made: "Making") -> Iterator[str]:
+    """Say what is as good as the recipe where the best in time is worse, or what is worse but ready sooner."""
+    ready = [each for each in made.options if each.most > 0]
+    if not best.as_good and (good := [each for each in ready if each.as_good]):
+        other = max(good, key=lambda each: (each.surely, each.most))
+        yield say("making-as-good", words=other.words, amount=_amount(other.most, other.surely, made))
+    sooner = next((each for each in ready if not each.as_good and each.ready.mean < best.ready.mean), None)
+    if best.as_good and sooner is not None:
+        yield say("making-sooner", time=time_text(sooner.ready), words=sooner.words, worse=_worse(sooner))
+
+
+def _worse(option: "Option") -> str:
+    from lumped.quantities import rounded_text
+
+    return say(f"making-worse-{option.recipe.kind}", factor=rounded_text(option.worse))
 
 
 def blocks_words(made: "Making") -> str:

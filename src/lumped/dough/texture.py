@@ -19,10 +19,12 @@ from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["FEELS", "Feel", "FeelFit", "features_of", "feel_of", "fitted", "hydration_window"]
+__all__ = ["FEELS", "WELL_INSIDE", "Feel", "FeelFit", "features_of", "feel_of", "fitted", "hydration_window"]
 
 Array = NDArray[np.float64]
 FEELS = {1: "crumbles", 2: "stiff", 3: "right", 4: "soft", 5: "sticks"}
+WELL_INSIDE = 0.97
+"""How far towards its ends the window is used: middles of the chain and means of draws are not quite the same."""
 _TERMS = ("offset", "hydration", "fat", "sugar", "salt")
 _BODY = 0.01  # share of starch, fibre and protein below which nothing holds together
 _STIFFEST, _SOFTEST = 2.5, 3.5  # scores between these round to "right"

@@ -2,13 +2,14 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import Any, NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.beliefs import middle
 from lumped.dough.kneading import followed, typical
+from lumped.dough.other_ways import cold_version, kettle_version
 from lumped.dough.properties import LUMP
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import caution
@@ -19,7 +20,6 @@ from lumped.texts import say
 from lumped.workshop.batches import Batches, kneaded, most_at_once, room_of
 from lumped.workshop.hands import Work, work_of
 from lumped.workshop.holding import holding_words, is_dough
-from lumped.workshop.variants import cold_version, kettle_version
 from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits, waits_in
 
 __all__ = ["Option", "options_within", "ready"]
@@ -27,8 +27,9 @@ __all__ = ["Option", "options_within", "ready"]
 Array = NDArray[np.float64]
 _STEPS = 40
 _LONGEST = 7 * 86400.0
+_TOUCHED = 0.01
 _QUICK: tuple[Place, ...] = ("thin", "bath")
-_NOTABLE = 1.05
+_NOTABLE, _MUCH = 1.05, 1.25  # times, from which another resistivity is noted, and is told first: chosen
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,6 +49,8 @@ class Option:
         wants counts as none. [kg]
     notes : tuple of str
         What is other than in the recipe.
+    worse : float
+        How many times worse its dough does what it is for than the recipe's own: carries, or blocks, current. [1]
     """
 
     recipe: Recipe
@@ -57,6 +60,12 @@ class Option:
     most: float
     surely: float
     notes: tuple[str, ...] = ()
+    worse: float = 1.0
+
+    @property
+    def as_good(self) -> bool:
+        """Whether its dough does what it is for about as well as the recipe's own."""
+        return self.worse < _MUCH
 
     @property
     def words(self) -> str:
@@ -68,7 +77,7 @@ class Option:
         """Give it as JSON shows it, in SI."""
         return {
             "way": self.way, "place": self.place, "ready_s": self.ready.as_dict(), "most_kg": self.most,
-            "surely_kg": self.surely, "notes": list(self.notes),
+            "surely_kg": self.surely, "worse": self.worse, "notes": list(self.notes),
         }  # fmt: skip
 
 
@@ -130,9 +139,10 @@ class _Asked:
         limit = most_at_once(recipe, self.batches.pot, room_of(done))
         masses = wanted * np.arange(1, _STEPS + 1) / _STEPS
         worth = masses >= min(wanted / self.groups if self.groups > 1 else LUMP, wanted) * (1 - 1e-9)
-        notes = () if recipe is self.batches.recipe else _differs(self.batches.recipe, recipe, self.shop)
+        own = recipe is self.batches.recipe
+        differs = _Differs() if own else _differs(self.batches.recipe, recipe, self.shop)
         known = self._known(work, recipe, places)
-        worth &= recipe is self.batches.recipe or is_dough(recipe, self.shop)  # what falls apart helps nobody
+        worth &= own or is_dough(recipe, self.shop)  # what falls apart helps nobody
         for place in places if recipe.cooked != "not cooked" else (None,):
             count = np.ceil(masses / limit - 1e-9)
             times = ready(work, place, masses, count, self.batches.pot, wait=known.get(place) if place else None)
@@ -140,7 +150,8 @@ class _Asked:
             yield Option(
                 recipe=recipe, way=recipe.cooked, place=place, ready=work.value(times[-1]),
                 most=_largest(masses, worth & (middle <= self.time)),
-                surely=_largest(masses, worth & (late <= self.time)), notes=notes,
+                surely=_largest(masses, worth & (late <= self.time)), notes=differs.notes,
+                worse=differs.worse,
             )  # fmt: skip
 
     def _known(self, work: Work, recipe: Recipe, places: Sequence[Place]) -> Mapping[Place, Array]:
@@ -198,12 +209,20 @@ def _largest(masses: Array, fits: NDArray[np.bool_]) -> float:
     return float(masses[fits].max()) if fits.any() else 0.0
 
 
-def _differs(own: Recipe, other: Recipe, shop: Pantry) -> tuple[str, ...]:
-    """Say what is other than in the recipe: less water, and what that does to the dough."""
-    notes = [
-        say("making-less-water", name=shop[key].name, share=f"{100 * other.mass_of(key) / own.mass_of(key):.0f}")
-        for key in own.ingredients if other.mass_of(key) < 0.99 * own.mass_of(key)
+class _Differs(NamedTuple):
+    """What is other than in the recipe, and how many times worse its dough does what it is for."""
+
+    notes: tuple[str, ...] = ()
+    worse: float = 1.0
+
+
+def _differs(own: Recipe, other: Recipe, shop: Pantry) -> _Differs:
+    """Say what is other than in the recipe: water and flour, and what that does to the dough."""
+    moved = [
+        say("making-share", name=shop[key].name, share=f"{100 * other.mass_of(key) / own.mass_of(key):.0f}")
+        for key in own.ingredients if abs(other.mass_of(key) / max(own.mass_of(key), 1e-9) - 1) > _TOUCHED
     ]  # fmt: skip
+    notes = [say("making-other-water", shares=", ".join(moved))] if moved else []
     batch = typical(own, shop)
     before = float(followed(own, batch, shop).resistivity[0])
     after = float(followed(other, replace(middle(other, shop), unknowns=batch.unknowns), shop).resistivity[0])
@@ -212,4 +231,5 @@ def _differs(own: Recipe, other: Recipe, shop: Pantry) -> tuple[str, ...]:
     if other.cooked == "not cooked":
         notes += holding_words(other, shop)
         notes.append(caution("raw-flour").brief)
-    return tuple(notes)
+    ratio = after / before if own.kind == "conducting" else before / after
+    return _Differs(tuple(notes), max(ratio, 1.0))

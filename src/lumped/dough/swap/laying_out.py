@@ -1,13 +1,14 @@
 """What a search starts from: the recipe as it was, what is asked, and all that may go in."""
 
 import datetime
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from lumped.dough.calibrating import Calibration
 from lumped.dough.kneading import Kneading
+from lumped.dough.other_ways import made_otherwise
 from lumped.dough.recipe import Recipe
 from lumped.dough.swap.candidates import candidates, doubt_of, family_of, gone_from, trouble_of
 from lumped.dough.swap.figures import WAYS, Figures, Table, figures_of, table_of
@@ -17,7 +18,7 @@ from lumped.dough.swap.wants import Wish
 from lumped.pantry import Pantry
 from lumped.quantities import Value
 
-__all__ = ["Base", "is_better", "laid_out", "search_for"]
+__all__ = ["Base", "is_better", "laid_out", "made_otherwise_in", "search_for"]
 
 _WELL_WITHIN = 0.9  # of the old interval: middles of the chain and medians of draws are not quite the same
 _STOVELESS = ("kettle", "microwave", "not cooked")
@@ -79,6 +80,21 @@ def _standard(base: Base, figures: Figures, priced: bool) -> Standard:
         limits=limits_of(figures, date=base.date), doses=doses_of(figures),
         asked=frozenset(REQUIREMENTS) - dropped, target=base.wish.target,
     )  # fmt: skip
+
+
+def made_otherwise_in(base: Base, search: Search) -> Iterator[Found]:
+    """Give the recipe made in each way that is open, its water set right for it; none if it may be made as it is.
+
+    Where nothing else is asked, that is the answer, and nothing has to be searched for.
+    """
+    if search.same_way in search.ways or search.gone.any() or search.standard.target is not None:
+        return
+    for way in search.ways:
+        made = made_otherwise(base.recipe, WAYS[way], base.shop)
+        if made is not None:
+            masses = np.array([made.mass_of(key) for key in search.table.keys])
+            score, over = search.scores(masses[:, None], np.array([way]))
+            yield Found(masses=masses, way=way, score=float(score[0]), over=float(over[0]), added=())
 
 
 def is_better(search: Search, found: Found) -> bool:

@@ -14,7 +14,7 @@ from lumped.dough.safety import Caution, allergens_of, cautions_on
 from lumped.dough.swap.explaining import notes_on, reasons_for
 from lumped.dough.swap.figures import WAYS, figures_of
 from lumped.dough.swap.kitchen import rounded_recipe, without_specks
-from lumped.dough.swap.laying_out import Base, is_better
+from lumped.dough.swap.laying_out import Base, is_better, made_otherwise_in
 from lumped.dough.swap.naming import title_of
 from lumped.dough.swap.requirements import beyond
 from lumped.dough.swap.results import Change, Proposal
@@ -72,7 +72,7 @@ def _ready_made(
 ) -> Iterator[tuple[Recipe, Mapping[str, float], Mapping[str, float]]]:
     """Recipes in kitchen measures that are not alike, how far each is beyond what is allowed, what rounding did."""
     ready: list[_Ready] = []
-    kept = (each for each in searched(search) if each.over <= KEPT)
+    kept = (each for each in _found(base, search) if each.over <= KEPT)
     for found in (without_specks(each, search, base.shop, base.system) for each in kept):
         if found.over > KEPT or not is_better(search, found) or _is_among(ready, found):
             continue
@@ -84,6 +84,13 @@ def _ready_made(
             break
     for each in _distinct(ready, search, base):
         yield each.recipe, each.over, each.shifts
+
+
+def _found(base: Base, search: Search) -> tuple[Found, ...]:
+    """The recipe made in other ways where no more is asked and that is enough, else what a search finds besides."""
+    others = sorted(made_otherwise_in(base, search), key=lambda each: each.score)
+    kept = [each for each in others if each.over <= KEPT]
+    return tuple(kept) if len(kept) >= base.count else (*kept, *searched(search))
 
 
 def _is_among(ready: list[_Ready], found: Found) -> bool:

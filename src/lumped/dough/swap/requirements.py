@@ -17,6 +17,7 @@ from lumped.dough.properties import LUMP
 from lumped.dough.safety.metals import limits_on
 from lumped.dough.safety.weights import child_mass
 from lumped.dough.swap.figures import ELEMENTS, Figures
+from lumped.dough.texture import WELL_INSIDE
 from lumped.reference import handbook
 
 __all__ = ["REQUIREMENTS", "Standard", "beyond", "beyond_hands", "doses_of", "drift", "gain", "limits_of", "row"]
@@ -24,7 +25,6 @@ __all__ = ["REQUIREMENTS", "Standard", "beyond", "beyond_hands", "doses_of", "dr
 Array = NDArray[np.float64]
 REQUIREMENTS = ("texture", "current", "acidity", "keeping", "cost", "limits")
 """In order of weight."""
-_INSIDE = 0.97  # of the window: middles of the chain and means of draws are not quite the same
 _AGE = 2.0  # of the child whose weight counts, as in `safety`
 _ACID_FLOOR = 5e-3  # mol/kg of acid that flour alone brings
 
@@ -101,7 +101,7 @@ def beyond_hands(old: Figures, new: Figures) -> Array:
 
 def _out_of_window(old: Figures, new: Figures, full: float) -> Array:
     """How far the texture is beyond what holds: water, binder, body, too much of fat, sugar or salt. (n,) [1]"""
-    water = np.maximum(np.abs(new.place) - np.maximum(np.abs(old.place), _INSIDE * full), 0.0)
+    water = np.maximum(np.abs(new.place) - np.maximum(np.abs(old.place), WELL_INSIDE * full), 0.0)
     body = np.maximum(np.abs(np.log(new.body / old.body)) / row("texture", "body") - full, 0.0)
     most = row("texture", "most")
     more = sum(
