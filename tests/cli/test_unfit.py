@@ -11,9 +11,9 @@ RECIPES = Path(__file__).parents[2] / "demo" / "recipes"
 NONE = "This is no dough: 0 g of water to 100 g of flour"
 
 
-def written(folder, dough, grams):
+def written(folder, dough, grams, cooked="pot"):
     entries = "".join(f'{{ingredient = "{key}", amount_g = {each}}},' for key, each in grams.items())
-    head = f'kind = "recipe"\nschema = 1\ntitle = "Odd"\ndough = "{dough}"\n'
+    head = f'kind = "recipe"\nschema = 1\ntitle = "Odd"\ndough = "{dough}"\nmethod = {{cooked = "{cooked}"}}\n'
     (folder / "odd.toml").write_text(f"{head}ingredients = [{entries}]\n", "utf-8")
     return str(folder / "odd.toml")
 
@@ -40,6 +40,40 @@ FURTHER = {
 def test_a_recipe_without_water_is_told_first_to_be_no_dough(capsys, tmp_path, verb):
     dry = written(tmp_path, "conducting", {"flour": 150, "salt": 50})
     assert first_line(capsys, verb, dry, *FURTHER[verb]).startswith(NONE)
+
+
+UNBOUND = "This is no dough: kneaded cold, starch without gluten is bound by nothing"
+
+
+@pytest.mark.parametrize("verb", FURTHER)
+def test_starch_kneaded_cold_without_a_binder_is_told_first_to_be_no_dough(capsys, tmp_path, verb):
+    paste = written(tmp_path, "conducting", {"cornstarch": 100, "water": 80, "salt": 50}, "not cooked")
+    further = ("--weighed", "230 g", "--now", "220 g") if verb == "refresh" else FURTHER[verb]
+    assert first_line(capsys, verb, paste, *further).startswith(UNBOUND)
+
+
+@pytest.mark.parametrize("held", [{"psyllium-husk": 3}, {"flour": 60}, {"almond-flour": 100}])
+def test_a_binder_gluten_or_a_meal_of_nuts_holds_it(capsys, tmp_path, held):
+    grams = {"cornstarch": 100, "water": 90, "salt": 50} | held
+    said = first_line(capsys, "dough", written(tmp_path, "conducting", grams, "not cooked"))
+    assert "no dough" not in said
+
+
+@pytest.mark.parametrize("verb", ["card", "tags"])
+@pytest.mark.parametrize(("grams", "said"), [
+    ({"cornstarch": 100, "water": 80, "salt": 50}, "bound by nothing"),
+    ({"flour": 11, "water": 5, "sugar": 319}, "2.8 % of it is flour or starch"),
+])  # fmt: skip
+def test_no_paper_is_made_of_what_nothing_holds(capsys, tmp_path, verb, grams, said):
+    out = tmp_path / "x.pdf"
+    assert main([verb, written(tmp_path, "insulating", grams, "not cooked"), "--pdf", str(out)]) == 1
+    assert said in " ".join(capsys.readouterr().err.split())
+    assert not out.exists()
+
+
+def test_what_has_hardly_any_flour_is_told_first_to_be_no_dough(capsys, tmp_path):
+    sweet = written(tmp_path, "insulating", {"flour": 11, "water": 5, "sugar": 319})
+    assert first_line(capsys, "dough", sweet).startswith("This is no dough: 2.8 % of it is flour or starch")
 
 
 @pytest.mark.parametrize("verb", ["dough", "what-if", "trial", "make", "wall"])

@@ -72,6 +72,15 @@ def test_reasons_say_what_stands_against_a_mix():
     assert np.all((margins["does-not-conduct"] > 0)[salt == 0][water[salt == 0] < 0.6])
 
 
+def test_a_heap_of_sugar_is_no_good_mix():
+    """Of the sugar dough's flour, water and sugar 5, 5 and 324 g were called the best."""
+    found = mix_map(recipe_of(INSULATING, "insulating", "not cooked"))
+    best = dict(zip(found.corners, found.total * found.shares[found.extremes[1]], strict=True))
+    body = 0.9 * best["plain-flour"] / sum(recipe_of(INSULATING).masses.values())  # a tenth of flour is water
+    assert body > 0.08
+    assert np.all((found.reasons["no-body"] > 0)[found.shares[:, 0] < 0.1])
+
+
 def test_an_insulating_dough_is_warned_where_it_carries_current():
     found = mix_map(recipe_of({**INSULATING, "table-salt": 1}, "insulating", "not cooked"),
                     ("table-salt", "plain-flour", "distilled-water"), whole=True)  # fmt: skip

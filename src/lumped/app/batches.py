@@ -68,7 +68,7 @@ def _properties(given: Given, stage: str, sources: dict[str, Any]) -> "dict[str,
     done = kneading_of(given)
     resistivity = done.value(done.chain.resistivity, "Ω·m")
     fit = taught(given, done.recipe).lessons.fit
-    score = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit).score
+    score = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit, shop=done.shop).score
     sources[f"resistivity-{stage}"] = told_of(
         say("dough-step-resistivity"), done.provenance, opened(done, shop_of(given)), note=say("web-source-chain"),
         recipe=done.recipe,

@@ -196,7 +196,7 @@ def _feel(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.texts import say
 
     fit = taught(given, done.recipe).lessons.fit
-    feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit)
+    feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit, shop=done.shop)
     least, most = (f"{100 * each:.0f}" for each in (feel.least, feel.most))
     place = "inside" if feel.fits else "below" if feel.hydration.mean < feel.least else "above"
     water = rounded_text(100 * feel.hydration.mean)

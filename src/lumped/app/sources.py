@@ -144,7 +144,7 @@ def _feel(done: "Kneading") -> dict[str, Any]:
 
     least, most = hydration_window(done.recipe)
     hydration = done.value(done.chain.hydration, "")
-    score = feel_of(done.recipe, done.chain, hydration).score
+    score = feel_of(done.recipe, done.chain, hydration, shop=done.shop).score
     made_of = [(say("web-open-least"), least), (say("web-open-most"), most), (say("web-open-hydration"), hydration)]
     return told_of(say("web-reading-feel"), score.provenance, made_of, note=say("web-source-feel"))
 

@@ -42,6 +42,10 @@ class Kneading:
         Its draws.
     chain : Chain
         What came of each.
+    provenance : Provenance
+        Where all that comes from.
+    shop : Pantry
+        What the ingredients are.
     """
 
     recipe: Recipe
@@ -49,6 +53,7 @@ class Kneading:
     named: Mapping[str, Array]
     chain: Chain
     provenance: Provenance
+    shop: Pantry
 
     def value(self, array: Array, unit: str) -> Value:
         """Give what the draws of some quantity say."""
@@ -98,7 +103,7 @@ def kneading(recipe: Recipe, shop: Pantry | None = None, calibration: Calibratio
     parts += [chain.liquid_provenance, handbook().curve("nacl-solubility").provenance]
     if calibration is not None:
         parts.append(calibration.provenance)
-    return Kneading(recipe=recipe, values=values, named=named, chain=chain, provenance=Provenance.of(parts))
+    return Kneading(recipe=recipe, values=values, named=named, chain=chain, provenance=Provenance.of(parts), shop=shop)
 
 
 def knead(
@@ -149,7 +154,7 @@ def knead(
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
         facts=facts_of(done), influences=influences_on(done, shop),
-        feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), fit),
+        feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), fit, shop=shop),
         notes=(
             *notes_on(recipe, found, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
             *remaining_words(recipe, done.chain, shop),

@@ -24,16 +24,17 @@ from lumped.dough.mainly import main_three
 from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent
 from lumped.dough.recipe import Recipe
-from lumped.dough.texture import hydration_window
+from lumped.dough.texture import body_lacking, hydration_window
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
+from lumped.reference import handbook
 from lumped.texts import say
 
 __all__ = ["REASONS", "MixMap", "hydration_window", "mix_map"]
 
 Array = NDArray[np.float64]
-REASONS = ("no-free-water", "does-not-conduct", "conducts", "too-stiff", "too-wet", "salt-stays-solid")
+REASONS = ("no-body", "no-free-water", "does-not-conduct", "conducts", "too-stiff", "too-wet", "salt-stays-solid")
 """Why no dough of use is to be had there, the gravest first; a point is hatched for the first that holds."""
 _DIVISIONS = 62  # 2016 points
 _SOLID = 0.01  # share of the dough from which salt that stays solid counts
@@ -107,6 +108,7 @@ class MixMap:
         poor = np.log(np.clip(chain.resistivity / CONDUCTS_BELOW, 1e-9, 1e9))
         conducting = self.recipe.kind == "conducting"
         found = {
+            "no-body": body_lacking(chain),
             "no-free-water": (self._held() - chain.of("water")) / np.maximum(chain.mass, 1e-12),
             "does-not-conduct" if conducting else "conducts": poor if conducting else -poor,
             "too-stiff": np.log(least) - wet, "too-wet": wet - np.log(most),
@@ -135,7 +137,8 @@ class MixMap:
         """Say a reason, with its figures."""
         least, most = hydration_window(self.recipe)
         return say(f"map-{reason}", least=f"{100 * least.mean:.0f}", most=f"{100 * most.mean:.0f}",
-                   limit=f"{CONDUCTS_BELOW:g}", solid=f"{100 * _SOLID:g}")  # fmt: skip
+                   limit=f"{CONDUCTS_BELOW:g}", solid=f"{100 * _SOLID:g}",
+                   body=f"{100 * handbook().value('marks', 'body', 'least').mean:g}")  # fmt: skip
 
     def as_dict(self) -> dict[str, Any]:
         """Give the map as JSON shows it, in SI: each point with its shares, its value, and what stands against it."""

@@ -14,19 +14,22 @@ from numpy.typing import NDArray
 
 from lumped.dough.bowl import INDEX
 from lumped.dough.chain import Chain
+from lumped.dough.holding import is_held
 from lumped.dough.recipe import Recipe
+from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["FEELS", "WELL_INSIDE", "Feel", "FeelFit", "features_of", "feel_of", "fitted", "hydration_window"]
+__all__ = [
+    "FEELS", "WELL_INSIDE", "Feel", "FeelFit", "body_lacking", "features_of", "feel_of", "fitted", "hydration_window",
+]  # fmt: skip
 
 Array = NDArray[np.float64]
 FEELS = {1: "crumbles", 2: "stiff", 3: "right", 4: "soft", 5: "sticks"}
 WELL_INSIDE = 0.97
 """How far towards its ends the window is used: middles of the chain and means of draws are not quite the same."""
 _TERMS = ("offset", "hydration", "fat", "sugar", "salt")
-_BODY = 0.01  # share of starch, fibre and protein below which nothing holds together
 _STIFFEST, _SOFTEST = 2.5, 3.5  # scores between these round to "right"
 _POWDER, _POURS = 0.4, 1.5  # of the least and the most water that hands can knead: crumbs, batter; from memory
 _TINY = 1e-9
@@ -158,7 +161,9 @@ def features_of(recipe: Recipe, chain: Chain) -> Array:
     return np.array([1.0, float(place), *shares])
 
 
-def feel_of(recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None = None) -> Feel:
+def feel_of(
+    recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None = None, *, shop: Pantry | None = None
+) -> Feel:
     """Say how a dough is expected to feel.
 
     Parameters
@@ -171,6 +176,8 @@ def feel_of(recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None 
         Water to flour. [1]
     fit : FeelFit, optional
         What scored batches taught.
+    shop : Pantry, optional
+        What the ingredients are; the handbook's.
 
     Returns
     -------
@@ -187,13 +194,20 @@ def feel_of(recipe: Recipe, chain: Chain, hydration: Value, fit: FeelFit | None 
         f"feel-{place}", water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}",
         feel=feel.word, low=f"{score.low:.1f}", high=f"{score.high:.1f}",
     )  # fmt: skip
-    if _has_no_body(chain):
-        return replace(feel, words=say("feel-no-body"), is_dough=False)
-    if _POWDER * least < hydration.mean < _POURS * most:
-        return replace(feel, words=words)
-    key = "feel-pours" if hydration.mean > most else "feel-powder"
-    words = say(key, water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}")
-    return replace(feel, words=words, is_dough=False)
+    no_dough = _no_dough(feel, recipe, chain, shop or pantry())
+    return replace(feel, words=no_dough or words, is_dough=not no_dough)
+
+
+def _no_dough(feel: Feel, recipe: Recipe, chain: Chain, shop: Pantry) -> str:
+    """Say why it is no dough; "" of a dough."""
+    least, most, water = feel.least, feel.most, feel.hydration.mean
+    if (lacking := float(np.median(body_lacking(chain)))) > 0:
+        body = _least_body()
+        return say("feel-no-body", share=f"{100 * (body - lacking):.1f}", least=f"{100 * body:.0f}")
+    if not _POWDER * least < water < _POURS * most:
+        key = "feel-pours" if water > most else "feel-powder"
+        return say(key, water=f"{100 * water:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}")
+    return "" if is_held(recipe, shop) else say("feel-unbound")
 
 
 def _outside(score: Value, place: str) -> Value:
@@ -203,10 +217,14 @@ def _outside(score: Value, place: str) -> Value:
     return replace(score, low=ends[0], mean=ends[1], high=ends[2])
 
 
-def _has_no_body(chain: Chain) -> bool:
-    """Whether less than a hundredth of it is starch, fibre or protein."""
+def body_lacking(chain: Chain) -> Array:
+    """Give how much starch, fibre and protein doughs lack to be one, as a share of them; below 0 if none. (n,) [1]"""
     body = sum(chain.of(key) for key in ("starch", "fibre", "protein"))
-    return float(np.median(body / np.maximum(chain.mass, _TINY))) < _BODY
+    return np.asarray(_least_body() - body / np.maximum(chain.mass, _TINY))
+
+
+def _least_body() -> float:
+    return handbook().value("marks", "body", "least").mean
 
 
 def fitted(scored: Sequence[tuple[Array, int]], before: FeelFit | None = None) -> FeelFit:

@@ -44,7 +44,7 @@ def standing_of(done: Kneading) -> Standing:
 
 
 def _feel(done: Kneading) -> Feel:
-    return feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""))
+    return feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), shop=done.shop)
 
 
 def _resistivity(done: Kneading) -> Value:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 from numpy.typing import NDArray
 
+from lumped.dough.holding import holding_words
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import Caution
 from lumped.pantry import Pantry, pantry
@@ -16,7 +17,6 @@ from lumped.workshop.batches import Batches, batches_of
 from lumped.workshop.cautions import cautions_for
 from lumped.workshop.cost import Cost, cost_of
 from lumped.workshop.hands import Step, Work, work_of
-from lumped.workshop.holding import holding_words
 from lumped.workshop.kitchen import Line, in_kitchen, measures_of
 from lumped.workshop.people import Party, dough_for
 from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits_in
@@ -92,7 +92,7 @@ class Making:
     cautions : tuple of Caution
         What to mind.
     holding : tuple of str
-        What a dough without gluten is like, the gravest first.
+        What a dough without gluten is like.
     """
 
     recipe: Recipe

@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.beliefs import middle
+from lumped.dough.holding import holding_words, is_held
 from lumped.dough.kneading import followed, typical
 from lumped.dough.other_ways import cold_version, kettle_version
 from lumped.dough.properties import LUMP
@@ -19,7 +20,6 @@ from lumped.quantities import Value, rounded_text
 from lumped.texts import say
 from lumped.workshop.batches import Batches, kneaded, most_at_once, room_of
 from lumped.workshop.hands import Work, work_of
-from lumped.workshop.holding import holding_words, is_dough
 from lumped.workshop.waiting import COUNT, PLACES, PRESSED, Place, waits, waits_in
 
 __all__ = ["Option", "options_within", "ready"]
@@ -142,7 +142,7 @@ class _Asked:
         own = recipe is self.batches.recipe
         differs = _Differs() if own else _differs(self.batches.recipe, recipe, self.shop)
         known = self._known(work, recipe, places)
-        worth &= own or is_dough(recipe, self.shop)  # what falls apart helps nobody
+        worth &= own or is_held(recipe, self.shop)  # what falls apart helps nobody
         for place in places if recipe.cooked != "not cooked" else (None,):
             count = np.ceil(masses / limit - 1e-9)
             times = ready(work, place, masses, count, self.batches.pot, wait=known.get(place) if place else None)
@@ -229,7 +229,7 @@ def _differs(own: Recipe, other: Recipe, shop: Pantry) -> _Differs:
     if not 1 / _NOTABLE < after / before < _NOTABLE:
         notes.append(say("making-resistivity", before=rounded_text(before), after=rounded_text(after)))
     if other.cooked == "not cooked":
-        notes += holding_words(other, shop)
+        notes += holding_words(other, shop) if is_held(other, shop) else [say("feel-unbound")]
         notes.append(caution("raw-flour").brief)
     ratio = after / before if own.kind == "conducting" else before / after
     return _Differs(tuple(notes), max(ratio, 1.0))

@@ -5,8 +5,8 @@ from collections.abc import Iterable
 import numpy as np
 from numpy.typing import NDArray
 
+from lumped.dough.holding import body_of
 from lumped.dough.recipe import Recipe
-from lumped.dough.swap.figures import body_of
 from lumped.dough.swap.requirements import row
 from lumped.dough.swap.traces import may_contain
 from lumped.dough.swap.wants import Wish, is_water

@@ -14,10 +14,10 @@ from numpy.typing import NDArray
 from lumped.chemistry.compounds import compounds
 from lumped.dough.bowl import INDEX
 from lumped.dough.chain import Chain
+from lumped.dough.holding import body_of
 from lumped.dough.kneading import Kneading
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety import suits
-from lumped.dough.swap.figures import body_of
 from lumped.dough.swap.wants import Wish
 from lumped.pantry import Pantry, sold
 from lumped.quantities import rounded_text, short_text

@@ -13,16 +13,16 @@ from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds, molar_mass_of
 from lumped.dough.beliefs import middle
-from lumped.dough.bowl import INDEX, Bowl, is_body
+from lumped.dough.bowl import INDEX, Bowl
 from lumped.dough.chain import Chain, Unknowns, follow
+from lumped.dough.holding import body_of, unbound
 from lumped.dough.properties import salt_rows
 from lumped.dough.recipe import Recipe
-from lumped.dough.safety.allergens import has_gluten
 from lumped.dough.swap.doses import doses_in_a_helping
-from lumped.pantry import Ingredient, Pantry
+from lumped.pantry import Pantry
 from lumped.reference import handbook
 
-__all__ = ["ELEMENTS", "WAYS", "Figures", "Table", "body_of", "figures_of", "table_of"]
+__all__ = ["ELEMENTS", "WAYS", "Figures", "Table", "figures_of", "table_of"]
 
 Array = NDArray[np.float64]
 Rows = NDArray[np.int64]
@@ -160,26 +160,6 @@ def table_of(recipe: Recipe, keys: Sequence[str], shop: Pantry, prices: Mapping[
     )  # fmt: skip
 
 
-def body_of(ingredient: Ingredient) -> str:
-    """Tell what kind of body an ingredient makes: "wheat", "gluten-free", "starch", "rich", "binder"; "" for none.
-
-    Examples
-    --------
-    >>> from lumped.pantry import pantry
-    >>> [body_of(pantry()[key]) for key in ("plain-flour", "rice-flour", "cornstarch", "xanthan-gum", "table-salt")]
-    ['wheat', 'gluten-free', 'starch', 'binder', '']
-    """
-    share = ingredient.composition.get
-    starch, protein, fat = share("starch", 0.0), share("protein", 0.0), share("fat", 0.0)
-    if not is_body(ingredient):
-        return "binder" if starch < 0.1 and starch + protein + share("fibre", 0.0) > 0.4 else ""
-    if has_gluten(ingredient) and protein > 0.05:
-        return "wheat"
-    if protein > 0.2 or fat > 0.15:
-        return "rich"
-    return "starch" if starch > 0.8 and protein < 0.03 else "gluten-free"
-
-
 def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
     """Work out what counts of recipes.
 
@@ -202,9 +182,11 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
     mass = np.maximum(chain.mass, _TINY)
     flour = np.maximum(masses[table.bowl.body].sum(axis=0), _TINY)
     salts = chain.components[list(salt_rows())].sum(axis=0)
+    binder = table.binder @ masses / flour
     return Figures(
-        place=_place(table, ways, chain), unbound=_unbound(table, masses, ways, flour),
-        binder=table.binder @ masses / flour,
+        place=_place(table, ways, chain),
+        unbound=np.where(ways == _COLD, unbound(table.gluten @ masses / flour, binder), 0.0),
+        binder=binder,
         body=flour / np.maximum(masses.sum(axis=0), _TINY),
         softener=chain.components[_SOFTENERS].sum(axis=0) / flour, sugar=chain.components[_SUGARS].sum(axis=0) / flour,
         salt=salts / flour, resistivity=chain.resistivity, ph=chain.ph, acid=_acid_groups() @ chain.components / mass,
@@ -224,14 +206,6 @@ def _place(table: Table, ways: Rows, chain: Chain) -> Array:
     hydration = np.clip(chain.hydration, 1e-3, 1e3)
     low, high = np.log(table.least[ways]), np.log(table.most[ways])
     return np.asarray((2 * np.log(hydration) - low - high) / (high - low))
-
-
-def _unbound(table: Table, masses: Array, ways: Rows, flour: Array) -> Array:
-    book = handbook()
-    gluten, binder = table.gluten @ masses / flour, table.binder @ masses / flour
-    short = 1 - binder / book.value("swap", "texture", "least_binder").mean
-    loose = (ways == _COLD) & (gluten < book.value("swap", "texture", "least_gluten").mean)
-    return np.where(loose, np.maximum(short, 0.0), 0.0)
 
 
 @cache

@@ -172,7 +172,7 @@ def amounts_of(recipe: Recipe) -> dict[str, str]:
 
 def felt(recipe: Recipe, done: Kneading) -> Feel:
     """Say how a recipe that was followed through is expected to feel."""
-    return feel_of(recipe, done.chain, done.value(done.chain.hydration, ""))
+    return feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), shop=done.shop)
 
 
 def _written(portion: Portion) -> str:

@@ -17,6 +17,7 @@ map-no-prices = Not all of these ingredients have a price here, so there is no c
 map-three = A map needs three different ingredients of the recipe, and { $count } came. Choose from: { $there }.
 map-nothing = The recipe has none of { $names } yet, so there is nothing to share out. Give one of them an amount.
 map-not-in-recipe = “{ $word }” is not in this recipe. Did you mean: { $near }?
+map-no-body = no dough: less than { $body } % flour or starch
 map-no-free-water = no free water: flour holds it all
 map-does-not-conduct = hardly conducts: above { $limit } Ω·m
 map-conducts = carries current: below { $limit } Ω·m

@@ -125,7 +125,6 @@ making-as-good = As good as the recipe as it stands: { $words } gives { $amount 
 making-sooner = Sooner, after { $time }: { $words }, but that dough { $worse } than the recipe as it stands.
 making-blocks-work = Made as the recipe says, not all of it is surely ready by then. Hands and stove block: they alone take { $active }, and the longest is { $step }, { $longest }. Less dough or a second cook would shorten that.
 making-blocks-cooling = Made as the recipe says, not all of it is surely ready by then. Cooling blocks: hands and stove take { $active }, but then a batch cools { $wait } even at the soonest, { $place }.
-making-no-dough = Kneaded cold this is no dough: without gluten only heat binds starch, and no binder stands in for it. Cook it, or put psyllium or xanthan in.
 making-best-none = Nothing is ready in { $minutes } min. Make it the day before.
 making-cost = Ingredients: { $whole } altogether, { $batch } a batch{ $person }, as far as they are used up. Prices, in { $money }, are from memory ({ $dated }), for small packets; look at the shelf.
 making-cost-person = , { $person } a person
