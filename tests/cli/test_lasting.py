@@ -115,7 +115,9 @@ def test_keeping_names_who_could_grow_the_habit_and_the_caveat(capsys):
 
 def test_keeping_says_first_how_wet_and_how_sour_it_is(capsys):
     _, out, _ = said(capsys, "keep", SALT)
-    assert re.search(r"Ropewalk salt dough Its water activity is 0\.\d\d \(0\.\d\d to 0\.\d\d\), its pH \d\.\d", out)
+    assert re.search(
+        r"Ropewalk salt dough \(invented\) Its water activity is 0\.\d\d \(0\.\d\d to 0\.\d\d\), its pH \d\.\d", out
+    )
     found = told(capsys, "keep", SALT)
     ends = {key: f"{found['water_activity'][key]:.2f}" for key in ("mean", "low", "high")}
     assert f"{ends['mean']} ({ends['low']} to {ends['high']})" in found["words"][0]

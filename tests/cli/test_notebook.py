@@ -390,3 +390,17 @@ def test_a_command_without_a_notebook_loads_no_database(command: list[str]):
     loaded = set(run.stderr.split())
     assert {"sqlalchemy", "alembic", "sqlite3", "psycopg", "pandas", "lumped.notebook"} & loaded == set()
     assert "lumped.cli.notebook" in loaded
+
+
+def test_a_notebook_in_a_folder_that_is_missing_is_refused_and_the_folder_not_made(lumped, tmp_path):
+    told = lumped("save", DEMO / "harbour-light.toml", "--notebook", "typo/deep/lab.sqlite", ends=1)
+    assert "There is no folder" in told
+    assert "typo" in told
+    assert not (tmp_path / "typo").exists()
+
+
+def test_the_folder_of_the_usual_notebook_is_made(lumped, tmp_path, monkeypatch):
+    monkeypatch.delenv("LUMPED_NOTEBOOK")
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "new" / "data"))
+    lumped("save", DEMO / "harbour-light.toml")
+    assert (tmp_path / "new" / "data" / "lumped" / "notebook.sqlite").is_file()

@@ -21,6 +21,7 @@ NOTE = {"title": "Salt"}
 @pytest.fixture
 def file(tmp_path: Path) -> Path:
     """A notebook with one note, which nobody has open."""
+    (tmp_path / "lab").mkdir()
     with open_notebook(tmp_path / "lab" / "notebook.sqlite") as notebook:
         notebook.save("note", NOTE)
     return tmp_path / "lab" / "notebook.sqlite"

@@ -22,6 +22,7 @@ NASTY = "<img src=x onerror=alert(1)>"
 @pytest.fixture
 def kitchen(kitchen, tmp_path):
     """The module's workers with an empty notebook."""
+    (tmp_path / "shelf").mkdir()
     fresh = Kitchen(
         settings=replace(kitchen.settings, notebook=str(tmp_path / "shelf" / "notebook.sqlite")), jobs=kitchen.jobs
     )

@@ -10,7 +10,7 @@ from lumped.notebook.kinds import Kind, Kinds
 from lumped.notebook.layout import bring_up_to_date
 from lumped.notebook.moments import now
 from lumped.notebook.notebook import Notebook
-from lumped.notebook.place import Place
+from lumped.notebook.place import Place, usual_place
 from lumped.notebook.store import PATIENCE, Store
 
 __all__ = ["open_notebook"]
@@ -52,6 +52,8 @@ def open_notebook(
     ------
     NotebookError
         If it can't be opened, or there is none and none was to be begun.
+    InputError
+        If the folder that was named for it is missing.
 
     Examples
     --------
@@ -85,9 +87,14 @@ def _is_there(place: Place) -> bool:
 
 
 def _make_file(place: Place) -> None:
+    """Begin an empty file; the folder of the usual one is Lumped's own and made, one that a person named is not."""
+    from lumped.documents import refuse_missing_folder
+
     assert place.file is not None
     try:
-        place.file.parent.mkdir(parents=True, exist_ok=True)
+        if place.file == usual_place():
+            place.file.parent.mkdir(parents=True, exist_ok=True)
+        refuse_missing_folder(place.file)
         place.file.touch()
     except OSError as error:
         raise NotebookError("notebook-no-room", place=place.shown, problem=error.strerror or str(error)) from None
