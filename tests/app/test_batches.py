@@ -1,6 +1,7 @@
 """A batch as a form is filled in, and what it taught."""
 
 import tomllib
+from dataclasses import replace
 
 import pytest
 import tomli_w
@@ -10,6 +11,7 @@ from hypothesis import strategies as st
 from lumped.app.asking import Question
 from lumped.app.batch_form import batch_filled, batch_written, goes_in, recipe_along, ways_to_measure
 from lumped.app.batches import batch_told
+from lumped.app.beside import besides
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
 from lumped.app.own import batch_of
@@ -137,3 +139,19 @@ def test_a_batch_that_contradicts_its_recipe_teaches_nothing_and_is_told():
     (_, _, figures), _ = told["learnt"]
     assert figures[0][1] == figures[1][1]
     assert "Measure again" in told["taught"][0]
+
+
+def test_doughs_side_by_side_on_a_page_know_what_their_batches_taught():
+    sugar = Given(name="sugar.toml", text=example_recipe("ropewalk-sugar.toml"))
+    learnt = replace(SALT, batches=(batch_filled(SAID, SALT).given,))
+
+    def shown(first):
+        said = {"names": ["salt", "sugar"], "region": ""}
+        found = besides(Question(given=first, others=(sugar,), said=said), lambda share: None)
+        return {key: cells for key, _, cells in found["outcomes"]}["resistivity"], found["notes"]
+
+    (salt_then, sugar_then), told = shown(learnt)
+    (salt_before, sugar_before), _ = shown(SALT)
+    assert salt_then != salt_before
+    assert sugar_then == sugar_before
+    assert any(each.startswith("salt: ") for each in told)

@@ -5,6 +5,7 @@ import xml.etree.ElementTree as ElementTree
 from pathlib import Path
 
 import pytest
+from tests.cli.test_dough_verbs import BATCH
 
 from lumped.app.notebooks import open_notebook
 from lumped.app.saving import save_file
@@ -117,3 +118,24 @@ def test_revisions_of_the_notebook_stand_beside_each_other_and_a_file(tmp_path, 
     ]  # fmt: skip
     assert sides[1]["amounts_kg"]["table-salt"]["mean"] == pytest.approx(0.036)
     assert sides[1]["ratio_to_first"]["low"] > 1
+
+
+def test_a_batch_teaches_those_beside_each_other_that_are_of_its_kind(tmp_path, capsys):
+    (tmp_path / "ropewalk-salt.toml").write_text(Path(SALT).read_text("utf-8"), "utf-8")
+    batch = tmp_path / "friday.toml"
+    batch.write_text(BATCH, "utf-8")
+
+    def told(*words):
+        assert main([*words, "--json"]) == 0
+        return json.loads(capsys.readouterr().out)
+
+    alone = told("dough", SALT, "--batch", str(batch))["resistivity"]
+    found = told("beside", SALT, SUGAR, "--batch", str(batch))
+    salt, sugar = (side["properties"]["resistivity"] for side in found["sides"])
+    assert (salt["low"], salt["high"]) == pytest.approx((alone["low"], alone["high"]), rel=1e-9)  # the same draws
+    assert sugar == told("beside", SUGAR, SALT)["sides"][0]["properties"]["resistivity"]
+    assert found["taught"][0].startswith("Ropewalk salt dough: ")
+    assert main(["beside", SALT, SUGAR, "--batch", str(batch)]) == 0
+    assert "Friday (invented)" in capsys.readouterr().out
+    assert main(["beside", SALT, SUGAR, "--batch", str(tmp_path / "none.toml")]) == 1
+    assert "There is no file" in capsys.readouterr().err

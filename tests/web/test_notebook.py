@@ -369,7 +369,7 @@ async def test_a_file_that_is_no_notebook_is_left_alone_and_said(kitchen, path):
     from pathlib import Path
 
     file = Path(kitchen.settings.notebook)
-    file.parent.mkdir()
+    file.parent.mkdir(exist_ok=True)
     file.write_text("Salt, flour, water.\n" * 99, "utf-8")
     async with a_person(kitchen) as user:
         await user.open(path)

@@ -6,15 +6,16 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.asking import Question
-from lumped.app.given import Given
+from lumped.app.given import Given, names_file
 from lumped.app.labels import shop_of
-from lumped.app.own import recipe_of
+from lumped.app.own import recipe_of, taught
 from lumped.app.pricing import known_prices
 from lumped.app.sources import told_of
 from lumped.app.titles import marked
 from lumped.texts import say
 
 if TYPE_CHECKING:
+    from lumped.app.named import Named
     from lumped.app.settings import Settings
     from lumped.dough.comparing import Comparison, Side
     from lumped.dough.properties import Property
@@ -53,6 +54,7 @@ def beside(
     settings: "Settings | None" = None,
     region: str | None = None,
     labels: Sequence[Path] = (),
+    batches: Sequence[str] = (),
 ) -> "Comparison":
     """Put recipes side by side: files, or revisions in the notebook.
 
@@ -66,22 +68,45 @@ def beside(
         Where it is bought; without it there is no cost.
     labels : sequence of Path
         Ingredient files, for what neither the handbook nor the notebook has.
+    batches : sequence of str
+        Batches that each recipe learns from, as far as they are of its kind: files, or in the notebook. One of the
+        notebook learns from those that are kept of it besides.
 
     Raises
     ------
     RecipeError, InputError, NotebookError
-        If one of them can't be found or read.
+        If one of them can't be found or read, or a batch contradicts its recipe.
     """
     from lumped.app.together import read_together
     from lumped.dough.comparing import compared
 
     found = read_together(places, labels=labels, settings=settings)
     prices, money = known_prices(found.recipes, region, found.shop)
+    known = [_known(place, batches, labels, settings) for place in places]
     one_each = len(set(found.titles)) == len(found.titles)
     sides = compared(
-        found.recipes, found.shop, names=found.titles if one_each else None, prices=prices, money=money
+        found.recipes, found.shop, names=found.titles if one_each else None, prices=prices, money=money,
+        calibrations=[None if each is None else each.calibration for each in known],
     )  # fmt: skip
-    return replace(sides, left_out=found.left_out)
+    taught = _taught_words(sides, [() if each is None else each.words for each in known])
+    return replace(sides, left_out=found.left_out, taught=taught)
+
+
+def _known(
+    place: str, batches: Sequence[str], labels: Sequence[Path], settings: "Settings | None"
+) -> "Named | None":  # fmt: skip
+    """Read a recipe with what its batches taught; None where there can be none."""
+    from lumped.app.named import named
+
+    return (
+        None if names_file(place) and not batches else named(place, batches=batches, labels=labels, settings=settings)
+    )
+
+
+def _taught_words(found: "Comparison", words: Sequence[Sequence[str]]) -> tuple[str, ...]:
+    """Say of each recipe what its batches taught."""
+    return tuple(say("unfit-of", title=side.name, words=each)
+                 for side, told in zip(found.sides, words, strict=True) for each in told)  # fmt: skip
 
 
 def besides(question: Question, report: Report) -> dict[str, Any]:
@@ -104,15 +129,17 @@ def besides(question: Question, report: Report) -> dict[str, Any]:
     own = {title: text for given in givens for title, text in given.labels.items()}
     shop = shop_of(Given(name="", text="", labels=own))
     recipes = [recipe_of(given, shop) for given in givens]
+    known = [taught(given, recipe) for given, recipe in zip(givens, recipes, strict=True)]
     prices, money = known_prices(recipes, question.said["region"] or None, shop)
-    found = compared(recipes, shop, names=question.said["names"], prices=prices, money=money)
+    found = compared(recipes, shop, names=question.said["names"], prices=prices, money=money,
+                     calibrations=[each.lessons.calibration for each in known])  # fmt: skip
     report(1.0)
     outcomes = outcome_rows(found)
     return {
         "titled": list(side_names(found)),
         "amounts": [(row.key, row.words, row.cells) for row in amount_rows(found)],
         "outcomes": [(row.key, row.words, row.cells) for row in outcomes],
-        "notes": [*found.unfit, *shared_notes(found)],
+        "notes": [*found.unfit, *_taught_words(found, [each.words for each in known]), *shared_notes(found)],
         "sources": {
             f"{row.key}-{number}": told_of(row.words, value.provenance, recipe=side.recipe)
             for row in outcomes for number, (side, value) in enumerate(zip(found.sides, row.values, strict=False))

@@ -19,6 +19,7 @@ def add_to(verbs: Any) -> None:
     verb = verbs.add_parser("beside", help=say("cli-beside"), description=say("cli-beside-about"))
     verb.add_argument("recipes", nargs="+", metavar="RECIPE", help=say("cli-beside-recipe"))
     verb.add_argument("--region", metavar="REGION", help=say("cli-region"))
+    verb.add_argument("--batch", action="append", default=[], metavar="BATCH", help=say("cli-dough-batch"))
     verb.add_argument("--label", type=Path, action="append", default=[], metavar="FILE", help=say("cli-label"))
     add_common(verb, default=None)
     verb.set_defaults(run=run)
@@ -28,7 +29,8 @@ def run(said: argparse.Namespace) -> int:
     """Put recipes side by side and print them."""
     from lumped.app.beside import beside
 
-    found = beside(said.recipes, settings=settings_of(said), region=said.region, labels=said.label)
+    found = beside(said.recipes, settings=settings_of(said), region=said.region, labels=said.label,
+                   batches=said.batch)  # fmt: skip
     if said.json:
         print_json(found.as_dict())
         return 0
@@ -44,5 +46,6 @@ def _print_comparison(found: "Comparison") -> None:
     print_title(say("beside-title"))
     for heading, rows in (("column-goes-in", amount_rows(found)), ("column-comes-out", outcome_rows(found))):
         print_table([say(heading), *side_names(found)], [(row.words, *row.cells) for row in rows])
+    print_notes(say("heading-batches"), found.taught)
     print_notes(say("heading-findings"), shared_notes(found))
     print_notes(say("heading-left-out"), found.left_out)

@@ -27,6 +27,8 @@ from lumped.texts import say
 if TYPE_CHECKING:
     import pandas as pd
 
+    from lumped.dough.calibrating import Calibration
+
 __all__ = ["Comparison", "Side", "compared"]
 
 Array = NDArray[np.float64]
@@ -88,12 +90,15 @@ class Comparison:
         In what prices are given; "" without prices.
     left_out : tuple of str
         Ingredients that none of them names and that can't be read, in words.
+    taught : tuple of str
+        What measured batches taught of each, in words.
     """
 
     sides: tuple[Side, ...]
     ingredients: Mapping[str, str]
     money: str = ""
     left_out: tuple[str, ...] = ()
+    taught: tuple[str, ...] = ()
 
     @property
     def unfit(self) -> tuple[str, ...]:
@@ -107,9 +112,10 @@ class Comparison:
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it, in SI."""
+        told = (("taught", self.taught), ("left_out", self.left_out))
         return {"kind": "comparison", "schema": 1, "money": self.money or None,
                 "sides": [side.as_dict() for side in self.sides],
-                **({"left_out": list(self.left_out)} if self.left_out else {})}  # fmt: skip
+                **{key: list(each) for key, each in told if each}}  # fmt: skip
 
     def frame(self) -> "pd.DataFrame":
         """Give a pandas frame: a row for each figure of each recipe (name, group, key, unit, mean, low, high)."""
@@ -130,6 +136,7 @@ def compared(
     shop: Pantry | None = None,
     *,
     names: Sequence[str] | None = None,
+    calibrations: "Sequence[Calibration | None] | None" = None,
     prices: Mapping[str, Value] | None = None,
     money: str = "",
 ) -> Comparison:
@@ -143,6 +150,8 @@ def compared(
         What the ingredients are; the handbook's.
     names : sequence of str, optional
         What they are called here; their titles if left out.
+    calibrations : sequence of Calibration or None, optional
+        What measured batches taught of each.
     prices : mapping of str to Value, optional
         Price of each ingredient. [money/kg]
     money : str
@@ -173,7 +182,8 @@ def compared(
         raise RecipeError("beside-two", count=len(recipes))
     shop = shop or pantry()
     called = list(names) if names is not None else told_apart([each.title for each in recipes])
-    done = [kneading(each, shop) for each in recipes]
+    known = calibrations if calibrations is not None else [None] * len(recipes)
+    done = [kneading(each, shop, learnt) for each, learnt in zip(recipes, known, strict=True)]
     paid = drawn_prices(prices)
     sides = tuple(_side(name, each, done[0], shop, paid) for name, each in zip(called, done, strict=True))
     priced = all("cost" in side.properties for side in sides)
