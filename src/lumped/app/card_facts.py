@@ -103,7 +103,8 @@ def gathered(dough: "Named", *, on: date) -> Facts:
         measured=len(dough.calibration.batches) if dough.calibration else 0, batch=dough.batch,
         rolls=_rolls(made) if carries else (), wall=wall, enough=enough, lasts=lasts,
         salt=float(salt_share(masses, mass, shop)),
-        doses={(each.key, each.figure): each for each in doses(masses, mass, shop, age=_AGE, dog=None)},
+        doses={(each.key, each.figure): each
+               for each in doses(masses, mass, shop, age=_AGE, dog=None, most=recipe.most)},
     )  # fmt: skip
 
 

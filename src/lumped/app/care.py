@@ -236,7 +236,7 @@ def _care(
 
     masses = recipe.masses
     mass = float(knead_middle(recipe, shop).mass[0])
-    found = doses(masses, mass, shop, age=age, dog=dog)
+    found = doses(masses, mass, shop, age=age, dog=dog, most=recipe.most)
     return Care(
         title=recipe.title, name=name, place=place, invented=recipe.invented, mass=mass,
         salt=float(salt_share(masses, mass, shop)), names={key: shop[key].name for key in recipe.ingredients},

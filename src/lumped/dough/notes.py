@@ -82,7 +82,9 @@ def cautions_on(recipe: Recipe, mass: float, shop: Pantry) -> tuple[str, ...]:
         one page.
     """
     carried = {key for each in recipe.ingredients for key in shop[each].cautions}
-    found = safety.cautions_on(recipe.masses, mass, shop, cooked=recipe.cooked, date=None, name=recipe.title)
+    found = safety.cautions_on(
+        recipe.masses, mass, shop, cooked=recipe.cooked, date=None, name=recipe.title, most=recipe.most
+    )
     left_out = {"dust"} - carried
     briefs = (
         _label_traces(recipe, shop) if each.key == "may-contain" else each.brief

@@ -24,6 +24,7 @@ __all__ = [
     "kitchens",
     "packs",
     "scaled",
+    "spoon_fullness",
     "together",
     "weight_of",
     "weight_of_volume",
@@ -172,6 +173,22 @@ def _elsewhere(measure: str) -> str:
                 "amount-elsewhere", name=place.name, key=system, volume=f"{1e6 * place.volumes[measure].mean:.3g}"
             )
     return say("amount-nowhere")
+
+
+def spoon_fullness(ingredient: Ingredient, system: str) -> float:
+    """Tell how much more than its usual weight a spoon of an ingredient may hold at most; 1 on a scale. [1]
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> spoon_fullness(pantry()["alum"], "us") > 1.05, spoon_fullness(pantry()["alum"], "scale")
+    (True, 1.0)
+    """
+    try:
+        each = weight_of("tsp", ingredient, system) if system in kitchens() else None
+    except RecipeError:  # nobody knows what a spoon of it weighs, so that it is weighed
+        return 1.0
+    return each.high / each.mean if each is not None else 1.0
 
 
 def weight_of_volume(volume: float, ingredient: Ingredient, method: str | None = None, *, text: str = "") -> Value:

@@ -92,6 +92,14 @@ def test_a_day_s_aluminium_is_said_in_milligrams():
     assert 1e6 * found.amount.mean == pytest.approx(3.6)
 
 
+def test_the_careful_end_takes_spoons_as_full_and_crystals_as_dry_as_they_may_be():
+    bowl, full = {"alum": 0.01, "potato-starch": 0.2}, {"alum": 0.012, "potato-starch": 0.2}
+    share = float(element_share(full, 0.4, PANTRY, "Al", at_most=True))
+    found = next(each for each in doses(bowl, 0.4, PANTRY, most=full) if each.key == "aluminium-child")
+    assert found.dough.low * share == pytest.approx(found.amount.low, rel=1e-12)
+    assert found.dough.low < found.dough.mean / 1.2  # 12 g for 10, and lost water of crystals besides
+
+
 def test_a_dose_in_more_dough_than_anybody_eats_is_not_near():
     assert dose(SALT_DOUGH, 0.37, "salt-child", "lethal_per_kg").is_near
     assert not dose({"plain-flour": 0.2}, 0.3, "salt-child", "lethal_per_kg").is_near

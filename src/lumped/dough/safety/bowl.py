@@ -43,7 +43,7 @@ class Bowl:
     @cached_property
     def doses(self) -> dict[tuple[str, str], Dose]:
         """Its doses by entry and row of the handbook."""
-        found = doses(self.masses, self.dough_mass, self.pantry, age=self.age, dog=self.dog)
+        found = doses(self.masses, self.dough_mass, self.pantry, age=self.age, dog=self.dog, most=self.most)
         return {(each.key, each.figure): each for each in found}
 
     @cached_property

@@ -1,11 +1,12 @@
 """How much of a dough holds a dose that somebody published: salt first, and whatever else went in.
 
 `dough = dose / share`, where share is the mass of salt (or another substance) in a kilogram of the dough, counted from
-the atoms that went in. A figure that is an interval is read at its careful end in sentences.
+the atoms that went in. Sentences tell the careful end: the least that was published, with what brings the substance
+as dry, and each spoon of it as full, as it may be.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -217,8 +218,9 @@ def _helping(key: str, share: float, age: float, dog: float, origin: Provenance)
 
 
 def doses(
-    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, age: float = 2.0, dog: float | None = None
-) -> tuple[Dose, ...]:
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, *, age: float = 2.0, dog: float | None = None,
+    most: Mapping[str, float] | None = None,
+) -> tuple[Dose, ...]:  # fmt: skip
     """Tell how much of a dough holds each dose that the handbook knows.
 
     Parameters
@@ -233,13 +235,15 @@ def doses(
         Age of the child, 1 to 10 years. [a]
     dog : float or None
         What the dog weighs; None: a small one. [kg]
+    most : mapping of str to float, optional
+        What may have gone in of each at most, such as heaped spoons; as `masses` if left out. [kg]
 
     Returns
     -------
     tuple of Dose
         Those whose substance is in the dough, however little, the smallest amount of dough first; `is_near` tells which
-        matter. Their intervals are those of the
-        published figures; what was weighed and the eater's weight are taken as given.
+        matter. The low end of the dough is that of what was published, with the most of the substance that may be in
+        it; the eater's weight is taken as given.
 
     Raises
     ------
@@ -255,7 +259,7 @@ def doses(
     54
     """
     weighs = {"child": child_mass(age).mean, "dog": dog_mass().mean if dog is None else dog}
-    found = _doses(masses, float(whole(dough_mass)), pantry, weighs, age)
+    found = _doses(masses, float(whole(dough_mass)), pantry, weighs, age=age, most=most or masses)
     return tuple(sorted(found, key=lambda each: each.dough.low))
 
 
@@ -283,8 +287,9 @@ def near_doses(found: Iterable[Dose], masses: Mapping[str, ArrayLike], pantry: P
 
 
 def _doses(
-    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, weighs: Mapping[str, float], age: float
-) -> Iterator[Dose]:
+    masses: Mapping[str, float], dough_mass: float, pantry: Pantry, weighs: Mapping[str, float], *, age: float,
+    most: Mapping[str, float],
+) -> Iterator[Dose]:  # fmt: skip
     lump = handbook().value("limits", "helpings", "lump").mean
     for entry in _eaten():
         counted = {name: entry.facts[name] for name in ("element", "acid", "compound") if name in entry.facts}
@@ -293,11 +298,14 @@ def _doses(
             continue
         per_mole = molar_mass_of(entry.facts["formula"]) / _counted_in(entry)
         share = float(moles(masses, pantry, **counted)) * per_mole / dough_mass
+        full = {key: most[key] for key in keys}
+        least = share * dough_mass / (float(moles(full, pantry, at_most=True, **counted)) * per_mole)
         origin, eater = origin_of(keys, pantry), entry.facts["eater"]
         for row in entry.rows.values():
             provenance = Provenance.of([row.value.provenance, origin])
             times = weighs[eater] if row.quantity.endswith("_per_kg") else 1.0
             dough = _scaled(row.value, times / share, provenance)
+            dough = replace(dough, low=dough.low * min(least, 1.0))
             yield Dose(
                 key=entry.key, figure=row.quantity, eater=eater, age=age, eater_mass=weighs[eater],
                 amount=_scaled(row.value, times, provenance), dough=dough, lumps=dough.low / lump, ingredients=keys,

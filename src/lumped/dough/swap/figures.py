@@ -18,8 +18,11 @@ from lumped.dough.chain import Chain, Unknowns, follow
 from lumped.dough.holding import body_of, unbound
 from lumped.dough.properties import salt_rows
 from lumped.dough.recipe import Recipe
+from lumped.dough.safety.contents import parched
 from lumped.dough.swap.doses import doses_in_a_helping
 from lumped.pantry import Pantry
+from lumped.pantry.choosing import SCALE
+from lumped.pantry.measures import spoon_fullness
 from lumped.reference import handbook
 
 __all__ = ["ELEMENTS", "WAYS", "Figures", "Table", "figures_of", "table_of"]
@@ -55,6 +58,8 @@ class Table:
         The trade's window of water to flour, by way of making. [1]
     gluten, binder : (I,) float
         1 for a body with gluten, and for a binder.
+    fullest : (I,) float
+        How much more of all but water an ingredient may bring: as dry, and its spoon as full, as it may be. [1]
     prices : (I,) float or None
         Price of each. [money/kg]
     """
@@ -68,6 +73,7 @@ class Table:
     most: Array
     gluten: Array
     binder: Array
+    fullest: Array
     prices: Array | None
 
     def row(self, key: str) -> int:
@@ -101,10 +107,12 @@ class Figures:
         [1]
     cost : (n,) float or None
         [money/kg]
+    sodium : (n,) float
+        Its share. [1]
     elements : (4, n) float
-        Share of sodium, potassium, aluminium, boron. [1]
+        Share of sodium, potassium, aluminium, boron, as much as there may be. [1]
     doses : (D, n) float
-        How many of each dose are in a helping; see `dosed`. [1]
+        How many of each dose are in a helping, as many as there may be; see `dosed`. [1]
     mass : (n,) float
         Dough that comes out. [kg]
     """
@@ -121,12 +129,16 @@ class Figures:
     acid: Array
     water_activity: Array
     cost: Array | None
+    sodium: Array
     elements: Array
     doses: Array
     mass: Array
 
 
-def table_of(recipe: Recipe, keys: Sequence[str], shop: Pantry, prices: Mapping[str, float] | None = None) -> Table:
+def table_of(
+    recipe: Recipe, keys: Sequence[str], shop: Pantry, prices: Mapping[str, float] | None = None, *,
+    system: str = SCALE,
+) -> Table:  # fmt: skip
     """Lay out ingredients for a search round a recipe.
 
     Parameters
@@ -139,6 +151,8 @@ def table_of(recipe: Recipe, keys: Sequence[str], shop: Pantry, prices: Mapping[
         What they are.
     prices : mapping of str to float, optional
         Price of each. [money/kg]
+    system : str
+        In whose measures it will be measured, or "scale".
     """
     book = handbook()
     lost = np.array([book.value("doughs", way.replace(" ", "-"), "water_lost").mean for way in WAYS])
@@ -156,6 +170,7 @@ def table_of(recipe: Recipe, keys: Sequence[str], shop: Pantry, prices: Mapping[
         most=np.array([book.value("marks", each, "most").mean for each in windows]),
         gluten=np.array([float(body == "wheat") for body in bodies]),
         binder=np.array([float(body == "binder") for body in bodies]),
+        fullest=np.array([parched(shop[key]) * spoon_fullness(shop[key], system) for key in keys]),
         prices=np.array([prices[key] for key in keys]) if priced and prices is not None else None,
     )  # fmt: skip
 
@@ -183,6 +198,7 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
     flour = np.maximum(masses[table.bowl.body].sum(axis=0), _TINY)
     salts = chain.components[list(salt_rows())].sum(axis=0)
     binder = table.binder @ masses / flour
+    brought = (table.bowl.dry + table.bowl.minerals) @ (table.fullest[:, None] * masses)
     return Figures(
         place=_place(table, ways, chain),
         unbound=np.where(ways == _COLD, unbound(table.gluten @ masses / flour, binder), 0.0),
@@ -191,7 +207,8 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
         softener=chain.components[_SOFTENERS].sum(axis=0) / flour, sugar=chain.components[_SUGARS].sum(axis=0) / flour,
         salt=salts / flour, resistivity=chain.resistivity, ph=chain.ph, acid=_acid_groups() @ chain.components / mass,
         water_activity=chain.water_activity, cost=None if table.prices is None else table.prices @ masses / mass,
-        elements=_element_shares() @ chain.components / mass, doses=doses_in_a_helping() @ chain.components / mass,
+        sodium=_element_shares()[0] @ chain.components / mass,
+        elements=_element_shares() @ brought / mass, doses=doses_in_a_helping() @ brought / mass,
         mass=chain.mass,
     )  # fmt: skip
 

@@ -66,7 +66,7 @@ def search_for(base: Base) -> Search:
 def laid_out(base: Base, keys: Sequence[str]) -> Table:
     """Lay out ingredients, with their prices where there are any."""
     middle = {key: each.mean for key, each in base.prices.items()} if base.prices is not None else None
-    return table_of(base.recipe, keys, base.shop, middle)
+    return table_of(base.recipe, keys, base.shop, middle, system=base.system)
 
 
 def _standard(base: Base, figures: Figures, priced: bool) -> Standard:

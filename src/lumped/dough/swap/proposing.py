@@ -153,7 +153,9 @@ def _new_cautions(base: Base, recipe: Recipe, mass: float) -> Iterator[str]:
 
 
 def _cautions(base: Base, recipe: Recipe, mass: float) -> tuple[Caution, ...]:
-    return cautions_on(recipe.masses, mass, base.shop, cooked=recipe.cooked, date=None, name=recipe.title)
+    return cautions_on(
+        recipe.masses, mass, base.shop, cooked=recipe.cooked, date=None, name=recipe.title, most=recipe.most
+    )
 
 
 def _changes(before: Recipe, after: Recipe) -> Iterator[Change]:

@@ -124,7 +124,7 @@ def drift(standard: Standard, new: Figures) -> dict[str, Array]:
         "current": _bent(np.maximum(_worse(standard, new), 0.0)),
         "acidity": _bent((new.ph - old.ph) / row("acidity", "tolerance")) + _bent(moles),
         "keeping": _bent(np.maximum(new.water_activity - old.water_activity, 0.0) / row("keeping", "tolerance")),
-        "limits": _bent(np.maximum(new.elements[0] - old.elements[0], 0.0) / row("limits", "free_sodium"))
+        "limits": _bent(np.maximum(new.sodium - old.sodium, 0.0) / row("limits", "free_sodium"))
         + _bent(np.maximum(new.doses - old.doses, 0.0)).sum(axis=0),
     }
     if new.cost is not None and old.cost is not None:
@@ -140,7 +140,7 @@ def gain(standard: Standard, new: Figures) -> Array:
         return np.asarray(np.log(np.maximum(old.cost, 1e-9) / np.maximum(new.cost, 1e-9)))
     if standard.target == "saltless":
         floor = row("limits", "free_sodium") / 10
-        return np.asarray(np.log((old.elements[0] + floor) / (new.elements[0] + floor)))
+        return np.asarray(np.log((old.sodium + floor) / (new.sodium + floor)))
     if standard.target == "keeps-longer":
         return np.asarray(old.water_activity - new.water_activity)
     if standard.target in ("carries-better", "blocks-better"):
