@@ -30,3 +30,10 @@ def test_an_age_without_figures_is_refused_and_not_taken_for_two(age):
 def test_what_is_no_age_or_weight_is_said_in_words(said):
     with pytest.raises(InputError, match=r"is no number|two ways"):
         ask(**said)
+
+
+def test_the_limit_that_the_whole_table_hears_of_tells_its_source():
+    told = ask(needs=["coeliac"])
+    assert any("20 mg of gluten" in words for words in told["whole_table"])
+    assert any("828/2014" in source for source in told["sources"]["gluten-limit"]["sources"])
+    assert "gluten-limit" not in ask(needs=["peanuts"])["sources"]

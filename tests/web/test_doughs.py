@@ -175,7 +175,10 @@ async def test_a_swap_proposes_with_numbers_and_the_taken_one_is_the_recipe(kitc
         proposal = within(user, "proposal-1")
         assert say("web-left-out") in proposal
         assert any("Ω·m" in each for each in proposal)
-        assert any("before" in each and "of 5" in each for each in proposal)  # the feel of the recipe as it is, too
+        assert there(user, "figure-no-1-resistivity-before")
+        user.find(marker="figure-no-1-amount-table-salt").click()
+        await wait_for(lambda: texts(user, "source-title") == ["table salt"])
+        assert any("The recipe says 1/4 cup" in each for each in within(user, "source"))
         promised = next(each for each in proposal if "Ω·m" in each)
         await kneaded(user, lead(user, "take-1"))
         assert any("instead of cream of tartar" in each for each in texts(user))

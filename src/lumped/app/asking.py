@@ -11,8 +11,9 @@ from typing import TYPE_CHECKING, Any
 
 from lumped.app.changing import changes_to
 from lumped.app.given import Given
+from lumped.app.labels import shop_of
 from lumped.app.own import kneading_of
-from lumped.app.sources import told_of
+from lumped.app.sources import opened, told_of
 
 if TYPE_CHECKING:
     from lumped.dough.swap import Proposal, Swap
@@ -88,9 +89,8 @@ def _proposal(
         changes["measures"] = each.recipe.measures
     return {
         "heading": say("web-proposal", number=number, way=way),
-        "amounts": [(found.names[one.ingredient], found.now.get(one.ingredient, ""), one.written)
-                    for one in each.changes],
-        "figures": list(_figures(each, found, number, sources)),
+        "amounts": list(_amounts(each, found, number, sources)),
+        "figures": list(_figures(each, found, given, number, sources)),
         "traces": list(found.traces_words(each)),
         "reasons": [one.words for one in each.reasons] or [say("swap-hardly-moves")],
         "notes": list(_to_know(each, found)), "cautions": list(each.cautions),
@@ -98,18 +98,40 @@ def _proposal(
     }  # fmt: skip
 
 
-def _figures(
+def _amounts(
     each: "Proposal", found: "Swap", number: int, sources: dict[str, Any]
+) -> Iterator[tuple[str, str, str, str]]:  # fmt: skip
+    """Key, name, amount before and amount now, of each ingredient; "" where it is none."""
+    from lumped.texts import say
+
+    origins = {one.ingredient: one.mass.provenance for one in (*found.recipe.portions, *each.recipe.portions)}
+    for one in each.changes:
+        before, name = found.now.get(one.ingredient, ""), found.names[one.ingredient]
+        for place, written in (("amount", one.written), ("amount-before", before)):
+            kept = written == before
+            note = say("web-beside-amount-written", written=before) if kept else say("web-source-swap-amount")
+            if written:
+                key = f"no-{number}-{place}-{one.ingredient}"
+                sources[key] = told_of(name, origins[one.ingredient], note=note)
+        yield one.ingredient, name, before, one.written
+
+
+def _figures(
+    each: "Proposal", found: "Swap", given: Given, number: int, sources: dict[str, Any]
 ) -> Iterator[tuple[str, str, str, str]]:  # fmt: skip
     """Key, words, figure before and figure now, of each property."""
     from lumped.dough.properties import PROPERTIES
     from lumped.texts import say
+
+    open_before = list(opened(kneading_of(given), shop_of(given)))
 
     for key, now in each.properties.items():
         if key not in found.before:
             continue
         shown, place = PROPERTIES[key], f"no-{number}-{key}"
         sources[place] = told_of(shown.words, now.provenance, note=say("web-source-swap"), recipe=each.recipe)
+        sources[f"{place}-before"] = told_of(shown.words, found.before[key].provenance, open_before,
+                                             note=say("web-source-chain"), recipe=found.recipe)  # fmt: skip
         yield place, shown.words, shown.text(found.before[key], found.money), shown.text(now, found.money)
     place = f"no-{number}-ratio"
     sources[place] = told_of(
@@ -117,7 +139,8 @@ def _figures(
     )
     yield place, say("swap-ratio"), "", f"× {each.ratio.text()}"
     place = f"no-{number}-feel"
-    sources[place] = told_of(say("swap-feel"), each.feel.score.provenance, note=say("web-source-feel"))
+    for which, feel in ((place, each.feel), (f"{place}-before", found.feel)):
+        sources[which] = told_of(say("swap-feel"), feel.score.provenance, note=say("web-source-feel"))
     yield place, say("web-swap-feel"), found.feel.figure, each.feel.figure
 
 

@@ -12,6 +12,7 @@ from lumped.app.labels import shop_of
 from lumped.app.own import recipe_of
 from lumped.app.sources import told_of
 from lumped.errors import InputError
+from lumped.reference import handbook
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -48,14 +49,20 @@ def cared(question: Question, report: Report) -> dict[str, Any]:
         needs=said["needs"], on=_day(said["on"]), age=_AGE if age is None else age, dog=dog,
     )  # fmt: skip
     report(1.0)
-    return _of_table(found) | _of_dough(found.doughs[0], found)
+    told = _of_table(found) | _of_dough(found.doughs[0], found)
+    if told["limited"]:
+        gluten = handbook().row("limits", "gluten-free", "highest").value
+        told["sources"]["gluten-limit"] = told_of(say("web-care-gluten-limit"), gluten.provenance)
+    return told
 
 
 def _of_table(found: "CareTable") -> dict[str, Any]:
     numbers = {each.name: number for number, each in enumerate(found.doughs)}
     rows = standing(found) if found.fit.needs else []
     packets = packets_to_read(found)
+    limit = f"{handbook().row('limits', 'gluten-free', 'highest').printed:g} mg"
     return {
+        "limited": any(limit in words for words in found.fit.words),
         "standing": [(each.dough, each.state, each.words, each.because) for each in rows],
         "whole_table": [*found.fit.words, *([say("care-mend-look")] if found.fit.mends else [])],
         "mends": [(numbers[each.dough], each.dough, list(each.diets), list(each.without)) for each in found.fit.mends],

@@ -162,10 +162,13 @@ def _source_lines(made: "Making", by: str, sources: Sources) -> None:
 
     scaled = [] if by == "recipe" else [made.batches.mass.provenance]
     written = {each.ingredient: each.mass.provenance for each in made.recipe.portions}
-    note = say(f"web-make-source-by-{by}")
+    note, count = say(f"web-make-source-by-{by}"), made.batches.count
     for each in made.lines:
         origin = Provenance.of([written[each.ingredient], *scaled])
         sources[f"grams-{each.ingredient}"] = told_of(each.name, origin, _wanted_of(made), note=note)
+        if count > 1:
+            all_of = say("web-make-source-all", count=count)
+            sources[f"all-{each.ingredient}"] = told_of(each.name, origin, _wanted_of(made), note=all_of)
         if each.holds is not None:
             sources[f"cups-{each.ingredient}"] = _cups(each.name, each.measures, each.holds)
 
@@ -194,6 +197,10 @@ def _clock(made: "Making", sources: Sources) -> dict[str, Any]:
     cooling = [kept(f"cool-{each.place}", words, each.wait.provenance)
                for words, each in zip(places, made.waits, strict=True)]  # fmt: skip
     ways = [kept(f"way-{k}", each.words, each.ready.provenance) for k, each in enumerate(made.options)]
+    for words, each in zip(places, made.waits, strict=True):
+        kept(f"cool-{each.place}-more", words, each.ready.provenance)
+    for k, option in enumerate(made.options):
+        kept(f"way-{k}-more", option.words, option.ready.provenance)
     minutes = f"{made.within / 60:.0f}" if made.within else ""
     state, *sentences = told.in_time_words(made) if made.within else [""]
     blocks = told.blocks_words(made)
@@ -212,6 +219,7 @@ def _shopped(bought: "Shopping", little_over: bool, sources: Sources) -> dict[st
 
     shops = [(place, shop_rows(lines), [each.ingredient for each in lines]) for place, lines in places(bought)]
     for each in bought.lines:
+        sources[f"need-{each.ingredient}"] = sources[f"grams-{each.ingredient}"] | {"note": say("web-make-source-need")}
         _source_packets(each, sources)
     far = [(say("web-make-far", name=each.name, place=each.sold.words), each.ingredient)
            for each in bought.lines if each.is_far]  # fmt: skip
@@ -240,7 +248,8 @@ def _source_packets(each: "Bought", sources: Sources) -> None:
                (say("web-make-cheaper"), handbook().value("workshop", "packets", "cheaper"))]  # fmt: skip
     origin = Provenance.of([priced.per_mass.provenance, each.sold.provenance])
     note = say("web-make-source-packets", dated=priced.dated) if priced.dated else say("web-source-paid")
-    sources[f"buy-{each.ingredient}"] = told_of(each.name, origin, made_of, note=note)
+    for what in ("buy", "over", "money"):
+        sources[f"{what}-{each.ingredient}"] = told_of(each.name, origin, made_of, note=note)
 
 
 def _cautions(cautions: "tuple[Caution, ...]", sources: Sources) -> Iterator[tuple[str, str, str]]:

@@ -136,6 +136,8 @@ class _CarePage:
                     for dough, state, words, because in found["standing"]]  # fmt: skip
             tally([say(f"column-care-{each}") for each in ("dough", "stands", "because")], rows, on_phone="packed")
             listed([*found["whole_table"], *found["packets"]])
+            if found["limited"]:
+                self._sources.where("gluten-limit")
             with html.div().classes("takes"):
                 for number, dough, diets, without in found["mends"]:
                     address = self._sides[number].ask("swap", diet=",".join(diets), without=",".join(without))

@@ -156,7 +156,12 @@ class _MakePage:
     def _put_batch(self, found: Mapping[str, Any]) -> None:
         batch = found["batch"]
         rows = [
-            (name, self._cell(f"grams-{key}", grams), self._cell(f"cups-{key}", measures), *more)
+            (
+                name,
+                self._cell(f"grams-{key}", grams),
+                self._cell(f"cups-{key}", measures),
+                *(self._cell(f"all-{key}", each) for each in more),
+            )
             for key, (name, grams, measures, *more) in zip(batch["keys"], batch["rows"], strict=True)
         ]
         with html.section().classes("slip weigh").mark("weigh"):
@@ -181,8 +186,9 @@ class _MakePage:
             for place, rows, keys in found["shops"]:
                 Words("h3", place)
                 tally(headings, [
-                    (partial(_named, row[name], row[shelf]), row[need], self._cell(f"buy-{key}", row[buy]), row[over],
-                     row[money])
+                    (partial(_named, row[name], row[shelf]),
+                     *(self._cell(f"{what}-{key}", row[column])
+                       for what, column in (("need", need), ("buy", buy), ("over", over), ("money", money))))
                     for key, row in zip(keys, rows, strict=True)
                 ], numbers=(1, 3, 4), on_phone="packed")  # fmt: skip
             for each in filter(None, (found["tap"], found["sum"])):
@@ -200,13 +206,13 @@ class _MakePage:
             self._sources.cautions(cautions)
 
     def _tally(self, headings: Sequence[str], table: Mapping[str, Any], *, on_phone: Any = "packed") -> None:
-        """Lay rows whose second cell is a number with a source."""
-        rows = [(first, self._cell(key, figure), *more)
+        """Lay rows whose second and third cells are numbers with a source."""
+        rows = [(first, self._cell(key, figure), *(self._cell(f"{key}-more", each) for each in more))
                 for key, (first, figure, *more) in zip(table["keys"], table["rows"], strict=True)]  # fmt: skip
         tally(headings, rows, on_phone=on_phone)
 
     def _cell(self, key: str, text: str) -> Cell:
-        return partial(self._sources.figure, key, text) if key in self._told else text
+        return partial(self._sources.figure, key, text) if text and key in self._told else text
 
 
 def _named(name: str, beside: str) -> None:

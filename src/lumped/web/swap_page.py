@@ -20,10 +20,10 @@ from lumped.web.choosing import put_region, tick
 from lumped.web.controls import choose
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
-from lumped.web.looks import lead_to, listed, reveal, sorry
+from lumped.web.looks import lead_to, listed, sorry
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
-from lumped.web.words import Figure, Words
+from lumped.web.words import Words
 
 __all__ = ["swap_page"]
 
@@ -123,6 +123,10 @@ class _SwapPage:
                 with html.section().classes("slip wide"):
                     listed(found["notes"])
 
+    def _put_amount(self, key: str, words: str) -> Words:
+        """An amount is a number with its source; that there is none of it is words."""
+        return self._sources.figure(key, words) if key in self._told else Words("span", words)
+
     def _put_traces(self, traces: list[str]) -> None:
         for words in traces:
             Words("p", words, "not-fit").mark("traces")
@@ -137,13 +141,13 @@ class _SwapPage:
         with html.section().classes("slip proposal").mark(f"proposal-{number}"):
             Words("h2", each["heading"])
             with html.dl().classes("numbers amounts-then"):
-                for name, before, after in each["amounts"]:
+                for key, name, before, after in each["amounts"]:
                     Words("dt", name)
                     with html.dd().classes("" if before == after else "moved-amount"):
-                        Words("span", after or say("web-left-out"))
+                        self._put_amount(f"no-{number}-amount-{key}", after or say("web-left-out"))
                         if before != after:
-                            Words("span", say("web-instead-of", before=before) if before else say("web-new"),
-                                  "soft then")  # fmt: skip
+                            words = say("web-instead-of", before=before) if before else say("web-new")
+                            self._put_amount(f"no-{number}-amount-before-{key}", words).classes("soft then")
             self._put_traces(each["traces"])
             if each["cautions"]:
                 Words("h3", say("heading-cautions"))
@@ -154,8 +158,8 @@ class _SwapPage:
                     Words("dt", words)
                     with html.dd():
                         self._sources.figure(key, now)
-                        then = Figure("span", say("web-before", figure=before), "soft then")
-                        reveal(then, bool(before) and before != now)
+                        if before and before != now:
+                            self._sources.figure(f"{key}-before", say("web-before", figure=before)).classes("soft then")
             with html.details():
                 Words("summary", say("web-to-know"))
                 listed(each["notes"])

@@ -45,6 +45,7 @@ class _TrialPage:
                 self._weak = Words("p", "", "weak hidden-now").mark("trial-weak")
                 self._drawing = ui.html("", sanitize=False).classes("trial-drawing")
                 self._expected = Words("p", "")
+                self._sources.where("trial-good")
             with html.section().classes("slip wishes"):
                 self._put_choices()
         self._found: Element = html.div().classes("proposals").mark("trial-says")

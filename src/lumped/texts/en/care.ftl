@@ -83,6 +83,7 @@ web-care-needs = Somebody at the table can’t bear
 web-care-more-needs = more needs
 web-care-seldom = Rarer, or on one list only
 web-care-gluten = gluten
+web-care-gluten-limit = how much gluten what is sold as gluten-free may hold
 web-care-others = Also on the table
 web-care-table = At this table
 web-care-mend = Something else instead of { $dough }

@@ -150,6 +150,7 @@ web-left-out = left out
 web-new = new
 web-to-know = What to know
 web-take-this = Take this one
+web-source-swap-amount = This amount was searched for: it keeps what matters, and is rounded to what a kitchen measures.
 web-source-swap = Computed anew for the rounded amounts; what nobody measured of both doughs is drawn alike.
 web-touch-hint = Touch the picture, or use the arrow keys: what the dough does there stands beside it.
 web-touched = Where you touch

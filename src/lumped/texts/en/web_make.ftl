@@ -65,5 +65,7 @@ web-make-source-time = A minute for each ingredient, stove by heat and steam, ha
 web-make-source-by-people = The amount of the recipe, scaled to what hands want.
 web-make-source-by-mass = The amount of the recipe, scaled to the dough that there should be.
 web-make-source-by-recipe = The amount that the recipe says.
+web-make-source-all = The amount of one batch, { $count } times.
+web-make-source-need = What the recipe takes for all of it, and the most of what is added by feel.
 web-make-source-cups = What these measures hold, as people fill them. Of all ways to round, the one that moves the dough least.
 web-make-source-packets = Usual sizes of packets, prices of { $dated }; look at the shelf.
