@@ -4,7 +4,17 @@ import tomllib
 
 import pytest
 
-from lumped.app.changing import amounts_in, changed, changes_to, names_in, names_of_keys, with_amount, with_feel
+from lumped.app.changing import (
+    RECIPE_WORDS,
+    amounts_in,
+    changed,
+    changes_to,
+    name_of,
+    names_in,
+    names_of_keys,
+    with_amount,
+    with_feel,
+)
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
 from lumped.app.own import recipe_of
@@ -78,9 +88,10 @@ def test_the_weight_of_the_finished_dough_holds_no_longer_for_other_amounts():
     assert "weighed_after_g" not in changed(weighed, {"table-salt": "30 g"}).text
 
 
-def test_a_dough_of_ones_own_has_no_invented_story():
+def test_a_dough_of_ones_own_has_no_story_and_keeps_the_mark_of_what_it_was_made_of():
     own = tomllib.loads(changed(SALT, {"title": "Ours", "table-salt": "30 g"}).text)
-    assert (own["title"], "story" in own, "invented" in own) == ("Ours", False, False)
+    assert (own["title"], "story" in own) == ("Ours", False)
+    assert own["invented"] is True  # what is made of an invented recipe is invented
     assert tomllib.loads(changed(SALT, {"title": "Ours"}).text)["invented"] is True  # its amounts still are
 
 
@@ -91,3 +102,15 @@ def test_changes_to_a_recipe_lead_to_it():
     assert found["plain-flour"]["as_needed_g"] == [0, 30]
     assert "tap-water" not in changes_to(SALT, wanted)
     assert changes_to(SALT, wanted)["table-salt"] == "0"
+
+
+@pytest.mark.parametrize("word", RECIPE_WORDS)
+def test_a_new_ingredient_that_is_called_like_a_setting_goes_in(word):
+    label = f'kind = "ingredient"\nschema = 1\ntitle = "{word.title()}"\nsalt_g = 99\nallergens = []\n'
+    given = Given(name=SALT.name, text=SALT.text, labels={word.title(): label})
+    more = changed(given, {name_of(word): "5 g"})
+    assert recipe_of(more).mass_of(word) == pytest.approx(0.005)
+    assert tomllib.loads(more.text)["title"] == tomllib.loads(SALT.text)["title"]
+    portions = [(each.ingredient, each.written, None) for each in recipe_of(more).portions]
+    assert changes_to(given, portions)[f"{word}-1"] == "5 g"
+    assert changed(more, {name_of(word): "7 g"}).text.count(f'"{word}"') == 1

@@ -13,8 +13,9 @@ from typing import TYPE_CHECKING, Any
 import tomli_w
 
 from lumped.app.given import Given, along, not_along, plain_name
-from lumped.app.labels import document_of, shop_of
+from lumped.app.labels import shop_of
 from lumped.app.own import batch_of, recipe_of
+from lumped.documents import document_in
 from lumped.errors import InputError, LumpedError, RecipeError
 from lumped.texts import say
 
@@ -105,7 +106,7 @@ def recipe_along(batch: Given) -> Given:
     InputError
         If the batch can't be read, or the recipe did not come along.
     """
-    name = str(document_of(batch.text, batch.name).get("recipe", ""))
+    name = str(document_in(batch.text, batch.name).get("recipe", ""))
     text = along(batch, name)
     if text is None:
         raise not_along(batch, name)
@@ -154,7 +155,7 @@ def _kept_besides(before: str, document: dict[str, Any], recipe: Given) -> dict[
     """Give a document with what a form has no field for, and ingredients called as they were."""
     if not before:
         return document
-    there, shop = document_of(before, recipe.name), shop_of(recipe)
+    there, shop = document_in(before, recipe.name), shop_of(recipe)
     called = {shop.find(each["ingredient"]).key: each["ingredient"] for each in there.get("weighed", ())}
     weighed = [{**each, "ingredient": called.get(each["ingredient"], each["ingredient"])}
                for each in document.get("weighed", ())]  # fmt: skip
@@ -181,7 +182,7 @@ def batch_written(given: Given) -> dict[str, str]:
     >>> batch_written(Given(name="a.toml", text=text))
     {'feel': '3', 'weighed-table-salt': '70'}
     """
-    document, shop, said = document_of(given.text, given.name), shop_of(given), {}
+    document, shop, said = document_in(given.text, given.name), shop_of(given), {}
     for key in ("title", "made_on", "feel", "notes"):
         if key in document:
             said[key] = str(document[key])

@@ -7,9 +7,10 @@ from typing import TYPE_CHECKING, Any
 from lumped.app.asking import Question
 from lumped.app.batch_form import goes_in, recipe_along, taken_words
 from lumped.app.given import Given
-from lumped.app.labels import document_of, shop_of
+from lumped.app.labels import shop_of
 from lumped.app.own import batch_of, kneading_of, recipe_of, taught
 from lumped.app.sources import opened, told_of
+from lumped.documents import document_in
 from lumped.texts import say
 
 if TYPE_CHECKING:
@@ -37,7 +38,7 @@ def batch_told(question: Question, report: Callable[[float], None]) -> dict[str,
     from lumped.quantities import short_text
 
     given = question.given
-    document, batch = document_of(given.text, given.name), batch_of(given)
+    document, batch = document_in(given.text, given.name), batch_of(given)
     recipe, this = recipe_along(given), replace(given, batches=())
     others = [each for each in given.batches if each.text != given.text]
     stages = {"alone": recipe, "this": replace(recipe, batches=(this,))}

@@ -18,8 +18,8 @@ from lumped.app.labels import shop_of
 from lumped.errors import InputError
 
 __all__ = [
-    "RECIPE_WORDS", "WAYS", "amounts_in", "changed", "changes_to", "leaves_out", "names_in", "names_of_keys",
-    "with_amount", "with_feel",
+    "RECIPE_WORDS", "WAYS", "amounts_in", "changed", "changes_to", "leaves_out", "name_of", "names_in",
+    "names_of_keys", "with_amount", "with_feel",
 ]  # fmt: skip
 
 _GRAMS = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?")
@@ -42,10 +42,27 @@ def names_in(text: str) -> list[str]:
     names: list[str] = []
     for entry in _entries(text):
         name = str(entry["ingredient"]).strip().casefold().replace(" ", "-")
-        name = f"{name}-1" if name in RECIPE_WORDS else name  # which a change would take for another title, …
+        name = name_of(name)
         count = sum(each == name or re.fullmatch(rf"{re.escape(name)}-\d+", each) is not None for each in names)
         names.append(f"{name}-{count + 1}" if count else name)
     return names
+
+
+def name_of(ingredient: str) -> str:
+    """Give the name by which a change knows an ingredient that comes once: another than the words for a title, ….
+
+    Examples
+    --------
+    >>> name_of("salt"), name_of("title")
+    ('salt', 'title-1')
+    """
+    return f"{ingredient}-1" if ingredient in RECIPE_WORDS else ingredient
+
+
+def _ingredient_of(name: str) -> str:
+    """Give the ingredient that a change puts in by a name of `name_of`."""
+    bare = name.removesuffix("-1")
+    return bare if bare in RECIPE_WORDS else name
 
 
 def amounts_in(text: str) -> list[str]:
@@ -68,8 +85,8 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
         The recipe.
     changes : mapping of str to str
         Amounts by the names of `names_in`; a name that is not among them is put in as an ingredient. `cooked`,
-        `degrees`, `measures` and `title` change these; a recipe with another title is a person's own, without the
-        old story.
+        `degrees`, `measures` and `title` change these; a recipe with another title has the old story no
+        longer, and is invented if it was.
 
     Examples
     --------
@@ -84,7 +101,7 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
     other = dict(changes)
     title, measures, cooked, degrees = (other.pop(key, "") for key in RECIPE_WORDS)
     kept = [_entry(entry, other.pop(name, None)) for name, entry in zip(names, entries, strict=True)]
-    added = [_entry({"ingredient": name}, amount) for name, amount in other.items()]
+    added = [_entry({"ingredient": _ingredient_of(name)}, amount) for name, amount in other.items()]
     moved = kept != entries or any(added)
     document["ingredients"] = [entry for entry in (*kept, *added) if entry]
     if cooked in WAYS and cooked != document.get("method", {}).get("cooked", "pot"):
@@ -99,11 +116,7 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
     if measures:
         document["measures"] = measures
     if title:
-        document = (
-            {key: value for key, value in document.items() if key not in ("story", "invented")}
-            | {"title": title}
-            | ({} if moved else {"invented": document.get("invented", False)})
-        )
+        document = {key: value for key, value in document.items() if key != "story"} | {"title": title}
     return replace(given, text=tomli_w.dumps(document)) if moved or warmed or title or measures else given
 
 
@@ -238,7 +251,9 @@ def changes_to(given: Given, portions: Sequence[tuple[str, str, tuple[float, flo
         said = f"{written};{_feel_words(feel)}"
         if _entry(entry, said) != dict(entry):
             changes[name] = said if feel or "as_needed_g" in entry else written
-    return changes | {key: f"{written};{_feel_words(feel)}" if feel else written for key, written, feel in wanted}
+    return changes | {
+        name_of(key): f"{written};{_feel_words(feel)}" if feel else written for key, written, feel in wanted
+    }
 
 
 def names_of_keys(given: Given) -> dict[str, str]:

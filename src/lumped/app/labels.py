@@ -1,6 +1,5 @@
 """A person's own ingredients, as texts: what they make of the pantry, and which of them can be read."""
 
-import tomllib
 from collections.abc import Mapping
 from contextlib import suppress
 from functools import lru_cache
@@ -9,14 +8,15 @@ from typing import TYPE_CHECKING, Any
 import tomli_w
 
 from lumped.app.given import Given
-from lumped.errors import InputError, LumpedError
+from lumped.documents import document_in
+from lumped.errors import LumpedError
 from lumped.texts.folding import plain_word
 
 if TYPE_CHECKING:
     from lumped.pantry import Pantry
 
 __all__ = [
-    "document_of", "foreign_words", "label_texts", "label_trouble", "left_out_words", "shop_from", "shop_of",
+    "foreign_words", "label_texts", "label_trouble", "left_out_words", "shop_from", "shop_of",
     "sound_labels", "usable_labels",
 ]  # fmt: skip
 
@@ -48,7 +48,7 @@ def shop_from(labels: Texts) -> "Pantry":
     from lumped.pantry.label_file import labelled_from
 
     shop = pantry()
-    return shop.with_added(*(labelled_from(document_of(text, title), title) for title, text in labels))
+    return shop.with_added(*(labelled_from(document_in(text, title), title) for title, text in labels))
 
 
 def label_texts(text: str, name: str) -> tuple[tuple[str, str], ...]:
@@ -70,7 +70,7 @@ def label_texts(text: str, name: str) -> tuple[tuple[str, str], ...]:
     if name.lower().endswith(".csv"):
         found = [document for document, _ in labels_in(text, name)]
         return tuple((str(each["title"]), tomli_w.dumps(each)) for each in found)
-    document = document_of(text, name)
+    document = document_in(text, name)
     return ((labelled_from(document, name).name, text),)
 
 
@@ -137,20 +137,6 @@ def label_trouble(text: str, title: str) -> str:
     return ""
 
 
-def document_of(text: str, name: str) -> dict[str, Any]:
-    """Read a document from its text; `name` is its file, for messages.
-
-    Raises
-    ------
-    InputError
-        If it is no TOML.
-    """
-    try:
-        return tomllib.loads(text)
-    except (ValueError, RecursionError) as error:
-        raise InputError("document-not-toml", file=name, problem=str(error)) from None
-
-
 def foreign_words(text: str) -> tuple[str, ...]:
     """Give the ingredients of a recipe or batch that the handbook does not have, as it calls them.
 
@@ -161,7 +147,7 @@ def foreign_words(text: str) -> tuple[str, ...]:
     """
     from lumped.pantry import pantry
 
-    document = document_of(text, "")
+    document = document_in(text, "")
     entries = [each for key in ("ingredients", "weighed") for each in _entries(document.get(key))]
     words = dict.fromkeys(str(each.get("ingredient", "")).strip() for each in entries if isinstance(each, dict))
     return tuple(word for word in words if word and pantry().key_of(word) is None)

@@ -10,8 +10,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given, names_file
-from lumped.app.labels import document_of, shop_of
+from lumped.app.labels import shop_of
 from lumped.app.own import batch_of, kneading_of, learnt_words, recipe_of, taught
+from lumped.documents import document_in
 
 if TYPE_CHECKING:
     from lumped.app.settings import Settings
@@ -159,7 +160,7 @@ def named_in(given: Given) -> Named:
     own = taught(given, recipe)
     return Named(
         recipe=recipe, shop=shop_of(given), lessons=own.lessons, words=own.words, given=given,
-        document=document_of(given.text, given.name),
+        document=document_in(given.text, given.name),
     )  # fmt: skip
 
 

@@ -7,7 +7,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from lumped.app.given import Given, along, not_along
-from lumped.app.labels import KEPT, Texts, document_of, shop_from, shop_of, sound_labels
+from lumped.app.labels import KEPT, Texts, shop_from, shop_of, sound_labels
+from lumped.documents import document_in
 from lumped.errors import LumpedError, RecipeError
 
 if TYPE_CHECKING:
@@ -90,7 +91,7 @@ def _recipe(text: str, name: str, shop: "Pantry") -> "Recipe":
     from lumped.documents import checked
     from lumped.dough.reading import RecipeFile, build_recipe
 
-    return build_recipe(checked(RecipeFile, document_of(text, name), Path(name), failure=RecipeError), name, shop)
+    return build_recipe(checked(RecipeFile, document_in(text, name), Path(name), failure=RecipeError), name, shop)
 
 
 def batch_of(given: Given) -> "Batch":
@@ -108,7 +109,7 @@ def _batch(given: Given, shop: "Pantry") -> "Batch":
     from lumped.documents import checked
     from lumped.dough.batch import BatchFile, build_batch
 
-    file = checked(BatchFile, document_of(given.text, given.name), Path(given.name), failure=RecipeError)
+    file = checked(BatchFile, document_in(given.text, given.name), Path(given.name), failure=RecipeError)
     text = along(given, file.recipe)
     if text is None:
         raise not_along(given, file.recipe)

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 import tomli_w
 
 from lumped.app.given import Given, file_name_of
-from lumped.app.labels import document_of
+from lumped.documents import document_in
 from lumped.errors import InputError, LumpedError
 from lumped.texts import say
 
@@ -171,7 +171,7 @@ def filled_in(text: str) -> dict[str, str]:
     {'title': 'our salt', 'salt_g': '99.8', 'allergens': 'none', 'contains-corn': 'yes'}
     """
     said: dict[str, str] = {}
-    for key, value in document_of(text, "").items():
+    for key, value in document_in(text, "").items():
         words = [each for each in value if isinstance(each, str)] if isinstance(value, list) else None
         if key in FIGURES and isinstance(value, int | float):
             said[key] = f"{value:.12g}"

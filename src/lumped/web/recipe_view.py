@@ -10,7 +10,7 @@ from typing import Any
 from nicegui import background_tasks, html, ui
 from nicegui.element import Element
 
-from lumped.app.changing import RECIPE_WORDS, amounts_in, leaves_out, names_in, with_amount, with_feel
+from lumped.app.changing import RECIPE_WORDS, amounts_in, leaves_out, name_of, names_in, with_amount, with_feel
 from lumped.app.given import Given
 from lumped.app.jobs import Ticket
 from lumped.app.kept import Kept
@@ -286,8 +286,9 @@ class RecipeView:
 
     async def _add(self, key: str) -> None:
         """Put something more in."""
-        if key not in self._names:
-            self._asked = self._asked.with_changes({**self._asked.changes, key: say("web-first-amount")})
+        name = name_of(key)
+        if name not in self._names:
+            self._asked = self._asked.with_changes({**self._asked.changes, name: say("web-first-amount")})
             self._names = []
             await self._ask()
 
