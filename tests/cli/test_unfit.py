@@ -59,6 +59,25 @@ def test_a_binder_gluten_or_a_meal_of_nuts_holds_it(capsys, tmp_path, held):
     assert "no dough" not in said
 
 
+@pytest.mark.parametrize(("dough", "grams", "why"), [
+    ("conducting", {"flour": 150, "salt": 50, "cream of tartar": 9}, "is no dough, and what was looked for"),
+    ("insulating", {"flour": 150, "salt": 50, "water": 200, "cream of tartar": 9}, "does the opposite of what it is for"),
+])  # fmt: skip
+def test_a_swap_proposes_no_more_of_what_is_none_and_says_why(capsys, tmp_path, dough, grams, why):
+    assert main(["swap", written(tmp_path, dough, grams), "--without", "cream-of-tartar"]) == 0
+    said = " ".join(capsys.readouterr().out.split())
+    assert why in said
+    assert "no. 1" not in said
+
+
+def test_a_swap_that_makes_a_dough_of_what_was_none_is_proposed(capsys, tmp_path):
+    paste = written(tmp_path, "conducting", {"cornstarch": 100, "water": 80, "salt": 30}, "not cooked")
+    assert main(["swap", paste, "--without", "corn", "--json"]) == 0
+    found = json.loads(capsys.readouterr().out)
+    assert found["unfit"]
+    assert found["proposals"]
+
+
 @pytest.mark.parametrize("verb", ["card", "tags"])
 @pytest.mark.parametrize(("grams", "said"), [
     ({"cornstarch": 100, "water": 80, "salt": 50}, "bound by nothing"),

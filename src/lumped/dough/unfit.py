@@ -8,7 +8,7 @@ from lumped.dough.texture import Feel, feel_of
 from lumped.quantities import Value
 from lumped.texts import say
 
-__all__ = ["OPPOSITE", "standing_of", "unfit_words"]
+__all__ = ["OPPOSITE", "standing", "standing_of", "unfit_words"]
 
 Standing = Literal["sound", "none", "opposite"]
 
@@ -28,19 +28,24 @@ def unfit_words(done: Kneading) -> tuple[str, ...]:
     >>> unfit_words(kneading(dry))[0].startswith("This is no dough: ")
     True
     """
-    standing = standing_of(done)
-    if standing == "none":
+    stands = standing_of(done)
+    if stands == "none":
         return (_feel(done).words,)
-    if standing == "opposite":
+    if stands == "opposite":
         return (say(f"dough-unfit-{done.recipe.kind}", resistivity=_resistivity(done).text()),)
     return ()
 
 
 def standing_of(done: Kneading) -> Standing:
     """Tell whether it is no dough ("none"), does the opposite of what it is for, or is sound."""
-    if not _feel(done).is_dough:
+    return standing(done.recipe.kind, _feel(done), _resistivity(done))
+
+
+def standing(kind: Kind, feel: Feel, resistivity: Value) -> Standing:
+    """Tell the same of a dough whose feel and resistivity are known. [Ω·m]"""
+    if not feel.is_dough:
         return "none"
-    return "opposite" if answer_of(_resistivity(done)) == OPPOSITE[done.recipe.kind] else "sound"
+    return "opposite" if answer_of(resistivity) == OPPOSITE[kind] else "sound"
 
 
 def _feel(done: Kneading) -> Feel:

@@ -22,6 +22,7 @@ from lumped.dough.swap.search import KEPT, Found, Search
 from lumped.dough.swap.together import searched
 from lumped.dough.swap.traces import traces_in
 from lumped.dough.texture import Feel, feel_of
+from lumped.dough.unfit import standing
 from lumped.dough.what_if import ratio
 from lumped.quantities import Value
 from lumped.texts import say
@@ -57,7 +58,7 @@ def proposals_of(base: Base, search: Search, spoken: Recipe) -> Iterator[Proposa
     """
     told = [proposal_of(base, *each) for each in _ready_made(base, search, spoken)]
     fits = felt(base.recipe, base.learnt).fits
-    kept = [each for each in told if _carries_or_blocks(base, each) and each.feel.fits >= fits]
+    kept = [each for each in told if _carries_or_blocks(base, each) and each.feel.fits >= fits and _is_sound(each)]
     yield from sorted(kept, key=lambda each: (sum(map(len, each.traces.values())), _against(base, each)))
 
 
@@ -105,6 +106,11 @@ def _carries_or_blocks(base: Base, proposal: Proposal) -> bool:
     old, learnt = (each.value(each.chain.resistivity, "Ω·m") for each in (base.before, base.learnt))
     new = proposal.properties["resistivity"].mean / (learnt.mean / old.mean)
     return new <= old.high if base.recipe.kind == "conducting" else new >= old.low
+
+
+def _is_sound(proposal: Proposal) -> bool:
+    """Tell whether it is a dough, and does not the opposite of what it is for: nothing else is worth a table."""
+    return standing(proposal.recipe.kind, proposal.feel, proposal.properties["resistivity"]) == "sound"
 
 
 def _distinct(ready: list[_Ready], search: Search, base: Base) -> list[_Ready]:

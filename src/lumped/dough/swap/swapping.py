@@ -13,12 +13,15 @@ from lumped.dough.swap.kitchen import in_measures, own_measures
 from lumped.dough.swap.laying_out import Base, search_for
 from lumped.dough.swap.proposing import amounts_of, felt, properties_of, proposal_of, proposals_of
 from lumped.dough.swap.results import Blocker, Proposal, Swap
+from lumped.dough.swap.search import Search
 from lumped.dough.swap.wants import Wish
+from lumped.dough.unfit import standing_of
 from lumped.errors import InputError
 from lumped.pantry import Pantry, pantry
 from lumped.pantry.choosing import SCALE
 from lumped.pantry.measures import kitchens
 from lumped.quantities import Value
+from lumped.texts import say
 
 __all__ = ["swapped"]
 
@@ -112,7 +115,14 @@ def _looked_for(base: Base) -> tuple[Recipe, tuple[Proposal, ...], tuple[Blocker
     search = search_for(base)
     spoken = in_measures(base.recipe, search, base.shop, base.system)
     proposals = tuple(proposals_of(base, search, spoken))
-    return spoken, proposals, () if proposals else tuple(blockers_of(base, search))
+    return spoken, proposals, () if proposals else _blockers(base, search)
+
+
+def _blockers(base: Base, search: Search) -> tuple[Blocker, ...]:
+    """What stands in the way: a recipe that is no dough, or does the opposite, before all that is asked of another."""
+    if (stands := standing_of(base.learnt)) != "sound":
+        return (Blocker(requirement="recipe", words=say(f"swap-blocks-recipe-{stands}"), ingredients=()),)
+    return tuple(blockers_of(base, search))
 
 
 def _itself(base: Base) -> Proposal:
