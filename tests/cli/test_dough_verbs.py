@@ -1,6 +1,7 @@
 """The verbs round a dough, as somebody types them."""
 
 import json
+import re
 import shlex
 from pathlib import Path
 
@@ -128,3 +129,11 @@ def test_every_verb_with_a_title_marks_an_invented_recipe_and_no_other(words, ca
     assert "(invented)" in capsys.readouterr().out
     assert main([verb, str(own), *more]) == 0
     assert "(invented)" not in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("recipe", [SALT, SUGAR])
+def test_card_and_drying_table_tell_the_resistivity_with_the_digits_of_the_dough(capsys, monkeypatch, recipe):
+    monkeypatch.setenv("COLUMNS", "110")
+    mean, ends = re.search(r"current: ([\d.,]+) Ω·m (\([^)]+\))", said(capsys, "dough", recipe)[1]).groups()
+    assert f"{mean} {ends}" in said(capsys, "card", recipe)[1]
+    assert f"{mean} {ends}" in said(capsys, "dry", recipe)[1]

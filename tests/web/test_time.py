@@ -15,7 +15,7 @@ from lumped.app.batch_form import batch_filled
 from lumped.app.examples import example_recipe
 from lumped.app.given import Given
 from lumped.cli import main
-from lumped.quantities import short_text
+from lumped.quantities import rounded_text
 from lumped.texts import say
 from lumped.web import paths
 
@@ -53,7 +53,7 @@ async def test_the_page_of_a_kept_recipe_says_what_the_command_says_of_its_title
     place = ["ropewalk salt dough", "--notebook", kitchen.settings.notebook]
     assert main(["dry", *place, "--json"]) == 0
     fresh = json.loads(capsys.readouterr().out)["moments"][0]["resistivity"]
-    figure = "{} ({} to {})".format(*(short_text(fresh[end]) for end in ("mean", "low", "high")))
+    figure = "{} ({} to {})".format(*(rounded_text(fresh[end]) for end in ("mean", "low", "high")))
     assert main(["keep", *place, "--json"]) == 0
     words = json.loads(capsys.readouterr().out)["words"]
     async with a_person(kitchen) as user:

@@ -1,12 +1,11 @@
 """Numbers, days and names as a card says them in its language; a card never mixes languages."""
 
-import math
 from collections.abc import Iterable, Sequence
 from datetime import date
 from functools import reduce
 from typing import TYPE_CHECKING
 
-from lumped.quantities import Value, significant
+from lumped.quantities import Value, rounded_text
 from lumped.reference import handbook
 from lumped.texts import has, language, say
 
@@ -42,15 +41,9 @@ def local(number: str) -> str:
 
 
 def interval(value: Value) -> str:
-    """Write a value and its ends with two digits, without its unit."""
-    ends = {end: local(_two_digits(getattr(value, end))) for end in ("mean", "low", "high")}
+    """Write a value and its ends with the digits that every face gives them, without its unit."""
+    ends = {end: local(rounded_text(getattr(value, end))) for end in ("mean", "low", "high")}
     return say("card-interval", **ends)
-
-
-def _two_digits(number: float) -> str:
-    shown = significant(number, 2)
-    places = max(0, 1 - math.floor(math.log10(abs(shown)))) if shown else 0
-    return f"{shown:,.{places}f}"
 
 
 def grams(mass: float) -> str:

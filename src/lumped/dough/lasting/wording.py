@@ -1,6 +1,6 @@
 """How a clock's figures are said: minutes, hours or days, few digits, the interval behind."""
 
-from lumped.quantities import Value, short_text
+from lumped.quantities import Value, rounded_text, short_text
 from lumped.texts import say
 
 __all__ = ["THIN", "grams_text", "millimetres_text", "percent_text", "plain_time", "resistivity_text", "time_text"]
@@ -123,8 +123,8 @@ def resistivity_text(resistivity: Value) -> str:
     Examples
     --------
     >>> resistivity_text(Value(mean=0.2, low=0.1, high=2e9, unit="Ω·m", spread="lognormal"))
-    '0.2 (0.1 to more than a million)'
+    '0.20 (0.100 to more than a million)'
     """
-    shown = [short_text(each) if each < _MILLION else say("lasting-million")
+    shown = [rounded_text(each) if each < _MILLION else say("lasting-million")
              for each in (resistivity.mean, resistivity.low, resistivity.high)]  # fmt: skip
     return f"{shown[0]} ({shown[1]} to {shown[2]})"
