@@ -217,8 +217,18 @@ def test_a_time_of_nearly_nothing_is_no_figure(capsys, tmp_path):
 def test_refreshing_says_when_nothing_is_felt_and_when_it_is_too_late(capsys):
     assert "as it did when fresh" in said(capsys, "refresh", SALT, "--weighed", "512 g", "--now", "511 g")[1]
     _, late, _ = said(capsys, "refresh", SUGAR, "--weighed", "200 g", "--now", "155 g")
-    assert late.startswith("It lost so much that it is leathery or hard all through")
+    assert " ".join(late.split()).startswith("It lost 45 g of water, so much that it is leathery or hard all through")
+    assert "29 g of water to 100 g of it" in " ".join(late.split())  # 45 g for 155 g
+    assert "Knead in" not in late
     assert "hard all through" not in said(capsys, "refresh", SALT, "--weighed", "512 g", "--now", "487 g")[1]
+
+
+def test_what_is_no_dough_is_not_kneaded_back(capsys, tmp_path):
+    dry = recipe_in(tmp_path, "Dry", "conducting", plain_flour=150, table_salt=50)
+    out = " ".join(said(capsys, "refresh", dry, "--weighed", "200 g", "--now", "190 g")[1].split())
+    assert "that was no dough: mend the recipe" in out
+    assert "Knead in" not in out
+    assert "times less easily" not in out
 
 
 def test_amounts_that_a_scale_hardly_tells_are_not_followed(capsys, tmp_path):

@@ -161,3 +161,20 @@ def test_labels_of_a_batch_that_was_weighed_otherwise_are_refused(capsys, tmp_pa
         'weighed = [{ingredient = "salt", amount_g = 0.1}]\n', "utf-8")  # fmt: skip
     assert main(["tags", recipe, "--batch", str(tmp_path / "batch.toml")]) == 1
     assert "is to carry current, but blocks it" in " ".join(capsys.readouterr().err.split())
+
+
+@pytest.mark.parametrize(("grams", "why"), [
+    ({"flour": 150, "sugar": 90, "distilled water": 200}, "it does the opposite of what it is for"),
+    ({"flour": 150, "salt": 50}, "That is no dough"),
+])  # fmt: skip
+def test_a_trial_of_what_is_unsound_compares_it_with_no_mistake(capsys, tmp_path, grams, why):
+    """A dough that blocks was called good, and one of 5 Ω·m a mistake."""
+    odd = written(tmp_path, "conducting", grams)
+    assert main(["trial", odd]) == 0
+    said = " ".join(capsys.readouterr().out.split())
+    assert why in said
+    assert "mistake" not in said
+    assert "good batches" not in said
+    assert main(["trial", odd, "--json"]) == 0
+    found = json.loads(capsys.readouterr().out)
+    assert (found["mistake"], found["tells"]) == (None, False)

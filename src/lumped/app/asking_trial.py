@@ -130,7 +130,10 @@ def _batches(found: "Trial") -> list[tuple[str, dict[str, int]]]:
     from lumped.texts import say
     from lumped.verdict.trial import as_hundred
 
-    return [(say("web-trial-good-batches"), as_hundred(found.seen.good)),
+    good = as_hundred(found.seen.good)
+    if not found.is_sound:
+        return [(say("web-trial-these-batches"), good)]
+    return [(say("web-trial-good-batches"), good),
             (say("web-trial-bad-batches", bad=found.mistake), as_hundred(found.seen.bad))]  # fmt: skip
 
 

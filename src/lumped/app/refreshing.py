@@ -57,6 +57,7 @@ def refreshed(before: float, now: float, dough: "Named | None" = None) -> Refres
         If the weights can't be.
     """
     from lumped.dough.lasting.refreshing import refresh
+    from lumped.dough.unfit import standing_of
     from lumped.quantities import short_text
     from lumped.texts import say
 
@@ -65,18 +66,30 @@ def refreshed(before: float, now: float, dough: "Named | None" = None) -> Refres
         return Refreshed(refresh=plain, worse=None, words=plain.words)
     content, law = _water_of(dough)
     found = refresh(before, now, water=content / (1 + content) * before)
-    words = list(found.words)
-    worse = law(found.of_its_water or 0.0)
-    if found.water > 0:
-        from lumped.dough.lasting.telling import times_text
-
-        lost = found.of_its_water or 0.0
-        same = worse.mean < _SAME and worse.high < _FELT
-        words.insert(1, say("refresh-water-share", share=short_text(100 * lost)))
-        words.insert(2, say("refresh-now-same") if same else say("refresh-now", times=times_text(worse)))
-        if _hard(content * (1 - lost)) and not _hard(content):
-            words.insert(0, say("refresh-hard"))
+    worse, lost = law(found.of_its_water or 0.0), found.of_its_water or 0.0
+    if found.water == 0:
+        return Refreshed(refresh=found, worse=worse, words=found.words)
+    first, *others = found.words
+    share = say("refresh-water-share", share=short_text(100 * lost))
+    grams = {"water": short_text(1e3 * found.water, 3), "each": short_text(100 * found.water / now, 2)}
+    if standing_of(dough.kneading()) == "none":
+        words = [say("refresh-no-dough", **grams), share]
+    elif _hard(content * (1 - lost)) and not _hard(content):
+        words = [say("refresh-hard", **grams), share, _now(worse), *others]
+    else:
+        words = [first, share, _now(worse), *others]
     return Refreshed(refresh=found, worse=worse, words=tuple(words))
+
+
+def _now(worse: "Value") -> str:
+    """Say how it carries as it is now."""
+    from lumped.dough.lasting.telling import times_text
+    from lumped.quantities import short_text
+    from lumped.texts import say
+
+    if worse.mean >= _SAME:
+        return say("refresh-now", times=times_text(worse))
+    return say("refresh-now-same") if worse.high < _FELT else say("refresh-now-about", most=short_text(worse.high))
 
 
 def _water_of(named: "Named") -> "tuple[float, Callable[[float], Value]]":

@@ -22,6 +22,7 @@ from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.dough.kneading import Kneading
+    from lumped.dough.unfit import Standing
     from lumped.pantry import Pantry
     from lumped.quantities import Value
     from lumped.verdict.trial import Seen
@@ -49,6 +50,8 @@ class Trial:
         Of good batches. [Ω·m]
     warm : bool
         Whether the dough comes hot from pot, kettle or microwave.
+    stands : {"sound", "none", "opposite"}
+        Whether it is a dough and does what it is for; of another there are no good batches to tell from bad ones.
     """
 
     title: str
@@ -58,6 +61,7 @@ class Trial:
     better: "Seen | None"
     resistivity: "Value"
     warm: bool = False
+    stands: "Standing" = "sound"
 
     @property
     def mistake(self) -> str:
@@ -66,8 +70,13 @@ class Trial:
 
     @property
     def tells(self) -> bool:
-        """Whether the test tells a good batch from one with a mistake."""
-        return self.seen.tells
+        """Whether the test tells a good batch from one with a mistake; none is good of what is unsound."""
+        return self.seen.tells and self.is_sound
+
+    @property
+    def is_sound(self) -> bool:
+        """Whether there are good batches of it."""
+        return self.stands == "sound"
 
     @property
     def words(self) -> tuple[str, ...]:
@@ -77,7 +86,7 @@ class Trial:
     @property
     def expected(self) -> str:
         """What good batches look like."""
-        return say(f"trial-expect-{self.kind}", **in_hundred(self.seen.good))
+        return say(f"trial-expect-{self.kind if self.is_sound else 'unfit'}", **in_hundred(self.seen.good))
 
     @property
     def lights(self) -> tuple[tuple[str, str], ...]:
@@ -89,7 +98,7 @@ class Trial:
         ends = {"below": figure_text(seen.bright_below.mean), "above": figure_text(seen.dark_above.mean)}
         no = "bright" if seen.go == "dark" else "dark"
         alike = "-bad" if seen.bad["faint"] >= _ALIKE else ""
-        between = say(f"trial-say-between-{kind}{alike}", bad=self.mistake)
+        between = say(f"trial-say-between-{f'{kind}{alike}' if self.is_sound else 'unfit'}", bad=self.mistake)
         what = {seen.go: say("trial-say-go"), "faint": between, no: say(f"trial-say-no-{kind}")}
         if seen.dark_above.mean == 0:
             return (("", say("trial-zone-always-dark")),)
@@ -159,7 +168,8 @@ class Trial:
         state, current = touching(self.seen.line)
         return {
             "kind": "trial", "schema": 1, "title": self.title, "dough": self.kind, "go": self.seen.go,
-            **_seen_as_dict(self.seen), "resistivity": self.resistivity.as_dict(), "mistake": self.mistake,
+            **_seen_as_dict(self.seen), "resistivity": self.resistivity.as_dict(),
+            "mistake": self.mistake if self.is_sound else None,
             "screws_touching": {"state": state, "current_A": current}, "tells": self.tells,
             "better": self.better and _seen_as_dict(self.better), "words": list(self.words),
             "needs": list(self.needs), "steps": list(self.steps), "cautions": list(self.cautions),
@@ -227,6 +237,7 @@ def tried(
     InputError, HandbookError
         If there is no such thing, or the screws don't fit.
     """
+    from lumped.dough.unfit import standing_of
     from lumped.sculpt.mould import moulds
     from lumped.verdict.trial import best_line, line, look, seen_in
 
@@ -237,12 +248,14 @@ def tried(
     shown = [seen_in(line(each, lamp, pack, screws), good, bad, go=go, provenance=done.provenance) for each in asked]
     seen = max(shown, key=lambda each: each.gain)
     better = None
-    if not seen.tells:
+    stands = standing_of(done)
+    if not seen.tells and stands == "sound":
         best = best_line(good, bad, go=go, provenance=done.provenance, near=seen.line)
         better = best if best.gain > seen.gain else None
     return Trial(
         title=recipe.title, kind=recipe.kind, seen=seen, mistake_key=key, better=better,
         resistivity=done.value(good, "Ω·m"), warm=recipe.cooked != "not cooked",
+        stands=stands,
     )  # fmt: skip
 
 

@@ -20,6 +20,9 @@ LAMP, PACK, SCREWS = "lamp-red", "pack-4aa-alkaline", "screw-stainless-3mm"
 
 def whether_it_tells(found: "Trial") -> Iterator[str]:
     """Say what batches with a mistake look like, whether the trial can tell, and what tells better."""
+    if not found.is_sound:
+        yield say(f"trial-unfit-{found.stands}")
+        return
     yield say("trial-bad", bad=found.mistake, **in_hundred(found.seen.bad))
     if found.tells:
         yield say("trial-tells", bad=found.mistake)

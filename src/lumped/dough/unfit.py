@@ -8,7 +8,7 @@ from lumped.dough.texture import Feel, feel_of
 from lumped.quantities import Value
 from lumped.texts import say
 
-__all__ = ["OPPOSITE", "standing", "standing_of", "unfit_words"]
+__all__ = ["OPPOSITE", "Standing", "standing", "standing_of", "unfit_words"]
 
 Standing = Literal["sound", "none", "opposite"]
 

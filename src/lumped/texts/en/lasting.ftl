@@ -113,7 +113,9 @@ cool-no-time = A time of { $within } minutes can’t be. Give more than nothing 
 # Refreshing and keeping
 refresh-water-share = That is { $share } % of the water that it held.
 refresh-now-same = As it is now it lets current through as it did when fresh.
-refresh-hard = It lost so much that it is leathery or hard all through: make a new batch, or crumble it and try with a small piece first.
+refresh-now-about = As it is now it lets current through about as it did when fresh, at worst { $most } times less easily.
+refresh-hard = It lost { $water } g of water, so much that it is leathery or hard all through: make a new batch. Or crumble a small piece and try with that first, { $each } g of water to 100 g of it.
+refresh-no-dough = It lost { $water } g of water. Kneaded in again, they would bring back what it was, and that was no dough: mend the recipe, and make it anew.
 refresh-now = As it is now it lets current through { $times } times less easily than fresh.
 keep-headline = Its water activity is { $activity }, its pH { $ph }.
 keep-habit-room = The trade keeps such a dough { $time } at room temperature, in a closed bag or box ({ $low } to { $high }; common practice, nobody’s measurement).

@@ -41,6 +41,15 @@ trial-expect-insulating = Of 100 good batches { $dark ->
     [one] 1 shines
    *[other] { $bright } shine
 } brightly.
+trial-expect-unfit = Of 100 batches made as the recipe says { $bright ->
+    [one] 1 shines
+   *[other] { $bright } shine
+} brightly, { $faint } faintly, and { $dark ->
+    [one] 1 stays
+   *[other] { $dark } stay
+} dark.
+trial-unfit-none = That is no dough, so that there is no good batch to tell from a bad one. Mend the recipe first.
+trial-unfit-opposite = Made as the recipe says, it does the opposite of what it is for, so that there is no good batch to tell from a bad one. Mend the recipe first.
 trial-bad = Of 100 batches with a mistake ({ $bad }) { $bright ->
     [one] 1 shines
    *[other] { $bright } shine
@@ -58,6 +67,7 @@ trial-spread = These borders hold for the middle of all lamps, cells, moulds and
 trial-say-go = Go.
 trial-say-between-conducting = It carries, but less than most good batches: press the dough round the screws, and look again.
 trial-say-between-conducting-bad = Press the dough round the screws, and look again. If it stays faint, no go: a batch looks like this with a mistake ({ $bad }).
+trial-say-between-unfit = It carries a little.
 trial-say-between-insulating = It lets a little through: for thick walls only.
 trial-say-between-insulating-bad = It lets a little through, and a batch looks like this with a mistake ({ $bad }): for thick walls only, or make it anew.
 trial-say-no-conducting = No go. Look at the lamp’s long leg, the pack, and how deep the screws are; then ask whether the salt went in and had half an hour to dissolve.

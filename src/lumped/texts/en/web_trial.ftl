@@ -13,6 +13,7 @@ web-trial-screws = The screws
 web-trial-lights = What the lamp says
 web-trial-worth = How strongly it tells
 web-trial-good-batches = of 100 good batches
+web-trial-these-batches = of 100 batches made as the recipe says
 web-trial-bad-batches = of 100 with a mistake: { $bad }
 web-trial-share-bright = { $count } bright
 web-trial-share-faint = { $count } faint
