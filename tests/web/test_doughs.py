@@ -312,6 +312,20 @@ async def test_care_takes_the_day_whose_law_counts(kitchen):
         assert "“today” is no day" in texts(user, "failure")[0]
 
 
+@pytest.mark.parametrize(("name", "bad", "shown"), [
+    ("thick", "-1", "It shows 1 mm."), ("thick", "0", "It shows 1 mm."), ("thick", "1e9", "It shows 25 mm."),
+    ("thick", "nan", "It shows 3 mm."), ("touch", "<b>", "It shows 4 cm²."), ("lamp", "sun", "There is no lamp “sun”"),
+])  # fmt: skip
+async def test_a_wall_that_the_page_does_not_go_to_is_said_until_something_is_moved(kitchen, name, bad, shown):
+    async with a_person(kitchen) as user:
+        await user.open(paths.ask("wall", SALT, {}, **{name: bad}))
+        await wait_for(lambda: texts(user, "beyond"))
+        assert bad in texts(user, "beyond")[0]
+        assert shown in texts(user, "beyond")[0]
+        user.find(marker="slide-thick").trigger("input", "5")
+        await wait_for(lambda: not texts(user, "beyond"))
+
+
 async def test_a_wall_is_answered_for_now_and_for_the_next_morning(kitchen):
     async with a_person(kitchen) as user:
         await user.open(paths.ask("wall", SUGAR, {}, thick="3"))

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from functools import partial
+from math import isnan, nan
 from typing import Any
 
 from nicegui import PageArguments, html, ui
@@ -16,6 +17,7 @@ from lumped.web.asked import Asked
 from lumped.web.controls import choose, dial
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
+from lumped.web.looks import sorry
 from lumped.web.question import answer_page, tell_address
 from lumped.web.quick import Quick
 from lumped.web.sources import Sources
@@ -36,10 +38,19 @@ async def wall_page(kitchen: Kitchen, asked: PageArguments) -> None:
 class _WallPage:
     def __init__(self, kitchen: Kitchen, asked: Asked) -> None:
         self._asked = asked
-        self._said = {name: _number(asked.options.get(name, ""), name) for name in _ENDS}
+        taken = {name: _taken(asked.options.get(name, ""), name) for name in _ENDS}
+        self._said = {name: number for name, (number, _) in taken.items()}
         lamps = handbook().keys("lamps")
         lamp = asked.options.get("lamp", "")
         self._lamp = lamp if lamp in lamps else LAMPS_FIRST
+        no_lamp = "" if lamp in (*lamps, "") else say(
+            "web-wall-no-lamp", text=lamp[:60], shown=handbook().name("lamps", self._lamp)
+        )  # fmt: skip
+        self._beyond: Element = html.div()
+        with self._beyond:
+            for words in (*(words for _, words in taken.values()), no_lamp):
+                if words:
+                    sorry(words, "beyond")
         self._told: Mapping[str, Any] = {}
         self._sources = Sources(lambda what: self._told[what])
         self._quick = Quick(walled, self._show)
@@ -68,11 +79,13 @@ class _WallPage:
              ends=(least, most, step), unit=_UNITS[name])  # fmt: skip
 
     async def _move(self, name: str, value: str) -> None:
-        self._said[name] = _number(value, name)
+        self._said[name], _ = _taken(value, name)
+        self._beyond.clear()
         await self._ask()
 
     async def _choose(self, lamp: str) -> None:
         self._lamp = lamp
+        self._beyond.clear()
         await self._ask()
 
     async def _ask(self) -> None:
@@ -121,10 +134,25 @@ class _WallPage:
                 self._sources.where("wall-lasts")
 
 
-def _number(text: str, name: str) -> float:
-    """Read a slider's place; what is none, or off its ends, is taken for the nearest that is one."""
+def _taken(text: str, name: str) -> tuple[float, str]:
+    """Read a slider's place; what is none, or off its ends, gives the nearest that is one, and a sentence that says so.
+
+    Examples
+    --------
+    >>> _taken("", "thick"), _taken("4,5", "thick")
+    ((3.0, ''), (4.5, ''))
+    >>> _taken("-1", "thick")[0]
+    1.0
+    """
     least, most, _, first = _ENDS[name]
+    if not text.strip():
+        return first, ""
     try:
-        return min(max(read_number(text), least), most)
+        number = read_number(text)
     except InputError:
-        return first
+        number = nan
+    place = first if isnan(number) else min(max(number, least), most)
+    if place == number:
+        return place, ""
+    return place, say("web-wall-beyond", text=text[:60], what=say(f"web-wall-{name}"), least=f"{least:g}",
+                      most=f"{most:g}", shown=f"{place:g}", unit=_UNITS[name])  # fmt: skip

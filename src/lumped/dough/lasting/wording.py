@@ -123,7 +123,7 @@ def resistivity_text(resistivity: Value) -> str:
     Examples
     --------
     >>> resistivity_text(Value(mean=0.2, low=0.1, high=2e9, unit="Ω·m", spread="lognormal"))
-    '0.20 (0.100 to more than a million)'
+    '0.20 (0.10 to more than a million)'
     """
     shown = [rounded_text(each) if each < _MILLION else say("lasting-million")
              for each in (resistivity.mean, resistivity.low, resistivity.high)]  # fmt: skip
