@@ -58,8 +58,10 @@ class Table:
         The trade's window of water to flour, by way of making. [1]
     gluten, binder : (I,) float
         1 for a body with gluten, and for a binder.
-    fullest : (I,) float
-        How much more of all but water an ingredient may bring: as dry, and its spoon as full, as it may be. [1]
+    elements : (4, I) float
+        Share of each of `ELEMENTS` that an ingredient brings at most: as dry, and its spoon as full, as may be. [1]
+    doses : (D, I) float
+        How many of each dose are in a helping of an ingredient alone, likewise; see `dosed`. [1]
     prices : (I,) float or None
         Price of each. [money/kg]
     """
@@ -73,7 +75,8 @@ class Table:
     most: Array
     gluten: Array
     binder: Array
-    fullest: Array
+    elements: Array
+    doses: Array
     prices: Array | None
 
     def row(self, key: str) -> int:
@@ -164,13 +167,16 @@ def table_of(
     windows = ["hydration-not-cooked" if way == "not cooked" else "hydration-cooked" for way in WAYS]
     bodies = [body_of(shop[key]) for key in keys]
     priced = prices is not None and all(key in prices for key in keys)
+    bowl = Bowl.of(keys, shop)
+    fullest = np.array([parched(shop[key]) * spoon_fullness(shop[key], system) for key in keys])
+    brought = (bowl.dry + bowl.minerals) * fullest
     return Table(
-        keys=tuple(keys), bowl=Bowl.of(keys, shop), unknowns=given.unknowns, temperature=recipe.temperature, lost=lost,
+        keys=tuple(keys), bowl=bowl, unknowns=given.unknowns, temperature=recipe.temperature, lost=lost,
         least=np.array([book.value("marks", each, "least").mean for each in windows]),
         most=np.array([book.value("marks", each, "most").mean for each in windows]),
         gluten=np.array([float(body == "wheat") for body in bodies]),
         binder=np.array([float(body == "binder") for body in bodies]),
-        fullest=np.array([parched(shop[key]) * spoon_fullness(shop[key], system) for key in keys]),
+        elements=_element_shares() @ brought, doses=doses_in_a_helping() @ brought,
         prices=np.array([prices[key] for key in keys]) if priced and prices is not None else None,
     )  # fmt: skip
 
@@ -198,7 +204,6 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
     flour = np.maximum(masses[table.bowl.body].sum(axis=0), _TINY)
     salts = chain.components[list(salt_rows())].sum(axis=0)
     binder = table.binder @ masses / flour
-    brought = (table.bowl.dry + table.bowl.minerals) @ (table.fullest[:, None] * masses)
     return Figures(
         place=_place(table, ways, chain),
         unbound=np.where(ways == _COLD, unbound(table.gluten @ masses / flour, binder), 0.0),
@@ -208,7 +213,7 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
         salt=salts / flour, resistivity=chain.resistivity, ph=chain.ph, acid=_acid_groups() @ chain.components / mass,
         water_activity=chain.water_activity, cost=None if table.prices is None else table.prices @ masses / mass,
         sodium=_element_shares()[0] @ chain.components / mass,
-        elements=_element_shares() @ brought / mass, doses=doses_in_a_helping() @ brought / mass,
+        elements=table.elements @ masses / mass, doses=table.doses @ masses / mass,
         mass=chain.mass,
     )  # fmt: skip
 
