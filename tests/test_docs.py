@@ -124,8 +124,28 @@ def test_every_key_of_a_sculpture_file_is_in_its_docs():
 
 @pytest.mark.parametrize("page", PAGES, ids=lambda page: page.name)
 def test_links_between_pages_lead_somewhere(page: Path):
-    links = re.findall(r"\]\(([^)#:]+)\)", page.read_text("utf-8"))
+    links = re.findall(r"\]\(([^)#:]+)(?:#[^)]*)?\)", page.read_text("utf-8"))
     assert [link for link in links if not (page.parent / link).exists()] == []
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.name)
+def test_links_to_a_part_of_a_page_find_its_heading(page: Path):
+    links = re.findall(r"\]\(([^)#:]*)#([^)]+)\)", page.read_text("utf-8"))
+    assert [(link, part) for link, part in links if part not in headings(page.parent / link if link else page)] == []
+
+
+def headings(page: Path) -> set[str]:
+    """Give the names by which links find the headings of a page."""
+    found = re.findall(r"^#+ (.+)$", page.read_text("utf-8"), re.M)
+    return {re.sub(r"[^\w\- ]", "", each.lower()).replace(" ", "-") for each in found}
+
+
+def test_the_readme_s_table_names_every_verb_and_each_page_of_the_docs_is_linked_from_the_readme():
+    readme = (ROOT / "README.md").read_text("utf-8")
+    table = readme[readme.index("## All commands") :].partition("\n## ")[0]
+    verbs = next(action for action in parser()._actions if action.dest == "verb").choices
+    assert [verb for verb in verbs if f"`{verb}" not in table] == []
+    assert [page.name for page in (ROOT / "docs").glob("*.md") if f"(docs/{page.name}" not in readme] == []
 
 
 def test_the_lock_names_no_host():

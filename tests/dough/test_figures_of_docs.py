@@ -17,12 +17,14 @@ from tests.told import figures, hold, not_held, page
 from lumped.app.measuring import measured_recipe
 from lumped.app.named import named_by_files
 from lumped.chemistry import brine_conductivity, salt_dissolving_time, salt_solubility
+from lumped.dough import knead, read_recipe
 from lumped.dough.beliefs import middle, sorted_out
 from lumped.dough.calibrating import KEPT
 from lumped.dough.influence import influences_on
 from lumped.dough.kneading import followed, kneading
 from lumped.dough.properties import PROPERTIES
 from lumped.dough.salting import salting
+from lumped.dough.texture import _POURS, _POWDER
 from lumped.dough.what_if import ratio, what_if
 from lumped.pantry import pantry
 from lumped.reference import handbook
@@ -142,6 +144,10 @@ def either_way_of(value):
     return sorted((value.mean / value.low, value.high / value.mean))
 
 
+def ropewalk(kind):
+    return knead(read_recipe(Path(f"demo/recipes/ropewalk-{kind}.toml"))).resistivity
+
+
 def either_way(grams):
     return either_way_of(salted(grams).value(salted(grams).chain.resistivity, "Ω·m"))
 
@@ -233,6 +239,16 @@ SEEN: dict[tuple[str, str], Callable] = {
     (DOUGH, "of the stiff sugar dough {} %, and a factor of {}."): lambda: narrowed(sugared(), "resistivity"),
     (DOUGH, "thickened with that sugar: {} %)"): lambda: narrowed(sugared(), "syrup")[:1],
     (DOUGH, "weigh the finished dough: {} %)"): lambda: narrowed(salted(73), "finished")[:1],
+    (DOUGH, "crumbs (below {} of the least water of the window) and batter (above {} of the most)"): lambda: [
+        _POWDER, _POURS],
+    (DOUGH, "less than {} % of starch, fibre and protein"): lambda: [
+        100 * handbook().value("marks", "body", "least").mean],
+    (MAPS, "less than {} % flour or starch, which is no dough"): lambda: [
+        100 * handbook().value("marks", "body", "least").mean],
+    (DOUGH, "kneaded cold with less than {} % of gum or husk"): lambda: [
+        100 * handbook().value("swap", "texture", "least_binder").low],
+    ("README.md", "is known to a factor of {} to {} either way"): lambda: either_way_of(ropewalk("salt")),
+    ("README.md", "a sugar dough to a factor of {} down and {} up"): lambda: either_way_of(ropewalk("sugar")),
     (HOW, "the median resistivity is {}, {}, {}, {} Ω·cm"): lambda: [
         resistivity(salted(grams), 100)[0] for grams in GRAMS],
     (HOW, "beyond about {} g salt stays solid"): lambda: [round(1e3 * row().solid_from.mean, -1)],
