@@ -123,7 +123,7 @@ def test_a_feel_that_the_recipe_leaves_open_is_said_to_be_open(capsys, language,
     ("dough", "grams", "why"),
     [
         ("conducting", {"flour": 200, "salt": 50}, "This is no dough: 0 g of water"),
-        ("conducting", {"water": 100}, "This is no dough: there is hardly any flour"),
+        ("conducting", {"water": 100}, "This is no dough: 0 % of it is flour"),
         ("conducting", {"flour": 100, "sugar": 200, "distilled water": 60}, "is to carry current, but blocks it"),
         ("insulating", {"flour": 125, "water": 237, "salt": 73}, "is to block current, but carries it"),
     ],

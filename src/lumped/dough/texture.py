@@ -203,7 +203,7 @@ def _no_dough(feel: Feel, recipe: Recipe, chain: Chain, shop: Pantry) -> str:
     least, most, water = feel.least, feel.most, feel.hydration.mean
     if (lacking := float(np.median(body_lacking(chain)))) > 0:
         body = _least_body()
-        return say("feel-no-body", share=f"{100 * (body - lacking):.1f}", least=f"{100 * body:.0f}")
+        return say("feel-no-body", share=f"{round(100 * (body - lacking), 1) + 0.0:g}", least=f"{100 * body:.0f}")
     if not _POWDER * least < water < _POURS * most:
         key = "feel-pours" if water > most else "feel-powder"
         return say(key, water=f"{100 * water:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}")
