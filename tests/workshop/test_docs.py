@@ -4,8 +4,9 @@ import re
 from pathlib import Path
 
 import pytest
+from tests.told import hold
 
-from lumped.dough import read_recipe
+from lumped.dough import knead, read_recipe
 from lumped.dough.kneading import knead_middle
 from lumped.dough.other_ways import cold_version
 from lumped.pantry import pantry
@@ -59,6 +60,27 @@ def test_the_cold_dough_of_the_page_comes_out():
     assert cold.mass_of("tap-water") / SALT.mass_of("tap-water") == pytest.approx(0.72, abs=0.005)
     assert cold.mass_of("plain-flour") / SALT.mass_of("plain-flour") == pytest.approx(1.19, abs=0.01)
     assert float(chain.solid("sodium-chloride")[0] / chain.of("sodium-chloride")[0]) == pytest.approx(1 / 6, abs=0.02)
+
+
+def test_times_and_resistivities_are_read_out_of_the_page():
+    found = made(SALT, 3e-3, within=2400.0)
+    waits = {each.place: each.wait.mean / 60 for each in found.waits}
+    ready = {(each.way, each.place): each.ready for each in found.options}
+    cold, kettle, pot = (ready[key] for key in (("not cooked", None), ("kettle", "bath"), ("pot", "bath")))
+    hold(PAGE, "left in its pot | about {} h", [waits["pot"] / 60])
+    hold(PAGE, "pressed into slabs of 2 cm, on a table | about {} h", [waits["slab"] / 60])
+    hold(PAGE, "rolled out to 1 cm, on a table | about {} min", [waits["thin"]])
+    hold(PAGE, "stays solid | {} min ({} to {})", [each / 60 for each in (cold.mean, cold.low, cold.high)])
+    hold(PAGE, "kettle, flat bags in cold water | {} min ({} to {})",
+         [each / 60 for each in (kettle.mean, kettle.low, kettle.high)])  # fmt: skip
+    hold(
+        PAGE,
+        "| pot, flat bags in cold water | {} min ({} to {})",
+        [each / 60 for each in (pot.mean, pot.low, pot.high)],
+    )
+    less = knead(cold_version(SALT, pantry())).resistivity
+    hold(PAGE, "119 % of the flour: {} Ω·m ({} to {}) instead of {}",
+         [less.mean, less.low, less.high, knead(SALT).resistivity.mean])  # fmt: skip
 
 
 def test_the_python_of_the_page_runs(monkeypatch, capsys):
