@@ -28,6 +28,15 @@ def test_the_sculpture_file_of_the_docs_gets_a_verdict(tmp_path, capsys):
     assert "lamp" in capsys.readouterr().out
 
 
+@pytest.mark.parametrize("name", [each.name for each in sorted((ROOT / "demo").glob("*.toml"))])
+def test_a_demo_file_that_is_copied_with_its_recipes_works_in_a_fresh_folder(name, tmp_path, monkeypatch, capsys):
+    shutil.copy(ROOT / "demo" / name, tmp_path)
+    shutil.copytree(ROOT / "demo" / "recipes", tmp_path / "recipes")
+    monkeypatch.chdir(tmp_path)
+    assert main(["check", name, "--effort", "quick"]) == 0
+    assert capsys.readouterr().out
+
+
 COMMANDS = [
     line.removeprefix("$ lumped ").split("#")[0]
     for page in PAGES

@@ -156,8 +156,8 @@ def test_a_wall_has_its_hour(capsys):
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        (("dry", SALT, "--thick", "0 mm"), "A piece 0 m in size can’t be"),
-        (("dry", SALT, "--long", "200 m"), "A piece 200 m in size can’t be"),
+        (("dry", SALT, "--thick", "0 mm"), "A piece 0 mm in size can’t be"),
+        (("dry", SALT, "--long", "200 m"), "A piece 200,000 mm in size can’t be"),
         (("dry", SALT, "--shape", "cube"), "“cube” is no shape"),
         (("dry", SALT, "--humidity", "145"), "A humidity of 145 % can’t be"),
         (("dry", SALT, "--hours", "0"), "0 hours can’t be followed"),

@@ -50,7 +50,8 @@ def test_pages_of_the_shelf_are_no_wider_than_a_phone(table):
     page = table("/pantry", viewport=PHONE, scheme="dark")
     for path in ("/pantry", "/ingredient?name=plain-flour", "/packet", "/batch?of=/dough/ropewalk-salt.toml"):
         page.goto(page.evaluate("location.origin") + path)
-        page.wait_for_selector(".larder-row, .ingredient, form.fill")
+        page.wait_for_selector(".larder-row, .ingredient, form.fill", state="attached")
+        page.evaluate("for (const each of document.querySelectorAll('details')) each.open = true")
         assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
 
 

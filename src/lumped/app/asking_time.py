@@ -145,7 +145,8 @@ def kept_told(given: Given, where: str) -> dict[str, Any]:
     Returns
     -------
     dict
-        `words`, the `caveat`, `columns` and `rows` of the table, `figures` and `sources`.
+        `words` without how wet and sour it is, which stands in `figures`; the `caveat`,
+        `columns` and `rows` of the table, `figures` and `sources`.
 
     Raises
     ------
@@ -165,7 +166,7 @@ def kept_told(given: Given, where: str) -> dict[str, Any]:
         "habit": (None, found.habit.provenance, "web-time-habit-note"),
     }  # fmt: skip
     return {
-        "words": list(found.words[:-1]), "caveat": found.words[-1],
+        "words": list(found.words[1:-1]), "caveat": found.words[-1],
         "columns": list(growth_columns()), "rows": growth_rows(found),
         "figures": [(f"time-{key}", say(f"web-time-{key}"), say("web-source-ask") if value is None else value.text())
                     for key, (value, _, _) in figures.items()],

@@ -207,7 +207,7 @@ def tended(
     from lumped.quantities import Provenance, Status, Value
 
     if dog is not None and not 0.5 <= dog <= 120:
-        raise InputError("care-dog", mass=f"{dog:g}")
+        raise InputError("care-dog", mass=f"{dog:,.9g}")
     fit = fit_for_table({name: each.masses for name, each in zip(names, recipes, strict=True)}, needs, shop)
     weighed = dog_mass() if dog is None else Value.exact(dog, "kg", Provenance(status=Status.MEASURED, note="as given"))
     return CareTable(

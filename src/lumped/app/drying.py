@@ -107,7 +107,7 @@ def _piece(shape: str, thickness: float, length: float, width: float) -> "Piece"
     for size, least, most in ((thickness, _THINNEST, _THICKEST), (length, _THINNEST, _LARGEST),
                               (width, _THINNEST, _LARGEST)):  # fmt: skip
         if not least <= size <= most:
-            raise InputError("lasting-size", size=f"{size:g}")
+            raise InputError("lasting-size", size=f"{1e3 * size:,.9g}")
     extent = {"roll": length, "ball": 1.0}.get(shape, length * width)
     return Piece(shape=_ENGINE.get(shape, shape), thickness=thickness, extent=extent)  # type: ignore[arg-type]
 

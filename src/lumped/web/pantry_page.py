@@ -15,6 +15,7 @@ from lumped.texts import say
 from lumped.web import paths
 from lumped.web.choosing import tick
 from lumped.web.fields import search_field, select
+from lumped.web.fold import Fold
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import lead_to, sorry
 from lumped.web.words import Words
@@ -127,11 +128,18 @@ class _PantryPage:
         self._list.clear()
         with self._list:
             for does, group in _by_role(found.ingredients).items():
-                Words("h2", does, "heading")
-                with html.ul().classes("larder-list"):
-                    for each in group:
-                        with html.li():
-                            self._row(each, rows[each.key])
+                if self._diets or any(self._said.values()):  # all that was found is shown at once
+                    Words("h2", does, "heading")
+                    self._put_group(group, rows)
+                else:
+                    with Fold(f"pantry-{does}", does):
+                        self._put_group(group, rows)
+
+    def _put_group(self, group: Sequence[Ingredient], rows: Mapping[str, tuple[str, ...]]) -> None:
+        with html.ul().classes("larder-list"):
+            for each in group:
+                with html.li():
+                    self._row(each, rows[each.key])
 
     def _row(self, each: Ingredient, row: tuple[str, ...]) -> None:
         document = self._documents.get(each.name) if each.assumed else None

@@ -18,6 +18,7 @@ from lumped.web import paths
 from lumped.web.asked import Asked
 from lumped.web.choosing import put_region, tick
 from lumped.web.controls import choose
+from lumped.web.fold import Fold
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
 from lumped.web.looks import lead_to, listed, sorry
@@ -153,7 +154,7 @@ class _SwapPage:
                 Words("h3", say("heading-cautions"))
                 listed(each["cautions"]).mark(f"cautions-{number}")
             listed(each["reasons"])
-            with html.dl().classes("numbers"):
+            with Fold(f"figures-{number}", say("web-proposal-figures"), "h3"), html.dl().classes("numbers"):
                 for key, words, before, now in each["figures"]:
                     Words("dt", words)
                     with html.dd():

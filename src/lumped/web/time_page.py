@@ -16,6 +16,7 @@ from lumped.web.asked import Asked
 from lumped.web.controls import choose
 from lumped.web.drawing import Drawing
 from lumped.web.fields import live_field
+from lumped.web.fold import Fold
 from lumped.web.kitchen import Kitchen
 from lumped.web.looks import listed, reveal, sorry
 from lumped.web.measure import measure
@@ -93,12 +94,11 @@ class _TimePage:
                 Words("h2", say("web-time-dry"))
                 self._dry = _Answer(_dry, self._lay_dry, "dry-found")
         with html.div().classes("proposals"):
-            with html.section().classes("slip"):
+            with html.section().classes("slip"), Fold("time-refresh", say("web-time-refresh")):
                 self._put_refresh()
-            with html.section().classes("slip"):
+            with html.section().classes("slip"), Fold("time-cool", say("web-time-cool")):
                 self._put_cool()
-        with html.section().classes("slip"):
-            Words("h2", say("web-time-keep"))
+        with html.section().classes("slip"), Fold("time-keep", say("web-time-keep")):
             self._choose("where", self._ask_keep)
             self._keep = _Answer(kept_told, self._lay_keep, "keep-found")
         ui.timer(0.01, self._begin, once=True)
@@ -113,7 +113,6 @@ class _TimePage:
         self._choose("hours", self._ask_dry)
 
     def _put_refresh(self) -> None:
-        Words("h2", say("web-time-refresh"))
         Words("p", say("web-time-refresh-lure"), "soft")
         with html.div().classes("pair"):
             self._write("weighed", self._ask_refresh)
@@ -121,7 +120,6 @@ class _TimePage:
         self._refresh = _Answer(refreshed_told, self._lay_refresh, "refresh-found")
 
     def _put_cool(self) -> None:
-        Words("h2", say("web-time-cool"))
         with html.div().classes("wishes") as wishes:
             self._choose("form", self._ask_cool)
             deep, mass = self._measure("deep", self._ask_cool), self._write("mass", self._ask_cool)

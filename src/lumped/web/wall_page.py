@@ -71,6 +71,7 @@ class _WallPage:
                 Words("h2", say("heading-wall-lasts"))
                 self._later = Later(kitchen, wall_lasts, self._show_lasting, on_failure=self._forget_night)
                 self._notes = html.ul().classes("notes")
+                self._whence: Element = html.div()
         ui.timer(0.01, self._ask, once=True)
 
     def _slider(self, name: str) -> None:
@@ -122,6 +123,7 @@ class _WallPage:
     def _forget_night(self) -> None:
         self._night.tell("")
         self._notes.clear()
+        self._whence.clear()
 
     def _show_lasting(self, found: Mapping[str, Any]) -> None:
         self._told = {**self._told, **found["sources"]}
@@ -130,8 +132,9 @@ class _WallPage:
         with self._notes:
             for each in (*found["words"], say("web-wall-scene")):
                 Words("li", each)
-            with html.li():
-                self._sources.where("wall-lasts")
+        self._whence.clear()
+        with self._whence:
+            self._sources.where("wall-lasts")
 
 
 def _taken(text: str, name: str) -> tuple[float, str]:

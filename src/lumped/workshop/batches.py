@@ -137,7 +137,7 @@ def batches_of(recipe: Recipe, mass: float | None, *, pot: float | None = None, 
     shop = shop or pantry()
     pot = usual_pot().mean if pot is None else pot
     if not _SMALLEST_POT <= pot <= _LARGEST_POT:
-        raise InputError("making-pot", pot=f"{1e3 * pot:g}", least="0.2", most="100")
+        raise InputError("making-pot", pot=f"{1e3 * pot:,.9g}", least="0.2", most="100")
     found = kneaded(recipe, shop)
     room, mass = room_of(found), _yield(found) if mass is None else mass
     whole = _scaled(recipe, mass, found)
@@ -162,7 +162,7 @@ def _kneaded(recipe: Recipe, same: Same) -> Kneading:
 
 def _scaled(recipe: Recipe, mass: float, done: Kneading) -> Recipe:
     if not _LEAST <= mass <= _MOST:
-        raise InputError("making-mass", mass=f"{mass:g}", least=f"{1e3 * _LEAST:.0f}", most=f"{_MOST:,.0f}")
+        raise InputError("making-mass", mass=f"{mass:,.9g}", least=f"{1e3 * _LEAST:.0f}", most=f"{_MOST:,.0f}")
     return recipe.scaled(mass / _yield(done))
 
 

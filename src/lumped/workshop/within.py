@@ -109,7 +109,7 @@ def options_within(
         If that is no time.
     """
     if not 0 < time <= _LONGEST:
-        raise InputError("making-time", minutes=f"{time / 60:g}")
+        raise InputError("making-time", minutes=f"{time / 60:,.9g}")
     asked = _Asked(batches=batches, time=time, shop=shop, groups=groups, known=known or {})
     return tuple(sorted(asked.options(), key=lambda each: each.ready.mean))
 

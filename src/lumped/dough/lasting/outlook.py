@@ -85,7 +85,7 @@ class Surroundings:
         if not 273.15 <= self.temperature <= 323.15:
             raise InputError("lasting-room", room=f"{self.temperature - 273.15:.3g}")
         if not 0 <= self.humidity <= 1:
-            raise InputError("lasting-humidity-percent", humidity=f"{100 * self.humidity:g}")
+            raise InputError("lasting-humidity-percent", humidity=f"{100 * self.humidity:,.9g}")
         if self.cover not in COVERS:
             raise InputError("lasting-cover", cover=self.cover, covers=", ".join(COVERS))
         if isinstance(self.draught, str) and self.draught not in DRAUGHTS:
@@ -238,7 +238,7 @@ def outlook(
     True
     """
     if not 0 < duration <= LONGEST:
-        raise InputError("lasting-duration", hours=f"{duration / HOUR:g}", most=f"{LONGEST / HOUR:g}")
+        raise InputError("lasting-duration", hours=f"{duration / HOUR:,.9g}", most=f"{LONGEST / HOUR:g}")
     shop = shop or pantry()
     values = {name: handbook().value(*row) for name, row in BELIEVED.items()}
     width = handbook().value("air", "air", "transfer_width").mean

@@ -36,7 +36,7 @@ def child_mass(age: float) -> Value:
     rows = _by_age("child-mass")
     ages = tuple(rows)
     if not ages[0] <= age <= ages[-1]:
-        raise InputError("safety-age", age=f"{age:g}", first=f"{ages[0]:g}", last=f"{ages[-1]:g}")
+        raise InputError("safety-age", age=f"{age:,.9g}", first=f"{ages[0]:g}", last=f"{ages[-1]:g}")
     low, mean, high = (float(curve(age)) for curve in _mass_curves())
     return Value(mean=mean, low=low, high=high, unit="kg", provenance=Provenance.of(_origins("child-mass")))
 

@@ -87,7 +87,7 @@ lasting-no-dough = This mix has { $water } g of water to 100 g of all the rest. 
 lasting-too-open = Nobody can tell how much water this mix has: from { $least } to { $most } g to 100 g of all the rest. Its amounts are so small that a kitchen scale hardly tells them, or it is written too loosely. Make more of it, or weigh the finished dough.
 lasting-duration = { $hours } hours can’t be followed. Give more than nothing and at most { $most } hours.
 lasting-shape = “{ $shape }” is no shape of a piece. The shapes are: { $shapes }.
-lasting-size = A piece { $size } m in size can’t be. Give a thickness from 0.5 mm to 20 cm, and a length and width up to 10 m.
+lasting-size = A piece { $size } mm in size can’t be. Give a thickness from 0.5 mm to 20 cm, and a length and width up to 10 m.
 lasting-unsteady = A piece of { $thickness } mm is dry so soon that Lumped can’t follow it for { $hours } hours. Ask for fewer hours, or for a thicker piece.
 
 # Cooling

@@ -145,6 +145,7 @@ web-class-nuts = nuts
 web-class-glycerine = glycerine
 web-class-stove = the stove
 web-proposal = No. { $number }, { $way }
+web-proposal-figures = What its dough does
 web-instead-of = instead of { $before }
 web-left-out = left out
 web-new = new
