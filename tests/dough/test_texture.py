@@ -5,7 +5,8 @@ import pytest
 from tests.bowls import CONDUCTING, INSULATING, recipe_of
 
 from lumped.dough.kneading import knead_middle
-from lumped.dough.texture import Feel, FeelFit, features_of, feel_of, fitted, hydration_window
+from lumped.dough.texture import Feel, FeelFit, features_of, feel_of, fitted
+from lumped.dough.wetting import hydration_window
 from lumped.quantities import Provenance, Status, Value
 
 
@@ -81,6 +82,54 @@ def test_scored_batches_narrow_the_score_and_move_it_to_what_hands_felt():
 )
 def test_a_wide_interval_is_not_called_right(low, mean, high, word):
     score = Value(mean=mean, low=low, high=high, unit="", provenance=Provenance(status=Status.FROM_MEMORY))
-    feel = Feel(hydration=score, least=0.5, most=2.0, score=score)
+    feel = Feel(hydration=score, wetness=score.mean, least=0.5, most=2.0, score=score)
     assert feel.word == word
     assert feel.figure == f"{word}: {mean:.1f} of 5 ({low:.1f} to {high:.1f})"
+
+
+SYRUPS = [
+    {"plain-flour": 150, "corn-syrup": 150, "vegetable-oil": 30},
+    {"plain-flour": 150, "honey": 150, "vegetable-oil": 30},
+    {"plain-flour": 150, "glycerine": 80, "distilled-water": 20},
+    {"cornstarch": 150, "honey": 200},
+]
+
+
+@pytest.mark.parametrize("grams", SYRUPS)
+def test_syrup_wets_flour_and_makes_a_dough(grams):
+    found = feel(grams, "insulating", "not cooked")
+    assert found.is_dough
+    assert "crumbs" not in found.words
+    assert "syrup" in found.words
+    assert "Add water" not in found.words
+
+
+def test_fat_holds_starch_without_water_and_nobody_is_told_to_add_any():
+    found = feel({"cornstarch": 150, "shortening": 75}, "insulating", "not cooked")
+    assert found.is_dough
+    assert "fat" in found.words
+    assert "Add water" not in found.words
+    assert "breaks when it is bent" in found.words
+
+
+def test_flour_with_a_little_fat_stays_crumbs_and_a_wall_wants_fat_not_water():
+    wall, leg = (feel({"plain-flour": 150, "vegetable-oil": 12}, kind, "not cooked")
+                 for kind in ("insulating", "conducting"))  # fmt: skip
+    assert not wall.is_dough
+    assert "Add syrup or fat" in wall.words
+    assert "Add water" in leg.words
+
+
+def test_a_flood_of_syrup_pours():
+    assert "it pours" in feel({"plain-flour": 100, "honey": 400}, "insulating", "not cooked").words
+
+
+def test_water_inside_the_window_counts_alone():
+    wetter = feel(INSULATING | {"vegetable-oil": 60}, "insulating", "not cooked")
+    assert wetter.wetness == pytest.approx(wetter.hydration.mean)
+
+
+def test_syrup_and_fat_count_the_less_the_more_water_there_is():
+    """By hand: 30 g of water, 46 g of oil (50 mL) to 100 g; window from 35: 0.30 + (1 - 0.30/0.35) · 0.50."""
+    found = feel({"plain-flour": 100, "distilled-water": 30, "vegetable-oil": 46}, "insulating", "not cooked")
+    assert found.wetness == pytest.approx(0.30 + (1 - 0.30 / 0.35) * 0.50, rel=2e-3)  # oil's density: three digits

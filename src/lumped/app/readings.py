@@ -198,9 +198,9 @@ def _feel(done: "Kneading", region: str, given: Given) -> _Told:
     fit = taught(given, done.recipe).lessons.fit
     feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit, shop=done.shop)
     least, most = (f"{100 * each:.0f}" for each in (feel.least, feel.most))
-    place = "inside" if feel.fits else "below" if feel.hydration.mean < feel.least else "above"
-    water = rounded_text(100 * feel.hydration.mean)
-    says = say(f"web-water-{place}", water=water, least=least, most=most)
+    water, wet = (rounded_text(100 * each) for each in (feel.hydration.mean, feel.wetness))
+    helped = "helped" if feel.is_helped else "alone"
+    says = say(f"web-water-{feel.place}", water=water, wet=wet, helped=helped, least=least, most=most)
     return _Told(value=feel.score, figure=feel.figure, short=f"{feel.score.mean:.1f}", says=says)
 
 

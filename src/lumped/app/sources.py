@@ -139,7 +139,8 @@ def _cost(recipe: "Recipe", region: str, shop: "Pantry") -> dict[str, Any]:
 
 
 def _feel(done: "Kneading") -> dict[str, Any]:
-    from lumped.dough.texture import feel_of, hydration_window
+    from lumped.dough.texture import feel_of
+    from lumped.dough.wetting import hydration_window
     from lumped.texts import say
 
     least, most = hydration_window(done.recipe)

@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 from lumped.chemistry.compounds import compounds
 from lumped.pantry import Ingredient, Pantry
 
-__all__ = ["INDEX", "MINERALS", "Bowl", "is_body", "is_wet", "natural_salts"]
+__all__ = ["INDEX", "MINERALS", "Bowl", "is_body", "is_syrup", "is_wet", "natural_salts"]
 
 Array = NDArray[np.float64]
 INDEX = {each.key: row for row, each in enumerate(compounds())}
@@ -22,7 +22,10 @@ MINERALS = tuple(
 )
 """Salts whose anion stands for all those of a food or water (`pantry.composing`): phosphate for flour and the like."""
 _CHLORIDES = tuple(f"{metal}-chloride" for metal in ("sodium", "potassium", "magnesium", "calcium"))
-_WATER, _STARCH = INDEX["water"], INDEX["starch"]
+_WATER, _STARCH, _FAT = INDEX["water"], INDEX["starch"], INDEX["fat"]
+_FLUID = 0.1  # share of water and glycerol from which what is sweet is a syrup: sugars hold less, honeys more; chosen
+_SWEET = {"sweetener", "moisture keeper"}
+_WATER_DENSITY = 1e3  # kg/m³; volumes of liquids are told as the water that fills them
 
 
 def natural_salts(ingredient: Ingredient) -> tuple[str, ...]:
@@ -74,6 +77,20 @@ def is_wet(ingredient: Ingredient) -> bool:
     return "liquid" in ingredient.roles
 
 
+def is_syrup(ingredient: Ingredient) -> bool:
+    """Tell whether an ingredient wets flour although it is no water: syrup, honey, glycerine.
+
+    Examples
+    --------
+    >>> from lumped.pantry import pantry
+    >>> [is_syrup(pantry()[key]) for key in ("honey", "glycerine", "brown-sugar", "tap-water", "vegetable-oil")]
+    [True, True, False, False, False]
+    """
+    share = ingredient.composition.get
+    fluid = share("water", 0.0) + share("glycerol", 0.0) > _FLUID
+    return fluid and bool(_SWEET & set(ingredient.roles)) and not (is_wet(ingredient) or is_body(ingredient))
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Bowl:
     """Ingredients, composed.
@@ -90,6 +107,8 @@ class Bowl:
         Row of the compound that gives way where there is more of the minerals: starch, or what there is most of.
     body, wet : (I,) bool
         What counts as flour, and what as water, where a baker speaks of hydration.
+    syrup, fat : (I,) float
+        Volume of syrup, and of fat that is not flour's own, as the share of its mass in water that fills it. [1]
     """
 
     keys: tuple[str, ...]
@@ -99,6 +118,8 @@ class Bowl:
     giving: NDArray[np.intp]
     body: NDArray[np.bool_]
     wet: NDArray[np.bool_]
+    syrup: Array
+    fat: Array
 
     @classmethod
     def of(cls, keys: Sequence[str], pantry: Pantry) -> "Bowl":
@@ -118,11 +139,15 @@ class Bowl:
             minerals[rows, column] = matrix[rows, column]
         dry -= minerals
         dry[_WATER] = 0.0
+        filled = _WATER_DENSITY * np.array([1 / each.density for each in compounds()])
+        syrups = np.array([is_syrup(pantry[key]) for key in keys], dtype=np.bool_)
+        free_fat = np.array([not is_body(pantry[key]) for key in keys]) & ~syrups
         return cls(
             keys=tuple(keys), dry=dry, minerals=minerals, water=matrix[_WATER],
             giving=np.where(matrix[_STARCH] > 0.1, _STARCH, (matrix - minerals).argmax(axis=0)),
             body=np.array([is_body(pantry[key]) for key in keys], dtype=np.bool_),
             wet=np.array([is_wet(pantry[key]) for key in keys], dtype=np.bool_),
+            syrup=np.where(syrups, filled @ matrix, 0.0), fat=np.where(free_fat, filled[_FAT] * matrix[_FAT], 0.0),
         )  # fmt: skip
 
     def compounds(self, masses: Array, moisture: Mapping[int, Array], minerals: Mapping[int, Array]) -> Array:

@@ -70,6 +70,9 @@ class Chain:
     conductivity: Array
     dry_conductivity: Array
     hydration: Array
+    syrup: Array
+    fat: Array
+    """(n,) Syrup and added fat to flour: the mass of water that fills their volume. [1]"""
     temperature: float
     activity_error: Array
     brine: Mixture
@@ -217,8 +220,8 @@ def follow(
         dissolved=dissolved, volume=(liquid + rest) / (1 - unknowns.air), liquid_share=share, charges=charges, ph=ph,
         fixed_charge=found.fixed, liquid_conductivity=conductivity, mobility_left=left, obstruction=kept, bound=limit,
         conductivity=conductivity * left * kept + unknowns.dry_conductivity,
-        dry_conductivity=unknowns.dry_conductivity, hydration=poured / flour, temperature=temperature,
-        activity_error=unknowns.activity_error, brine=brine,
+        dry_conductivity=unknowns.dry_conductivity, hydration=poured / flour, syrup=bowl.syrup @ masses / flour,
+        fat=bowl.fat @ masses / flour, temperature=temperature, activity_error=unknowns.activity_error, brine=brine,
     )  # fmt: skip
 
 

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from lumped.dough.bowl import is_body
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety.allergens import has_gluten
+from lumped.dough.wetting import is_wetted_otherwise
 from lumped.pantry import Ingredient, Pantry
 from lumped.reference import handbook
 from lumped.texts import say
@@ -55,7 +56,8 @@ def unbound(gluten: Array, binder: Array) -> Array:
 def is_held(recipe: Recipe, shop: Pantry) -> bool:
     """Tell whether anything holds a recipe together: kneaded cold, starch without gluten needs a binder.
 
-    A meal of nuts or beans holds by its fat and protein, as marzipan does (common practice).
+    A meal of nuts or beans holds by its fat and protein, as marzipan does (common practice), and so does what fat or
+    syrup wets instead of water, as shortbread and fondant do (from memory).
 
     Examples
     --------
@@ -68,7 +70,7 @@ def is_held(recipe: Recipe, shop: Pantry) -> bool:
     >>> is_held(cold, pantry())
     False
     """
-    if recipe.cooked != "not cooked":
+    if recipe.cooked != "not cooked" or is_wetted_otherwise(recipe, shop):
         return True
     masses: dict[str, float] = {}
     for key, mass in recipe.masses.items():

@@ -24,7 +24,8 @@ from lumped.dough.mainly import main_three
 from lumped.dough.material import CONDUCTS_BELOW
 from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent
 from lumped.dough.recipe import Recipe
-from lumped.dough.texture import body_lacking, hydration_window
+from lumped.dough.texture import body_lacking
+from lumped.dough.wetting import hydration_window, wetness_of
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Value
@@ -104,7 +105,7 @@ class MixMap:
     def reasons(self) -> Mapping[str, Array]:
         """How far each point is beyond a limit, (n,) for each reason: above 0 where the reason holds."""
         chain, (least, most) = self.chain, (each.mean for each in hydration_window(self.recipe))
-        wet = np.log(np.clip(chain.hydration, 1 / _FAR, _FAR))
+        wet = np.log(np.clip(wetness_of(chain, least), 1 / _FAR, _FAR))
         poor = np.log(np.clip(chain.resistivity / CONDUCTS_BELOW, 1e-9, 1e9))
         conducting = self.recipe.kind == "conducting"
         found = {

@@ -14,7 +14,8 @@ from lumped.dough.beliefs import beliefs
 from lumped.dough.bowl import Bowl
 from lumped.dough.kneading import knead_middle
 from lumped.dough.recipe import Recipe
-from lumped.dough.texture import WELL_INSIDE, hydration_window
+from lumped.dough.texture import WELL_INSIDE
+from lumped.dough.wetting import hydration_window
 from lumped.pantry import Pantry
 
 __all__ = ["cold_version", "kettle_version", "made_otherwise"]

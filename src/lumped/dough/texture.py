@@ -16,13 +16,14 @@ from lumped.dough.bowl import INDEX
 from lumped.dough.chain import Chain
 from lumped.dough.holding import is_held
 from lumped.dough.recipe import Recipe
+from lumped.dough.wetting import hydration_window, stands_in, wetness_of
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Status, Value
 from lumped.reference import handbook
 from lumped.texts import say
 
 __all__ = [
-    "FEELS", "WELL_INSIDE", "Feel", "FeelFit", "body_lacking", "features_of", "feel_of", "fitted", "hydration_window",
+    "FEELS", "WELL_INSIDE", "Feel", "FeelFit", "body_lacking", "features_of", "feel_of", "fitted",
 ]  # fmt: skip
 
 Array = NDArray[np.float64]
@@ -31,7 +32,9 @@ WELL_INSIDE = 0.97
 """How far towards its ends the window is used: middles of the chain and means of draws are not quite the same."""
 _TERMS = ("offset", "hydration", "fat", "sugar", "salt")
 _STIFFEST, _SOFTEST = 2.5, 3.5  # scores between these round to "right"
-_POWDER, _POURS = 0.4, 1.5  # of the least and the most water that hands can knead: crumbs, batter; from memory
+_POWDER, _POURS = 0.4, 1.5  # of the least and the most that wets what hands can knead: crumbs, batter; from memory
+_HELPED = 0.2  # share of what wets flour from which syrup and fat are named; chosen
+_NONE = 0.05  # water, syrup or fat to flour below which there is none to speak of; chosen
 _TINY = 1e-9
 
 
@@ -85,6 +88,8 @@ class Feel:
     ----------
     hydration : Value
         Water to flour, the bakers' percentage as a share. [1]
+    wetness : float
+        What wets the flour, as water to flour: below the window's least syrup and fat stand in for water. [1]
     least, most : float
         The trade's window for this way of making it; common practice. [1]
     score : Value
@@ -96,6 +101,7 @@ class Feel:
     """
 
     hydration: Value
+    wetness: float
     least: float
     most: float
     score: Value
@@ -123,21 +129,29 @@ class Feel:
 
     @property
     def fits(self) -> bool:
-        """Whether the water lies in the trade's window."""
-        return self.least <= self.hydration.mean <= self.most
+        """Whether what wets the flour lies in the trade's window."""
+        return self.place == "inside"
+
+    @property
+    def place(self) -> str:
+        """Where what wets the flour lies: "below" the trade's window, "inside" or "above" it."""
+        return self._place(self.wetness)
+
+    @property
+    def is_helped(self) -> bool:
+        """Whether syrup or fat does a good part of the wetting, or what water alone would not."""
+        helped = self.wetness - self.hydration.mean
+        return helped > _HELPED * self.wetness or self._place(self.hydration.mean) != self.place
+
+    def _place(self, wet: float) -> str:
+        return "below" if wet < self.least else "above" if wet > self.most else "inside"
 
     def as_dict(self) -> dict[str, Any]:
         """Give it as JSON shows it."""
         return {
-            "hydration": self.hydration.as_dict(), "window": [self.least, self.most], "fits": self.fits,
-            "score": self.score.as_dict(), "words": self.words,
+            "hydration": self.hydration.as_dict(), "wetness": self.wetness, "window": [self.least, self.most],
+            "fits": self.fits, "score": self.score.as_dict(), "words": self.words,
         }  # fmt: skip
-
-
-def hydration_window(recipe: Recipe) -> tuple[Value, Value]:
-    """Give the least and the most water to flour that hands can knead, by method; stated common practice. [1]"""
-    entry = "hydration-not-cooked" if recipe.cooked == "not cooked" else "hydration-cooked"
-    return handbook().value("marks", entry, "least"), handbook().value("marks", entry, "most")
 
 
 def features_of(recipe: Recipe, chain: Chain) -> Array:
@@ -153,8 +167,8 @@ def features_of(recipe: Recipe, chain: Chain) -> Array:
     least, most = (each.mean for each in hydration_window(recipe))
     flour = sum(chain.of(key) for key in ("starch", "fibre", "protein"))
     dry = max(float(np.median(flour)), _TINY)
-    hydration = max(float(np.median(chain.hydration)), 1e-3)
-    place = (np.log(hydration) - np.log(least * most) / 2) / (np.log(most / least) / 2)
+    wet = max(float(np.median(wetness_of(chain, least))), 1e-3)
+    place = (np.log(wet) - np.log(least * most) / 2) / (np.log(most / least) / 2)
     sugars = sum(chain.of(key) for key in ("sucrose", "glucose", "fructose", "maltose"))
     salts = chain.of("sodium-chloride") + chain.of("potassium-chloride")
     shares = [float(np.median(each)) / dry for each in (chain.components[INDEX["fat"]], sugars, salts)]
@@ -185,28 +199,48 @@ def feel_of(
     """
     fit = fit or FeelFit.before()
     least, most = (each.mean for each in hydration_window(recipe))
-    place = "below" if hydration.mean < least else "above" if hydration.mean > most else "inside"
+    wet = hydration.mean + float(np.median(stands_in(chain, least)))
     score = fit.score(features_of(recipe, chain))
+    feel = Feel(hydration=hydration, wetness=wet, least=least, most=most, score=score)
     if not fit.batches:
-        score = _outside(score, place)
-    feel = Feel(hydration=hydration, least=least, most=most, score=score)
-    words = say(
-        f"feel-{place}", water=f"{100 * hydration.mean:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}",
-        feel=feel.word, low=f"{score.low:.1f}", high=f"{score.high:.1f}",
-    )  # fmt: skip
+        feel = replace(feel, score=_outside(score, feel.place))
     no_dough = _no_dough(feel, recipe, chain, shop or pantry())
-    return replace(feel, words=no_dough or words, is_dough=not no_dough)
+    return replace(feel, words=no_dough or _words(feel, recipe, chain), is_dough=not no_dough)
+
+
+def _words(feel: Feel, recipe: Recipe, chain: Chain) -> str:
+    """Say where a dough lies in the trade's window, and what it is expected to feel like."""
+    score = feel.score
+    shown = {"least": f"{100 * feel.least:.0f}", "most": f"{100 * feel.most:.0f}", "feel": feel.word,
+             "low": f"{score.low:.1f}", "high": f"{score.high:.1f}"}  # fmt: skip
+    water, wet = f"{100 * feel.hydration.mean:.0f}", f"{100 * feel.wetness:.0f}"
+    by = _standing_in(feel, chain)
+    if not by:
+        return say(f"feel-{feel.place}", water=water, **shown)
+    if by == "fat" and feel.hydration.mean < _NONE and feel.place != "above":
+        return say("feel-fat-bound", fat=f"{100 * float(np.median(chain.fat)):.0f}", kind=recipe.kind, **shown)
+    return say(f"feel-helped-{feel.place}", water=water, wet=wet, by=by, kind=recipe.kind, **shown)
+
+
+def _standing_in(feel: Feel, chain: Chain) -> str:
+    """Name what stands in for water: "syrup", "fat", "both", or "" for nothing that counts."""
+    if not feel.is_helped:
+        return ""
+    syrup, fat = (float(np.median(each)) > _NONE for each in (chain.syrup, chain.fat))
+    return "both" if syrup and fat else "syrup" if syrup else "fat"
 
 
 def _no_dough(feel: Feel, recipe: Recipe, chain: Chain, shop: Pantry) -> str:
     """Say why it is no dough; "" of a dough."""
-    least, most, water = feel.least, feel.most, feel.hydration.mean
+    least, most, water, wet = feel.least, feel.most, feel.hydration.mean, feel.wetness
     if (lacking := float(np.median(body_lacking(chain)))) > 0:
         body = _least_body()
         return say("feel-no-body", share=f"{round(100 * (body - lacking), 1) + 0.0:g}", least=f"{100 * body:.0f}")
-    if not _POWDER * least < water < _POURS * most:
-        key = "feel-pours" if water > most else "feel-powder"
-        return say(key, water=f"{100 * water:.0f}", least=f"{100 * least:.0f}", most=f"{100 * most:.0f}")
+    if not _POWDER * least < wet < _POURS * most:
+        shown = {"water": f"{100 * water:.0f}", "least": f"{100 * least:.0f}", "most": f"{100 * most:.0f}"}
+        by = _standing_in(feel, chain) or "nothing"
+        key = "pours" if wet > most else "powder"
+        return say(f"feel-{key}", wet=f"{100 * wet:.0f}", by=by, kind=recipe.kind, **shown)
     return "" if is_held(recipe, shop) else say("feel-unbound")
 
 

@@ -20,6 +20,7 @@ from lumped.dough.properties import salt_rows
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety.contents import parched
 from lumped.dough.swap.doses import doses_in_a_helping
+from lumped.dough.wetting import wetness_of
 from lumped.pantry import Pantry
 from lumped.pantry.choosing import SCALE
 from lumped.pantry.measures import spoon_fullness
@@ -223,11 +224,12 @@ def _place(table: Table, ways: Rows, chain: Chain) -> Array:
 
     Water counts as it was poured, whatever the body, for four reasons: the trade's window is stated so; the score that
     hands give is learnt so; nobody published how much more or less than wheat flour another body takes for the same
-    feel; and at the dry end, where a dough crumbles, raw starch takes up no less than flour does.
+    feel; and at the dry end, where a dough crumbles, raw starch takes up no less than flour does. Where it is short,
+    syrup and fat stand in for it.
     """
-    hydration = np.clip(chain.hydration, 1e-3, 1e3)
+    wet = np.clip(wetness_of(chain, table.least[ways]), 1e-3, 1e3)
     low, high = np.log(table.least[ways]), np.log(table.most[ways])
-    return np.asarray((2 * np.log(hydration) - low - high) / (high - low))
+    return np.asarray((2 * np.log(wet) - low - high) / (high - low))
 
 
 @cache

@@ -90,8 +90,39 @@ feel-batches = { $count ->
 feel-inside = { $water } g of water to 100 g of flour lie in the trade's window of { $least } to { $most }: expected { $feel } ({ $low } to { $high } of 5, 3 is right).
 feel-below = { $water } g of water to 100 g of flour are less than the { $least } to { $most } of the trade's window: expected { $feel } ({ $low } to { $high } of 5, 3 is right). Add water by the spoon.
 feel-above = { $water } g of water to 100 g of flour are more than the { $least } to { $most } of the trade's window: expected { $feel } ({ $low } to { $high } of 5, 3 is right). Add flour by the spoon, or cook it longer.
-feel-powder = This is no dough: { $water } g of water to 100 g of flour are far less than the { $least } to { $most } of the trade's window, and it stays crumbs. Add water, or look for a slip in an amount.
-feel-pours = This is no dough: { $water } g of water to 100 g of flour are far more than the { $least } to { $most } of the trade's window, and it pours. Add flour, or look for a slip in an amount.
+feel-helped-inside = { $water } g of water as such to 100 g of flour, and { $by ->
+        [syrup] syrup
+        [fat] fat
+       *[both] syrup and fat
+    } to stand in for more: as much as { $wet } g, in the trade's window of { $least } to { $most } (by volume, a rule from memory). Expected { $feel } ({ $low } to { $high } of 5, 3 is right).
+feel-helped-below = { $water } g of water as such to 100 g of flour, and { $by ->
+        [syrup] syrup
+        [fat] fat
+       *[both] syrup and fat
+    } to stand in for more: as much as { $wet } g, less than the { $least } to { $most } of the trade's window (by volume, a rule from memory). Expected { $feel } ({ $low } to { $high } of 5, 3 is right). { $kind ->
+        [insulating] Add syrup, fat or water by the spoon; water lets most current through.
+       *[other] Add water by the spoon.
+    }
+feel-helped-above = { $water } g of water as such to 100 g of flour, and { $by ->
+        [syrup] syrup
+        [fat] fat
+       *[both] syrup and fat
+    } to stand in for more: as much as { $wet } g, more than the { $least } to { $most } of the trade's window (by volume, a rule from memory). Expected { $feel } ({ $low } to { $high } of 5, 3 is right). Add flour by the spoon.
+feel-fat-bound = There is hardly any water: fat holds this together, { $fat } mL to 100 g of flour, as in shortbread before it is baked. It can be pressed into shape and breaks when it is bent; expected { $feel } ({ $low } to { $high } of 5, 3 is right). { $kind ->
+        [insulating] Add no water, which would let current through; if it crumbles, add fat by the spoon.
+       *[other] To carry current it needs salt and water, not fat.
+    } All of that is from memory.
+feel-powder = This is no dough: { $water } g of water to 100 g of flour{ $by ->
+        [nothing] {" "}are far less than the { $least } to { $most } of the trade's window, and it stays crumbs.
+       *[other] , with syrup and fat as much as { $wet } g, are far less than the { $least } to { $most } of the trade's window, and it stays crumbs.
+    } { $kind ->
+        [insulating] Add syrup or fat, or water, which lets more current through; or look for a slip in an amount.
+       *[other] Add water, or look for a slip in an amount.
+    }
+feel-pours = This is no dough: { $water } g of water to 100 g of flour{ $by ->
+        [nothing] {" "}are far more than the { $least } to { $most } of the trade's window, and it pours.
+       *[other] , with syrup and fat as much as { $wet } g, are far more than the { $least } to { $most } of the trade's window, and it pours.
+    } Add flour, or look for a slip in an amount.
 feel-no-body = This is no dough: { $share } % of it is flour or starch, and nothing holds together with less than { $least } %. Add flour, or look for a slip in an amount.
 feel-unbound = This is no dough: kneaded cold, starch without gluten is bound by nothing, and no binder stands in for the gluten. Cook it, or put psyllium or xanthan in.
 feel-figure = { $word }: { $score } of 5 ({ $low } to { $high })

@@ -1,9 +1,18 @@
 ### The pages of a dough: what it does, at once, and where each number comes from.
 
 web-roll = { $cm }; a roll 10 cm long and 2 cm thick has about { $resistance }.
-web-water-inside = { $water } g of water to 100 g of flour, inside the trade's { $least } to { $most }.
-web-water-below = { $water } g of water to 100 g of flour, below the trade's { $least } to { $most }.
-web-water-above = { $water } g of water to 100 g of flour, above the trade's { $least } to { $most }.
+web-water-inside = { $water } g of water to 100 g of flour, { $helped ->
+        [helped] with syrup and fat as much as { $wet } g,{" "}
+       *[alone] {""}
+    }inside the trade's { $least } to { $most }.
+web-water-below = { $water } g of water to 100 g of flour, { $helped ->
+        [helped] with syrup and fat as much as { $wet } g,{" "}
+       *[alone] {""}
+    }below the trade's { $least } to { $most }.
+web-water-above = { $water } g of water to 100 g of flour, { $helped ->
+        [helped] with syrup and fat as much as { $wet } g,{" "}
+       *[alone] {""}
+    }above the trade's { $least } to { $most }.
 web-cost-unknown = not known
 web-cost-missing = No price is known here for: { $names }.
 web-cost-batch = This batch of { $mass } g: { $cost }.
