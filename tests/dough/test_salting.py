@@ -11,11 +11,13 @@ from lumped.dough.beliefs import middle
 from lumped.dough.bowl import Bowl
 from lumped.dough.chain import follow
 from lumped.dough.kneading import kneading
+from lumped.dough.lasting.keeping import keeping
 from lumped.dough.salting import salting
 from lumped.dough.salts import growth_marks, main_salt
 from lumped.dough.what_if import ratio
 from lumped.errors import RecipeError
 from lumped.pantry import pantry
+from lumped.quantities import Value
 
 SALTED = {**CONDUCTING, "table-salt": 73}
 GRAMS = np.array([18, 36, 73, 146])
@@ -110,8 +112,14 @@ def test_what_nobody_knows_of_a_price_is_in_the_interval_of_the_cost():
 
 
 def test_marks_of_growth_fall_from_bacteria_to_the_hardiest():
-    """Beuchat (1981): Salmonella to 0.91, many yeasts 0.87, most moulds 0.80, salt lovers 0.75, none below 0.60."""
-    assert [each.value.mean for each in growth_marks()] == [0.91, 0.87, 0.80, 0.75, 0.60]
+    """Beuchat (1981): gut bacteria 0.95, Salmonella 0.91, yeasts 0.87, moulds 0.80, salt lovers 0.75, none below 0.60."""
+    assert [each.value.mean for each in growth_marks()] == [0.95, 0.91, 0.87, 0.80, 0.75, 0.60]
+
+
+def test_the_picture_draws_each_kind_where_keeping_has_it():
+    kept = keeping(Value.exact(0.9, ""))
+    marks = growth_marks()
+    assert [mark.value for mark in marks] == [kept.of(mark.key).group.activity for mark in marks]
 
 
 def test_the_main_salt_is_the_one_with_most_ions():

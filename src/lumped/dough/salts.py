@@ -12,11 +12,8 @@ from lumped.reference import handbook
 
 __all__ = ["Mark", "growth_marks", "main_salt"]
 
-_GROWTH = (
-    # what a picture calls it, and its entry in the handbook's table `lasting`
-    ("bacteria", "salmonella"), ("yeasts", "yeasts"), ("moulds", "moulds"), ("salt-lovers", "salt-lovers"),
-    ("sugar-yeasts", "sugar-yeasts"),
-)  # fmt: skip
+_DRAWN = ("bacteria", "salmonella", "yeasts", "moulds", "salt-lovers", "sugar-yeasts")
+"""Groups of `lasting.keeping` that a picture has room for, by the same name."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -26,7 +23,7 @@ class Mark:
     Parameters
     ----------
     key : str
-        What grows.
+        What grows, as `lasting.keeping` calls it.
     value : Value
         The water activity. [1]
     """
@@ -50,9 +47,9 @@ def main_salt(recipe: Recipe, shop: Pantry) -> str:
 
 
 def growth_marks() -> tuple[Mark, ...]:
-    """Give the water activities below which most bacteria, yeasts and moulds, and their hardiest, no longer grow."""
+    """Give the water activities below which bacteria, yeasts and moulds, and their hardiest, no longer grow."""
     book = handbook()
-    return tuple(Mark(key=key, value=book.value("lasting", entry, "least_activity")) for key, entry in _GROWTH)
+    return tuple(Mark(key=key, value=book.value("lasting", key, "least_activity")) for key in _DRAWN)
 
 
 def _moles(shop: Pantry, key: str) -> float:

@@ -44,6 +44,7 @@ salt-enough = Anything from { $low } to { $high }{"\u00A0"}g comes within a tent
 salt-solid-from = From { $start }{"\u00A0"}g on ({ $low } to { $high }{"\u00A0"}g) some of it stays solid and stands in the way.
 salt-never-solid = Up to { $most }{"\u00A0"}g all of it dissolves.
 growth-bacteria = most bacteria
+growth-salmonella = salmonella
 growth-yeasts = yeasts
 growth-moulds = most moulds
 growth-salt-lovers = salt lovers
