@@ -84,7 +84,12 @@ def test_what_was_never_hot_may_be_taken_at_once(capsys):
 
 def test_forty_minutes_are_too_few_for_a_cooked_slab_and_ninety_are_enough(capsys):
     # trade.md: cooked dough can't be made and handed out in 40 minutes
-    assert "Cook it the day before" in said(capsys, "cool", SALT, "--within", "40 min")[1]
+    thin = told(capsys, "cool", SALT, "--within", "40 min")
+    assert "Cook it the day before" in thin["words"][1]
+    found, limit = re.search(r"it may be ([\d.]+) mm thick .* thinner than (\d+) mm", thin["words"][1]).groups()
+    assert float(found) == pytest.approx(1e3 * thin["thickness"]["low"], rel=0.05)  # two digits
+    assert float(found) < float(limit)
+    assert "not even 2 mm thick" in said(capsys, "cool", SALT, "--within", "10 min")[1].replace("\n", "")
     slow = told(capsys, "cool", SALT, "--within", "90 min")
     assert slow["possible"]
     assert 0.007 < slow["thickness"]["low"] < slow["thickness"]["mean"] < 0.02

@@ -187,12 +187,16 @@ def in_time(
 def _in_time_words(found: "Value", form: str, mass: float, across: float, *, possible: bool) -> tuple[str, ...]:
     from math import pi, sqrt
 
+    from lumped.dough.lasting.handing import THINNEST
     from lumped.quantities import short_text
     from lumped.texts import say
 
-    if not possible:
-        return (say("cool-within-no", thinnest=short_text(1e3 * _thinnest(form))), say("cool-adult"))
     sizes = {"sure": short_text(1e3 * found.low), "likely": short_text(1e3 * found.mean)}
+    if not possible:
+        thinnest = short_text(1e3 * _thinnest(form))
+        if found.low < THINNEST:
+            return (say("cool-within-never", least=short_text(1e3 * THINNEST), thinnest=thinnest), say("cool-adult"))
+        return (say("cool-within-no", **sizes, thinnest=thinnest), say("cool-adult"))
     if form == "slab":
         area = mass / _DENSITY / found.low
         return (say("cool-within-slab", **sizes, area=short_text(1e4 * area), side=short_text(1e2 * sqrt(area))),

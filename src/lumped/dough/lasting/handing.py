@@ -21,17 +21,18 @@ from lumped.errors import InputError
 from lumped.quantities import Provenance, Value, believed, drawn
 from lumped.reference import handbook
 
-__all__ = ["FORMS", "HandClock", "Hot", "hand_clock", "hot_dough", "thickest_within"]
+__all__ = ["FORMS", "THINNEST", "HandClock", "Hot", "hand_clock", "hot_dough", "thickest_within"]
 
 Array = NDArray[np.float64]
 Form = Literal["pot", "slab", "ball"]
 FORMS: tuple[Form, ...] = ("pot", "slab", "ball")
 COUNT = 96
 _DAY = 86400.0
-_LARGEST, _COLDEST = 50.0, 253.15  # kg or m, K
+_HEAVIEST, _LARGEST, _COLDEST = 50.0, 2.0, 253.15  # kg, m, K
 _WARMTHS = 6.0  # times 1/e of the slowest draw that are followed
 _GENTLE = 7.0  # W/(m²·K), about the least that a room takes away
-_THICKNESSES = np.geomspace(2e-3, 0.08, 14)
+THINNEST = 2e-3  # m, the thinnest piece that `thickest_within` looks at
+_THICKNESSES = np.geomspace(THINNEST, 0.08, 14)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -173,7 +174,7 @@ def hand_clock(
     True
     """
     _check_form(form, mass, thickness)
-    _check_sizes(hot, (mass, thickness, across), room)
+    _check_sizes(hot, mass, (thickness, across), room)
     density = float(np.median(np.asarray(hot.dough.density)))
     thickness = thickness or _thickness(form, (mass or 0.0) / density, across)
     volume = np.pi / 6 * thickness**3 if form == "ball" else np.pi / 4 * across**2 * thickness
@@ -214,7 +215,7 @@ def thickest_within(hot: Hot, form: Form, time: ArrayLike, *, across: float = 0.
         As `hand_clock`.
     """
     _check_form(form, None, _THICKNESSES[0])
-    _check_sizes(hot, (across,), room)
+    _check_sizes(hot, None, (across,), room)
     done = _cooled(hot, form, _THICKNESSES[:, None], across, room)
     needed = np.maximum.accumulate(done.moment_below(np.broadcast_to(hot.safe, done.middle.shape[:-1])), axis=0)
     given = np.broadcast_to(np.asarray(time, float), hot.safe.shape)
@@ -258,10 +259,12 @@ def _check_form(form: Form, mass: float | None, thickness: float | None) -> None
         raise InputError("lasting-no-size", form=form)
 
 
-def _check_sizes(hot: Hot, sizes: Sequence[float | None], room: float) -> None:
+def _check_sizes(hot: Hot, mass: float | None, sizes: Sequence[float | None], room: float) -> None:
+    if mass is not None and not 0 < mass <= _HEAVIEST:
+        raise InputError("lasting-hot-mass", mass=f"{mass:,.9g}", most=f"{_HEAVIEST:g}")
     for size in sizes:
         if size is not None and not 0 < size <= _LARGEST:
-            raise InputError("lasting-too-large", size=f"{size:g}", most=f"{_LARGEST:g}")
+            raise InputError("lasting-hot-size", size=f"{1e3 * size:,.9g}", most=f"{_LARGEST:g}")
     if not _COLDEST < room < float(np.min(hot.safe)) - 1:
         raise InputError("lasting-room-warm", room=f"{room - 273.15:.3g}", hands=f"{safe_warmth().mean - 273.15:.3g}")
     if not np.all(hot.beginning > room):

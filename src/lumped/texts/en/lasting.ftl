@@ -91,7 +91,8 @@ lasting-size = A piece { $size } mm in size can’t be. Give a thickness from 0.
 lasting-unsteady = A piece of { $thickness } mm is dry so soon that Lumped can’t follow it for { $hours } hours. Ask for fewer hours, or for a thicker piece.
 
 # Cooling
-lasting-too-large = A hot dough of { $size } kg or m can’t be reckoned with. Give more than nothing and at most { $most } kg, and sizes such as “2 cm”.
+lasting-hot-mass = A hot dough of { $mass } kg can’t be reckoned with. Give more than nothing and at most { $most } kg.
+lasting-hot-size = A hot dough { $size } mm in size can’t be reckoned with. Give more than nothing and at most { $most } m, such as “2 cm”.
 lasting-form = “{ $form }” is no way to lay a hot dough down. The ways are: { $forms }.
 lasting-no-size = How much is it? Give its thickness, such as --thick "2 cm" (for a pot or a ball its weight does too: --mass "900 g").
 lasting-room-warm = A room of { $room } °C is too warm to cool a dough for hands, which bear about { $hands } °C, or too cold to be one.
@@ -107,7 +108,8 @@ cool-making-longer = Weighing, cooking and laying out alone take { $making }, lo
 cool-within-slab = Pressed to { $sure } mm or thinner it is cool in time (an even chance at { $likely } mm). The whole recipe then covers { $area } cm², such as { $side } by { $side } cm.
 cool-within-ball = Rolled to balls of { $sure } mm or smaller, { $mass } g each, it is cool in time (an even chance at { $likely } mm).
 cool-within-pot = In its pot a layer of { $sure } mm, { $mass } g, is cool in time (an even chance at { $likely } mm).
-cool-within-no = No: to be cool in time it would have to be thinner than { $thinnest } mm, and nobody rolls hot dough so thin. Cook it the day before, or take a recipe that is kneaded cold.
+cool-within-no = No: to be surely cool in time it may be { $sure } mm thick (an even chance at { $likely } mm), and nobody makes a hot dough thinner than { $thinnest } mm. Cook it the day before, or take a recipe that is kneaded cold.
+cool-within-never = No: not even { $least } mm thick is it surely cool in time, and nobody makes a hot dough thinner than { $thinnest } mm. Cook it the day before, or take a recipe that is kneaded cold.
 cool-no-time = A time of { $within } minutes can’t be. Give more than nothing and less than a day, such as “40 min”.
 
 # Refreshing and keeping
