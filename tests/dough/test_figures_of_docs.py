@@ -77,7 +77,7 @@ def spread(draws):
 
 
 def resistivity(done, scale=1.0):
-    return three(done.value(done.chain.resistivity, "Ω·m"), scale)
+    return three(done.value(done.chain.resistivity, "Ω·m", "resistivity"), scale)
 
 
 def grains(grams, exponent=2.0, *, bare=False):
@@ -110,7 +110,7 @@ def by_acid(grams):
 
 
 def acidity(done):
-    return three(done.value(done.chain.ph, ""))
+    return three(done.value(done.chain.ph, "", "ph"))
 
 
 def entry(quantity, scale=1.0):
@@ -149,7 +149,7 @@ def ropewalk(kind):
 
 
 def either_way(grams):
-    return either_way_of(salted(grams).value(salted(grams).chain.resistivity, "Ω·m"))
+    return either_way_of(salted(grams).value(salted(grams).chain.resistivity, "Ω·m", "resistivity"))
 
 
 def full_brine(celsius):

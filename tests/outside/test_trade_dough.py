@@ -79,7 +79,7 @@ def test_a_sugar_dough_blocks_thousands_of_times_better():
     sugar, salt = kneading(recipe_of(INSULATING, "insulating", "not cooked")), kneading(salted(73))
     found = ratio(sugar, salt)
     assert 2000 < found.mean < 10_000
-    assert 400 < sugar.value(sugar.chain.resistivity, "Ω·m").mean < 2000
+    assert 400 < sugar.value(sugar.chain.resistivity, "Ω·m", "resistivity").mean < 2000
 
 
 @pytest.mark.parametrize(("change", "factor"), [("pinch", 2.5), ("gram", 5.0)])

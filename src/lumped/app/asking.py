@@ -211,7 +211,7 @@ def walled(given: Given, thick: float, touch: float, lamp: str) -> dict[str, Any
 
     done = kneading_of(given)
     recipe = done.recipe
-    resistivity = done.value(done.chain.resistivity, "Ω·m")
+    resistivity = done.value(done.chain.resistivity, "Ω·m", "resistivity")
     found = judge_wall(Wall(thickness=_MM * thick, area=_CM2 * touch), resistivity, lamp)
     values = {"leak": found.leak, "current": found.current, "without": found.without}
     return {

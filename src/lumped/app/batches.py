@@ -67,9 +67,11 @@ def _properties(given: Given, stage: str, sources: dict[str, Any]) -> "dict[str,
     from lumped.dough.texture import feel_of
 
     done = kneading_of(given)
-    resistivity = done.value(done.chain.resistivity, "Ω·m")
+    resistivity = done.value(done.chain.resistivity, "Ω·m", "resistivity")
     fit = taught(given, done.recipe).lessons.fit
-    score = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit, shop=done.shop).score
+    score = feel_of(
+        done.recipe, done.chain, done.value(done.chain.hydration, "", "hydration"), fit, shop=done.shop
+    ).score
     sources[f"resistivity-{stage}"] = told_of(
         say("dough-step-resistivity"), done.provenance, opened(done, shop_of(given)), note=say("web-source-chain"),
         recipe=done.recipe,

@@ -66,6 +66,7 @@ def cited(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
     from lumped.dough.batch import read_batch
     from lumped.dough.kneading import kneading
     from lumped.dough.learning import learnt
+    from lumped.dough.origins import FIGURES
     from lumped.quantities import Status
     from lumped.reference import handbook
 
@@ -76,10 +77,11 @@ def cited(path: Path, *, batches: Sequence[Path] = (), labels: Sequence[Path] = 
     for status, row in (*_rows_of_ingredients(done, shop), *_curves(), *_open(done, shop)):
         groups[status].append(row)
     book = handbook()
+    cited = dict.fromkeys(key for figure in FIGURES for key in done.origins.of(figure).sources)
     return Cited(
         title=recipe.title, invented=recipe.invented,
         groups={status: tuple(rows) for status, rows in groups.items() if rows},
-        books=tuple(book.sources[key].text() for key in done.provenance.sources if key in book.sources),
+        books=tuple(book.sources[key].text() for key in cited if key in book.sources),
     )  # fmt: skip
 
 

@@ -116,4 +116,4 @@ def wall_of(
     shop, done = dough.shop, dough.kneading()
     salty = kneading(usual_neighbour() if beside is None else read_recipe(beside, shop), shop)
     lasting = lasts(made, salt_creep(done, salty, shop=shop), salt_creep(done, salty, water=DRIER, shop=shop), lamp)
-    return judge_wall(made, done.value(done.chain.resistivity, "Ω·m"), lamp, lasting)
+    return judge_wall(made, done.value(done.chain.resistivity, "Ω·m", "resistivity"), lamp, lasting)

@@ -65,7 +65,7 @@ def kept(dough: "Named", *, fridge: bool = False) -> Kept:
 
     done = dough.kneading()
     chain, mass = done.chain, float(done.chain.mass.mean())
-    activity, ph = done.value(chain.water_activity.clip(0.0, 1.0), ""), done.value(chain.ph, "")
+    activity, ph = done.value(chain.water_activity.clip(0.0, 1.0), "", "water_activity"), done.value(chain.ph, "", "ph")
     preserved = {name: float(chain.of(key).mean()) / mass for name, key in
                  (("sorbate", "potassium-sorbate"), ("benzoate", "sodium-benzoate"))}  # fmt: skip
     temperature = handbook().value("lasting", "fridge", "warmest").mean if fridge else done.recipe.temperature

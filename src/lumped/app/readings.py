@@ -104,7 +104,7 @@ def readings(given: Given, region: str) -> dict[str, Any]:
 
     done, shop = kneading_of(given), shop_of(given)
     recipe = done.recipe
-    resistivity = done.value(done.chain.resistivity, "Ω·m")
+    resistivity = done.value(done.chain.resistivity, "Ω·m", "resistivity")
     conducts = resistivity.mean < CONDUCTS_BELOW
     marked = scales(region)
     told = {key: _TOLD[key](done, region, given) for key in READINGS}
@@ -128,7 +128,7 @@ def _headline(done: "Kneading") -> str:
     from lumped.dough.unfit import standing_of
     from lumped.texts import say
 
-    standing, answer = standing_of(done), answer_of(done.value(done.chain.resistivity, "Ω·m"))
+    standing, answer = standing_of(done), answer_of(done.value(done.chain.resistivity, "Ω·m", "resistivity"))
     endings = {"none": "none", "opposite": f"{answer}-against", "sound": answer}
     return say(f"web-dough-{endings[standing]}")
 
@@ -171,7 +171,7 @@ def _resistivity(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.quantities import rounded_text
     from lumped.texts import say
 
-    value = done.value(done.chain.resistivity, "Ω·m")
+    value = done.value(done.chain.resistivity, "Ω·m", "resistivity")
     length, thick = _ROLL
     ohms = value.mean * length / (pi * (thick / 2) ** 2)
     roll = f"{rounded_text(ohms / 1e3)}\u00a0kΩ" if ohms > _KILO else f"{rounded_text(ohms)}\u00a0Ω"
@@ -181,13 +181,13 @@ def _resistivity(done: "Kneading", region: str, given: Given) -> _Told:
 def _water_activity(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.dough.lasting.keeping import keeping
 
-    value = done.value(done.chain.water_activity.clip(0.0, 1.0), "")
+    value = done.value(done.chain.water_activity.clip(0.0, 1.0), "", "water_activity")
     mass = float(done.chain.mass.mean())
     preserved = {
         name: float(done.chain.of(key).mean()) / mass
         for name, key in (("sorbate", "potassium-sorbate"), ("benzoate", "sodium-benzoate"))
     }
-    return _told(value, keeping(value, ph=done.value(done.chain.ph, ""), **preserved).words[0])
+    return _told(value, keeping(value, ph=done.value(done.chain.ph, "", "ph"), **preserved).words[0])
 
 
 def _feel(done: "Kneading", region: str, given: Given) -> _Told:
@@ -196,7 +196,7 @@ def _feel(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.texts import say
 
     fit = taught(given, done.recipe).lessons.fit
-    feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), fit, shop=done.shop)
+    feel = feel_of(done.recipe, done.chain, done.value(done.chain.hydration, "", "hydration"), fit, shop=done.shop)
     least, most = (f"{100 * each:.0f}" for each in (feel.least, feel.most))
     water, wet = (rounded_text(100 * each) for each in (feel.hydration.mean, feel.wetness))
     helped = "helped" if feel.is_helped else "alone"
@@ -220,15 +220,15 @@ def _cost(done: "Kneading", region: str, given: Given) -> _Told:
     weighed = sorted_out(done.recipe, done.named, shop)
     batch = spent(weighed.keys, weighed.masses, drawn_prices(prices))
     assert batch is not None
-    value = done.value(PROPERTIES["cost"].given(done.chain, batch), f"{money}/kg")
+    value = done.value(PROPERTIES["cost"].given(done.chain, batch), f"{money}/kg", "cost")
     mass = rounded_text(1e3 * float(done.chain.mass.mean()))
-    return _told(value, say("web-cost-batch", mass=mass, cost=done.value(batch, money).text()))
+    return _told(value, say("web-cost-batch", mass=mass, cost=done.value(batch, money, "cost").text()))
 
 
 def _ph(done: "Kneading", region: str, given: Given) -> _Told:
     from lumped.texts import say
 
-    value = done.value(done.chain.ph, "")
+    value = done.value(done.chain.ph, "", "ph")
     word = "sour" if value.mean < _SOUR else "alkaline" if value.mean > _SOAPY else "neutral"
     return _told(value, say(f"web-ph-{word}"))
 

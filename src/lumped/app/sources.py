@@ -95,16 +95,22 @@ def _chained(done: "Kneading", what: str, shop: "Pantry") -> dict[str, Any]:
         title, note = say(what), say("web-source-what-if")
     elif what.startswith("narrower-"):
         title, note = say(f"dough-measure-{what.removeprefix('narrower-')}"), say("web-source-narrower")
-    return told_of(title, done.provenance, opened(done, shop), note=note, recipe=done.recipe)
+    return told_of(title, done.origins.of(key), opened(done, shop, key), note=note, recipe=done.recipe)
 
 
-def opened(done: "Kneading", shop: "Pantry | None" = None) -> Iterator[tuple[str, "Value"]]:
-    """Give what is open of a dough, in words; what is known exactly is left out, masses are in grams.
+def opened(
+    done: "Kneading", shop: "Pantry | None" = None, figure: str = "resistivity"
+) -> Iterator[tuple[str, "Value"]]:  # fmt: skip
+    """Give what is open in a figure of a dough, in words; what is known exactly is left out, masses are in grams.
 
     Parameters
     ----------
     done : Kneading
         A recipe, followed through.
+    shop : Pantry, optional
+        What the ingredients are; the handbook's.
+    figure : str
+        One of `origins.FIGURES`.
     """
     from dataclasses import replace
 
@@ -112,7 +118,7 @@ def opened(done: "Kneading", shop: "Pantry | None" = None) -> Iterator[tuple[str
     from lumped.texts import say
 
     shop = shop or pantry()
-    for name, value in done.values.items():
+    for name, value in done.origins.opened(figure).items():
         if value.is_exact:
             continue
         word, _, which = name.partition(" ")
@@ -144,7 +150,7 @@ def _feel(done: "Kneading") -> dict[str, Any]:
     from lumped.texts import say
 
     least, most = hydration_window(done.recipe)
-    hydration = done.value(done.chain.hydration, "")
+    hydration = done.value(done.chain.hydration, "", "hydration")
     score = feel_of(done.recipe, done.chain, hydration, shop=done.shop).score
     made_of = [(say("web-open-least"), least), (say("web-open-most"), most), (say("web-open-hydration"), hydration)]
     return told_of(say("web-reading-feel"), score.provenance, made_of, note=say("web-source-feel"))

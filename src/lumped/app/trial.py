@@ -254,7 +254,7 @@ def tried(
         better = best if best.gain > seen.gain else None
     return Trial(
         title=recipe.title, kind=recipe.kind, seen=seen, mistake_key=key, better=better,
-        resistivity=done.value(good, "Ω·m"), warm=recipe.cooked != "not cooked",
+        resistivity=done.value(good, "Ω·m", "resistivity"), warm=recipe.cooked != "not cooked",
         stands=stands,
     )  # fmt: skip
 

@@ -8,16 +8,17 @@ Constants are those of 25 °C.
 """
 
 import math
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from lumped.quantities import Provenance
 from lumped.reference import handbook
 
-__all__ = ["Acidity", "Buffer", "dissociated", "ph_width", "shielding"]
+__all__ = ["Acidity", "Buffer", "acids_provenance", "dissociated", "ph_width", "shielding"]
 
 Array = NDArray[np.float64]
 WATER_PRODUCT = 14.0  # pKw at 25 °C, from memory
@@ -332,6 +333,19 @@ def _terms(pH: Array, shield: Array, liquid: _Liquid) -> Array:
     if liquid.held_back is not None:
         terms[:, 1:] *= liquid.held_back
     return np.asarray(terms)
+
+
+def acids_provenance(acids: Iterable[str]) -> Provenance:
+    """Say what the dissociation of some weak acids rests on.
+
+    Examples
+    --------
+    >>> acids_provenance(["acetic"]).sources
+    ('crc-conductivity',)
+    """
+    return Provenance.of(
+        [row.value.provenance for each in acids for row in handbook().entry("acids", each).rows.values()]
+    )
 
 
 def _kinds(pH: Array, shield: Array, table: _Acids) -> Array:

@@ -6,7 +6,7 @@ osmotic coefficient at the ionic strength of all; sugars, glycerine and acids ea
 `a = x exp(-K (1 - x)²)`; the product is Ross's rule.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import cache
 
 import numpy as np
@@ -14,10 +14,13 @@ from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.compounds import Compound, compound
 from lumped.chemistry.pitzer import beyond_the_fit, osmotic_coefficient
-from lumped.quantities import Provenance, Status, Value
+from lumped.quantities import Provenance, Value
 from lumped.reference import handbook
 
-__all__ = ["ionic_strength", "norrish", "water_activity", "water_activity_interval", "water_activity_value"]
+__all__ = [
+    "activity_provenance", "ionic_strength", "norrish", "water_activity", "water_activity_interval",
+    "water_activity_value",
+]  # fmt: skip
 
 Array = NDArray[np.float64]
 WATER_MOLAR_MASS = 0.0180153
@@ -140,10 +143,20 @@ def water_activity_value(molalities: Mapping[str, float], temperature: float) ->
     '0.86 (0.86 to 0.87)'
     """
     low, high = water_activity_interval(molalities, temperature)
-    rows = [row for key in molalities for row in _entry(key).values()]
-    origin = Provenance.of([row.provenance for row in rows]) if rows else Provenance(status=Status.COMPUTED)
+    origin = activity_provenance(molalities)
     mean = float(water_activity(molalities, temperature))
     return Value(mean=mean, low=float(low), high=float(high), unit="", provenance=origin)
+
+
+def activity_provenance(dissolved: Iterable[str]) -> Provenance:
+    """Say what the water activity of water with some compounds in it rests on.
+
+    Examples
+    --------
+    >>> activity_provenance(["sodium-chloride"]).sources
+    ('pitzer-dat',)
+    """
+    return Provenance.of([row.provenance for key in dissolved for row in _entry(key).values()])
 
 
 def ionic_strength(molalities: Mapping[str, ArrayLike]) -> Array:

@@ -4,16 +4,17 @@ Each solute takes the room that it takes alone in the liquid's water: `V = m_wat
 the apparent volume `vᵢ` of a gram at its own mass fraction `wᵢ = mᵢ/(mᵢ + m_water)`. It is exact for each alone.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from lumped.quantities import Provenance
 from lumped.quantities.interpolation import Monotone
 from lumped.reference import handbook
 
-__all__ = ["apparent_volume", "brine_density", "liquid_volume", "water_density"]
+__all__ = ["apparent_volume", "brine_density", "liquid_volume", "volume_provenance", "water_density"]
 
 Array = NDArray[np.float64]
 T0, T20 = 273.15, 293.15
@@ -128,6 +129,27 @@ def liquid_volume(water: ArrayLike, dissolved: Mapping[str, ArrayLike], temperat
             mass = np.asarray(amount, float)
             volume = volume + mass * apparent_volume(each, mass / np.maximum(mass + free, _TINY), temperature)
     return np.asarray(volume)
+
+
+def volume_provenance(dissolved: Iterable[str]) -> Provenance:
+    """Say what the volume of water with some compounds in it rests on.
+
+    Examples
+    --------
+    >>> volume_provenance(["sodium-chloride"]).sources
+    ('poradnik-1974', 'laliberte-2009')
+    """
+    book, parts = handbook(), []
+    for each in dissolved:
+        if each == _SALT:
+            parts.append(book.curve("nacl-density-20degC").provenance)
+        if each == "glycerol":
+            parts.append(book.curve("glycerol-density-20degC").provenance)
+        elif book.has("solutions", each, "c0"):
+            parts += [row.value.provenance for row in book.entry("solutions", each).rows.values()]
+        else:
+            parts.append(book.value("solutions", each, "apparent_volume").provenance)
+    return Provenance.of(parts)
 
 
 def apparent_volume(compound: str, fraction: ArrayLike, temperature: ArrayLike) -> Array:

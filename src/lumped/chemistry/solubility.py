@@ -1,13 +1,13 @@
 """How much dissolves in water, and what stays solid."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.density import T20, brine_density
-from lumped.quantities import Value
+from lumped.quantities import Provenance, Value
 from lumped.quantities.interpolation import Monotone
 from lumped.reference import handbook
 from lumped.reference.rows import Curve
@@ -20,6 +20,7 @@ __all__ = [
     "parted",
     "salt_solubility",
     "solubility",
+    "solubility_provenance",
     "solubility_value",
     "sugar_solubility",
 ]
@@ -98,6 +99,21 @@ def solubility_value(compound: str, temperature: float) -> Value:
         width *= 1 + mean
     half = width * mean
     return Value(mean=mean, low=mean - half, high=mean + half, unit="", provenance=table.provenance)
+
+
+def solubility_provenance(compounds: Iterable[str]) -> Provenance:
+    """Say what it rests on how much of some compounds dissolves; what no table limits needs none.
+
+    Examples
+    --------
+    >>> solubility_provenance(["sucrose", "acetic-acid"]).status.value
+    'from memory'
+    """
+    there = [each for each in compounds if is_limited(each)]
+    parts = [_table(each).provenance for each in there]
+    if set(_SHARED) <= set(there):
+        parts += [handbook().value("solubility", "both-chlorides", each).provenance for each in _SHARED]
+    return Provenance.of(parts)
 
 
 def parted(

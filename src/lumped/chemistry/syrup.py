@@ -4,15 +4,15 @@ What is dissolved thickens independently, `ln(η/η_water) = Σ ln rᵢ(wᵢ, T)
 `wᵢ = mᵢ/(mᵢ + m_water)`; sugars count together as one.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import cache
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.density import T0, T20
-from lumped.chemistry.viscosity import salt_thickening, water_viscosity
-from lumped.quantities import Value
+from lumped.chemistry.viscosity import salt_thickening, viscosity_provenance, water_viscosity
+from lumped.quantities import Provenance, Value
 from lumped.quantities.interpolation import Monotone
 from lumped.reference import handbook
 
@@ -22,6 +22,7 @@ __all__ = [
     "liquid_viscosity_ratio",
     "mobility_left",
     "syrup_viscosity",
+    "thickening_provenance",
     "walden_exponent",
 ]
 
@@ -171,6 +172,27 @@ def mobility_left(viscosity_ratio: ArrayLike, exponent: ArrayLike) -> Array:
     0.0316
     """
     return np.asarray(np.asarray(viscosity_ratio, float) ** -np.asarray(exponent, float))
+
+
+def thickening_provenance(dissolved: Iterable[str]) -> Provenance:
+    """Say what it rests on how thick some compounds make water.
+
+    Examples
+    --------
+    >>> thickening_provenance(["glucose"]).status.value
+    'from memory'
+    """
+    book, parts = handbook(), []
+    for each in dissolved:
+        if each in _SUGARS:
+            parts += [book.curve("sucrose-viscosity-20degC").provenance,
+                      *(row.value.provenance for row in book.entry("syrup", "genotelle").rows.values())]  # fmt: skip
+            parts += [] if each == "sucrose" else [book.value("syrup", each, "as_sucrose").provenance]
+        elif each == "glycerol":
+            parts.append(book.curve("glycerol-viscosity-20degC").provenance)
+        else:
+            parts.append(viscosity_provenance(each))
+    return Provenance.of(parts)
 
 
 def walden_exponent() -> Value:

@@ -6,10 +6,11 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from lumped.chemistry.density import T0
+from lumped.quantities import Provenance
 from lumped.quantities.interpolation import Monotone
 from lumped.reference import handbook
 
-__all__ = ["brine_viscosity", "salt_thickening", "water_viscosity"]
+__all__ = ["brine_viscosity", "salt_thickening", "viscosity_provenance", "water_viscosity"]
 
 Array = NDArray[np.float64]
 
@@ -100,6 +101,16 @@ def salt_thickening(compound: str, fraction: ArrayLike, temperature: ArrayLike) 
     alone = (v1 * w**v2 + v3) / (v4 * t + 1) - np.log1p(v5 * w**v6)
     water = np.log((t + 246) / ((0.05594 * t + 5.2842) * t + 137.37))
     return np.asarray(np.exp(share * (alone - water)))
+
+
+def viscosity_provenance(compound: str) -> Provenance:
+    """Say what it rests on how thick a salt or an acid makes water; one without figures of its own counts as salt."""
+    book = handbook()
+    if compound == "citric-acid":
+        return book.curve("citric-acid-viscosity-20degC").provenance
+    known = compound in book.keys("solutions") and book.has("solutions", compound, "v1")
+    rows = book.entry("solutions", compound if known else "sodium-chloride").rows
+    return Provenance.of(row.value.provenance for key, row in rows.items() if key.startswith("v"))
 
 
 @cache

@@ -107,7 +107,7 @@ def calibrated(
     done = kneading(recipe, shop or pantry(), before)
     taught = taught_by(done.named, done.chain.resistivity, measured)
     if taught is None:
-        expected = done.value(done.chain.resistivity, "Ω·m")
+        expected = done.value(done.chain.resistivity, "Ω·m", "resistivity")
         raise RecipeError("dough-calibration-far", measured=measured.text(), expected=expected.text())
     told = before.batches if before else ()
     return replace(taught, batches=(*told, f"{batch or recipe.title}: {measured.text()}"))

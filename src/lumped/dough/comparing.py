@@ -197,7 +197,7 @@ def _side(name: str, done: Kneading, first: Kneading, shop: Pantry, paid: Mappin
     cost = spent(weighed.keys, weighed.masses, paid)
     return Side(
         name=name, recipe=recipe, amounts={key: _amount(recipe, key) for key in recipe.ingredients},
-        properties={key: done.value(each.given(done.chain, cost), each.unit)
+        properties={key: done.value(each.given(done.chain, cost), each.unit, key)
                     for key, each in PROPERTIES.items() if key != "cost" or cost is not None},
         ratio=ratio(done, first), allergens=allergens_of(recipe.masses, shop).names,
         unfit=unfit_words(done),

@@ -14,6 +14,7 @@ from lumped.dough.grains import grain_words
 from lumped.dough.influence import influences_on
 from lumped.dough.material import Dough
 from lumped.dough.notes import cautions_on, notes_on
+from lumped.dough.origins import Origins
 from lumped.dough.recipe import Recipe
 from lumped.dough.remains import remaining_words
 from lumped.dough.safety import allergens_of
@@ -21,7 +22,6 @@ from lumped.dough.steps import facts_of, steps_of
 from lumped.dough.texture import FeelFit, feel_of
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Value, believed
-from lumped.reference import handbook
 
 __all__ = ["Kneading", "followed", "knead", "knead_middle", "kneading", "lost_share", "typical"]
 
@@ -42,8 +42,8 @@ class Kneading:
         Its draws.
     chain : Chain
         What came of each.
-    provenance : Provenance
-        Where all that comes from.
+    origins : Origins
+        Where each figure of it comes from.
     shop : Pantry
         What the ingredients are.
     """
@@ -52,13 +52,18 @@ class Kneading:
     values: Mapping[str, Value]
     named: Mapping[str, Array]
     chain: Chain
-    provenance: Provenance
+    origins: Origins
     shop: Pantry
 
-    def value(self, array: Array, unit: str) -> Value:
-        """Give what the draws of some quantity say."""
+    @property
+    def provenance(self) -> Provenance:
+        """Where its resistivity comes from."""
+        return self.origins.of("resistivity")
+
+    def value(self, array: Array, unit: str, figure: str) -> Value:
+        """Give what the draws of some quantity say; its sources are those of one of `origins.FIGURES`."""
         spread = "lognormal" if unit == "Ω·m" else "normal"
-        return believed(array, unit=unit, provenance=self.provenance, spread=spread)  # type: ignore[arg-type]
+        return believed(array, unit=unit, provenance=self.origins.of(figure), spread=spread)  # type: ignore[arg-type]
 
 
 def followed(recipe: Recipe, given: Draws, shop: Pantry, temperature: float | None = None) -> Chain:
@@ -96,14 +101,9 @@ def kneading(recipe: Recipe, shop: Pantry | None = None, calibration: Calibratio
     """
     shop = shop or pantry()
     given, named = draws(recipe, shop, calibration)
-    values = beliefs(recipe, shop)
-    parts = [value.provenance for value in values.values()]
-    parts += [origin for key in recipe.ingredients for origin in shop[key].origins.values()]
-    chain = followed(recipe, given, shop)
-    parts += [chain.liquid_provenance, handbook().curve("nacl-solubility").provenance]
-    if calibration is not None:
-        parts.append(calibration.provenance)
-    return Kneading(recipe=recipe, values=values, named=named, chain=chain, provenance=Provenance.of(parts), shop=shop)
+    values, chain = beliefs(recipe, shop), followed(recipe, given, shop)
+    origins = Origins(recipe=recipe, values=values, chain=chain, shop=shop, calibration=calibration)
+    return Kneading(recipe=recipe, values=values, named=named, chain=chain, origins=origins, shop=shop)
 
 
 def knead(
@@ -154,7 +154,7 @@ def knead(
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
         facts=facts_of(done), influences=influences_on(done, shop),
-        feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), fit, shop=shop),
+        feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, "", "hydration"), fit, shop=shop),
         notes=(
             *notes_on(recipe, found, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
             *remaining_words(recipe, done.chain, shop),

@@ -23,7 +23,7 @@ from lumped.dough.properties import PROPERTIES, drawn_prices, spent
 from lumped.dough.recipe import Recipe
 from lumped.dough.salts import growth_marks, main_salt
 from lumped.pantry import Pantry, pantry
-from lumped.quantities import Value, believed, significant
+from lumped.quantities import Value, significant
 from lumped.texts import say
 
 __all__ = ["Salting", "salting"]
@@ -221,8 +221,8 @@ def salting(
         recipe=recipe, salt=chosen, name=shop[chosen].name, amounts=row, amount=amount, bands=bands,
         point=_point(done, shop, paid),
         share=np.median(row[:, None] / np.maximum(weighed, 1e-12), axis=1),
-        best=believed(row[turn], unit="kg", provenance=done.provenance),
-        best_resistivity=done.value(resistivity.min(axis=0), "Ω·m"),
+        best=done.value(row[turn], "kg", "resistivity"),
+        best_resistivity=done.value(resistivity.min(axis=0), "Ω·m", "resistivity"),
         enough=(float(good[0]), float(good[-1])),
         solid_from=_solid_from(_solid_share(chain, solids), row, done), money=money if cost is not None else "",
         limited=bool(solids),
@@ -294,7 +294,7 @@ def _solid_from(share: Array, row: Array, done: Kneading) -> Value | None:
     slope = (np.diff(solid, axis=0) / steps[:, None])[np.minimum(k, len(row) - 2), draw]  # past the kink
     back = np.where(slope > 0, risen / np.maximum(slope, 1e-12), steps[k - 1])
     found = row[k] - np.clip(back, 0.0, steps[k - 1])
-    return believed(np.where(solid[-1] > _TRACE, found, row[-1]), unit="kg", provenance=done.provenance)
+    return done.value(np.where(solid[-1] > _TRACE, found, row[-1]), "kg", "salt_solid")
 
 
 def _point(done: Kneading, shop: Pantry, paid: Mapping[str, Array] | None) -> dict[str, Value]:
@@ -302,6 +302,6 @@ def _point(done: Kneading, shop: Pantry, paid: Mapping[str, Array] | None) -> di
     weighed = sorted_out(done.recipe, done.named, shop)
     cost = spent(weighed.keys, weighed.masses, paid)
     return {
-        key: done.value(PROPERTIES[key].given(done.chain, cost), PROPERTIES[key].unit)
+        key: done.value(PROPERTIES[key].given(done.chain, cost), PROPERTIES[key].unit, key)
         for key in SHOWN if key != "cost" or cost is not None
     }  # fmt: skip

@@ -58,7 +58,7 @@ def facts_of(done: "Kneading") -> tuple[Reason, ...]:
 
 def _reason(done: "Kneading", key: str, unit: str, factor: float) -> Reason:
     array = np.round(factor * _quantity(done.chain, key), _PLACES.get(key, 12))
-    return Reason(key=key, words=step_words(key, done.chain), value=done.value(array, unit))
+    return Reason(key=key, words=step_words(key, done.chain), value=done.value(array, unit, key))
 
 
 def _quantity(chain: Chain, key: str) -> Array:

@@ -49,8 +49,8 @@ def standing(kind: Kind, feel: Feel, resistivity: Value) -> Standing:
 
 
 def _feel(done: Kneading) -> Feel:
-    return feel_of(done.recipe, done.chain, done.value(done.chain.hydration, ""), shop=done.shop)
+    return feel_of(done.recipe, done.chain, done.value(done.chain.hydration, "", "hydration"), shop=done.shop)
 
 
 def _resistivity(done: Kneading) -> Value:
-    return done.value(done.chain.resistivity, "Ω·m")
+    return done.value(done.chain.resistivity, "Ω·m", "resistivity")

@@ -79,7 +79,9 @@ def ratio(above: Kneading, below: Kneading) -> Value:
     What is unknown of both (obstruction, air, moisture of the same flour) moves both alike and counts once.
     """
     draws = above.chain.resistivity / below.chain.resistivity
-    return replace(above.value(draws, ""), spread="lognormal") if np.all(draws > 0) else believed(draws, unit="")
+    if not np.all(draws > 0):
+        return believed(draws, unit="")
+    return replace(above.value(draws, "", "resistivity"), spread="lognormal")
 
 
 def _others(recipe: Recipe, shop: Pantry) -> Iterator[tuple[str, Recipe]]:

@@ -145,7 +145,7 @@ def batches_of(recipe: Recipe, mass: float | None, *, pot: float | None = None, 
     one = whole.scaled(1 / count)
     done = kneaded(one, shop)
     return Batches(
-        recipe=one, count=count, mass=_times(done.value(done.chain.mass, "kg"), count), pot=pot,
+        recipe=one, count=count, mass=_times(done.value(done.chain.mass, "kg", "mass"), count), pot=pot,
         full=mass / count * room / pot, room=room, done=done,
     )  # fmt: skip
 

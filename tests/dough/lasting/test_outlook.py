@@ -136,8 +136,8 @@ def test_what_cannot_be_followed_is_said_and_never_shown(monkeypatch):
 def test_few_draws_tell_of_the_fresh_dough_what_all_of_them_tell(recipe):
     """Of 128 the 2.5th lies between two: they are chosen so that median and ends are those of the dough's page."""
     found, whole = outlook(recipe, ROLL, Surroundings(), duration=HOUR), kneading(recipe)
-    fresh, told = found.at("resistivity", 0.0), whole.value(whole.chain.resistivity, "Ω·m")
-    level = whole.value(whole.chain.water_activity, "")
+    fresh, told = found.at("resistivity", 0.0), whole.value(whole.chain.resistivity, "Ω·m", "resistivity")
+    level = whole.value(whole.chain.water_activity, "", "water_activity")
     for end in ("low", "mean", "high"):
         assert getattr(fresh, end) == pytest.approx(getattr(told, end), rel=0.005)  # two neighbours of 4,096
         assert getattr(found.fresh, end) == pytest.approx(getattr(level, end), rel=1e-9)
@@ -179,3 +179,11 @@ def test_a_piece_that_may_dry_or_get_wet_by_much_does_not_stay_as_it_is():
     lost = found.at("loss", THREE_DAYS)
     assert lost.low < -0.1 < 0 < lost.high
     assert "may dry or get wet, nobody can tell" in moment_words(found, "days")
+
+
+def test_drying_names_the_tables_of_its_laws_and_resistivity_those_of_current(lying_open):
+    lost, along = (set(lying_open.at(figure, HOUR).provenance.sources) for figure in ("loss", "resistivity"))
+    assert {"pitzer-dat", "usda-sr", "laliberte-2009"} <= lost
+    assert not {"crc-equivalent", "wu-koch-pratt"} & lost
+    assert {"pitzer-dat", "crc-equivalent"} <= along
+    assert "laliberte-2009" not in lying_open.fresh.provenance.sources

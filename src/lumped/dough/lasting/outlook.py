@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from lumped.dough.beliefs import beliefs, draws, spread_over
 from lumped.dough.calibrating import Calibration
+from lumped.dough.chain import Chain
 from lumped.dough.kneading import followed
 from lumped.dough.lasting.air import OPEN, AirSide, Cover, Room, air_over, bag
 from lumped.dough.lasting.dried import Drying
@@ -22,12 +23,14 @@ from lumped.dough.lasting.isotherm import flour_uptake
 from lumped.dough.lasting.kneaded import moist_from
 from lumped.dough.lasting.layers import Piece
 from lumped.dough.lasting.moist import MoistDough, falling_diffusivity
+from lumped.dough.origins import Origins
 from lumped.dough.recipe import Recipe
 from lumped.dough.remembering import Same
 from lumped.errors import InputError, SolverError
 from lumped.pantry import Pantry, pantry
 from lumped.quantities import Provenance, Value, believed, drawn
 from lumped.reference import handbook
+from lumped.texts import say
 
 __all__ = ["BELIEVED", "COVERS", "DRAUGHTS", "Outlook", "Surroundings", "outlook"]
 
@@ -47,6 +50,9 @@ BELIEVED = {
     "further": ("lasting", "flour", "further"), "shrinks": ("lasting", "drying", "shrinks"),
     "leak": ("lasting", "bag", "leak"), "changes": ("lasting", "box", "changes"), "spare": ("lasting", "box", "spare"),
 }  # fmt: skip
+_COVERED = {"open": (), "bag": ("leak",), "box": ("changes", "spare")}
+_OF_COVER = ("leak", "changes", "spare")
+_OF_AIR = ("vapour_diffusivity", "vapour_diffusivity_power", "heat_conductivity", "viscosity", "heat_capacity")
 _OF_DOUGH = ("diffusivity", "slower", "layer", "first", "further", "shrinks")
 
 
@@ -121,8 +127,8 @@ class Outlook:
         Share of its water that it has lost when it is in balance with the room; negative if it takes up. [1]
     endless : bool
         Whether it takes up more water than can be computed.
-    provenance : Provenance
-        The weakest of what went in.
+    provenance, resistive : Provenance
+        What its drying rests on, and its resistivity while it dries.
     """
 
     title: str
@@ -133,6 +139,7 @@ class Outlook:
     rest: Value
     endless: bool
     provenance: Provenance
+    resistive: Provenance
 
     def at(self, figure: str, time: float) -> Value:
         """Give a figure at a time.
@@ -147,7 +154,8 @@ class Outlook:
         """
         unit = _FIGURES[figure]
         spread: Literal["normal", "lognormal"] = "lognormal" if figure in ("resistivity", "worse") else "normal"
-        return believed(self.along(figure, time), unit=unit, provenance=self.provenance, spread=spread)
+        origin = self.resistive if figure in ("resistivity", "worse") else self.provenance
+        return believed(self.along(figure, time), unit=unit, provenance=origin, spread=spread)
 
     def along(self, figure: str, time: float | Array) -> Array:
         """Give the draws of a figure at times (m,): (n, m); at one time: (n,)."""
@@ -245,14 +253,13 @@ def outlook(
     values["transfer"] = Value(mean=1.0, low=1 - width, high=1 + width, unit="")
     values["air_speed"] = where.air_speed
     found = {name: each[:count] for name, each in drawn(values).items()}
-    dough, fresh = _dough(recipe, Same(shop), Same(calibration), count)
+    dough, chain = _dough(recipe, Same(shop), Same(calibration), count)
     room = Room(temperature=where.temperature, humidity=where.humidity, air_speed=found["air_speed"])
     side = air_over(piece, room, times=np.maximum(found["transfer"], 0.2))
     done = _followed(dough, piece, room, duration=duration, cover=_cover(piece, where, found), side=side)
-    parts = [each.provenance for each in (*values.values(), *beliefs(recipe, shop).values())]
-    origin = Provenance.of([*parts, *([] if calibration is None else [calibration.provenance])])
-    level = believed(fresh, unit="", provenance=origin)
-    return _told(recipe.title, piece, where, dough, done=done, fresh=level)
+    made = Origins(recipe=recipe, values=beliefs(recipe, shop), chain=chain, shop=shop, calibration=calibration)
+    taken = {name: each for name, each in values.items() if name not in _OF_COVER or name in _COVERED[where.cover]}
+    return _told(recipe.title, piece, where, dough, done=done, made=made, taken=taken)
 
 
 def _followed(
@@ -269,8 +276,8 @@ def _followed(
 
 
 @lru_cache(4)
-def _dough(recipe: Recipe, shop: Same, calibration: Same, count: int) -> tuple[MoistDough, Array]:
-    """The dough in draws, and its water activity in all of them; where it lies and as what changes nothing of it.
+def _dough(recipe: Recipe, shop: Same, calibration: Same, count: int) -> tuple[MoistDough, Chain]:
+    """The dough in draws, and what it is when fresh in all of them; where it lies and as what changes nothing of it.
 
     Few are followed; in the resistivity of the fresh dough they stand for all, so that every page tells the same.
     """
@@ -284,7 +291,7 @@ def _dough(recipe: Recipe, shop: Same, calibration: Same, count: int) -> tuple[M
         recipe, shop.it, given, flour=flour, shrinks=np.clip(found["shrinks"], 0.0, 1.0),
         diffusivity=falling_diffusivity(found["diffusivity"], found["slower"]),
     )  # fmt: skip
-    return dough, chain.water_activity.clip(0.0, 1.0)
+    return dough, chain
 
 
 def _cover(piece: Piece, where: Surroundings, found: Mapping[str, Array]) -> Cover:
@@ -298,14 +305,35 @@ def _cover(piece: Piece, where: Surroundings, found: Mapping[str, Array]) -> Cov
 
 
 def _told(
-    title: str, piece: Piece, where: Surroundings, dough: MoistDough, *, done: Drying, fresh: Value
+    title: str, piece: Piece, where: Surroundings, dough: MoistDough, *, done: Drying, made: Origins,
+    taken: Mapping[str, Value],
 ) -> Outlook:  # fmt: skip
+    activity = made.of("water_activity")
+    dries = _dries_by(made, taken)
     content = np.asarray(dough.content)
     humidity = np.full_like(content, where.humidity)
     rest = dough.isotherm.content_at(humidity)
     most = dough.isotherm.content[-1]
     return Outlook(
-        title=title, piece=piece, where=where, done=done, provenance=fresh.provenance, fresh=fresh,
-        rest=believed(1 - rest / content, unit="", provenance=fresh.provenance),
+        title=title, piece=piece, where=where, done=done, provenance=dries,
+        resistive=Provenance.of([dries, made.of("resistivity")], note=say("origin-dried", laws=dries.note)),
+        fresh=believed(made.chain.water_activity.clip(0.0, 1.0), unit="", provenance=activity),
+        rest=believed(1 - rest / content, unit="", provenance=_balance_by(activity, taken)),
         endless=bool(np.median(rest) > 0.99 * most),
     )  # fmt: skip
+
+
+def _dries_by(made: Origins, taken: Mapping[str, Value]) -> Provenance:
+    """Say what drying rests on: how tightly and how fast the dough gives its water, and how the air carries it away."""
+    book = handbook()
+    parts = [made.of(figure) for figure in ("water_activity", "density")]
+    parts += [each.provenance for each in taken.values()]
+    parts += [book.value("air", "air", each).provenance for each in _OF_AIR]
+    parts.append(book.curve("water-evaporation").provenance)
+    return Provenance.of(parts, note=say("origin-drying"))
+
+
+def _balance_by(activity: Provenance, taken: Mapping[str, Value]) -> Provenance:
+    """Say what the balance with a room rests on: what brine leaves free, and what flour holds."""
+    held = [taken[each].provenance for each in ("layer", "first", "further")]
+    return Provenance.of([activity, *held], note=activity.note)

@@ -70,7 +70,7 @@ def laid_out(base: Base, keys: Sequence[str]) -> Table:
 
 
 def _standard(base: Base, figures: Figures, priced: bool) -> Standard:
-    resistivity = base.before.value(base.before.chain.resistivity, "Ω·m")
+    resistivity = base.before.value(base.before.chain.resistivity, "Ω·m", "resistivity")
     conducts = base.recipe.kind == "conducting"
     room = np.log(resistivity.high / resistivity.mean) if conducts else np.log(resistivity.mean / resistivity.low)
     dropped = {"acidity"} if "acid" in base.wish.classes else set()

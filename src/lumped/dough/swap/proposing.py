@@ -103,7 +103,7 @@ def _is_among(ready: list[_Ready], found: Found) -> bool:
 
 def _carries_or_blocks(base: Base, proposal: Proposal) -> bool:
     """Tell from all draws whether the resistivity is no worse than the old interval's end, as wide as unmeasured."""
-    old, learnt = (each.value(each.chain.resistivity, "Ω·m") for each in (base.before, base.learnt))
+    old, learnt = (each.value(each.chain.resistivity, "Ω·m", "resistivity") for each in (base.before, base.learnt))
     new = proposal.properties["resistivity"].mean / (learnt.mean / old.mean)
     return new <= old.high if base.recipe.kind == "conducting" else new >= old.low
 
@@ -180,7 +180,7 @@ def amounts_of(recipe: Recipe) -> dict[str, str]:
 
 def felt(recipe: Recipe, done: Kneading) -> Feel:
     """Say how a recipe that was followed through is expected to feel."""
-    return feel_of(recipe, done.chain, done.value(done.chain.hydration, ""), shop=done.shop)
+    return feel_of(recipe, done.chain, done.value(done.chain.hydration, "", "hydration"), shop=done.shop)
 
 
 def _written(portion: Portion) -> str:
@@ -195,6 +195,6 @@ def properties_of(done: Kneading, base: Base) -> dict[str, Value]:
     given = sorted_out(done.recipe, done.named, base.shop)
     cost = spent(given.keys, given.masses, drawn_prices(base.prices))
     return {
-        key: done.value(PROPERTIES[key].given(done.chain, cost), PROPERTIES[key].unit)
+        key: done.value(PROPERTIES[key].given(done.chain, cost), PROPERTIES[key].unit, key)
         for key in SHOWN if key != "cost" or cost is not None
     }  # fmt: skip

@@ -133,6 +133,22 @@ feel-right = right
 feel-soft = soft
 feel-sticks = sticky
 
+origin-laws = Made by { $laws }.
+origin-drying = Made by water that creeps to the face by diffusion, what flour (Guggenheim, Anderson, de Boer) and brine (Pitzer, Norrish, Ross) hold of it, and air that carries the rest away.
+origin-dried = { $laws } The resistivity follows from what is left, as in a fresh dough.
+origin-weighing = what was weighed or measured out
+origin-contents = what is in the ingredients
+origin-steam = water lost as steam
+origin-binding = water that flour holds
+origin-dissolving = how much dissolves
+origin-volume = room that the liquid and the rest take
+origin-acidity = weak acids in balance with flour, after Davies
+origin-brine = ions that carry current, by tables of salts
+origin-thickening = syrup that slows them, after Walden
+origin-bound = the most that any body lets through, after Hashin and Shtrikman
+origin-obstruction = flour in the way, between Archie and Mackie and Meares
+origin-activity = water left free, after Pitzer (salts), Norrish (sugar, glycerine), Ross (both) and Oswin (flour)
+
 cli-label = an ingredient file (TOML or CSV), for what the handbook does not have
 dough-carries = Carries current: { $resistivity }, or { $cm }.
 dough-open = May carry current or block it: { $resistivity }, or { $cm }. Nobody can tell from the recipe.
