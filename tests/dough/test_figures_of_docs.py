@@ -24,7 +24,7 @@ from lumped.dough.influence import influences_on
 from lumped.dough.kneading import followed, kneading
 from lumped.dough.properties import PROPERTIES
 from lumped.dough.salting import salting
-from lumped.dough.texture import _POURS, _POWDER
+from lumped.dough.texture import POURS, POWDER
 from lumped.dough.what_if import ratio, what_if
 from lumped.pantry import pantry
 from lumped.reference import handbook
@@ -240,7 +240,7 @@ SEEN: dict[tuple[str, str], Callable] = {
     (DOUGH, "thickened with that sugar: {} %)"): lambda: narrowed(sugared(), "syrup")[:1],
     (DOUGH, "weigh the finished dough: {} %)"): lambda: narrowed(salted(73), "finished")[:1],
     (DOUGH, "crumbs (below {} of the least water of the window) and batter (above {} of the most)"): lambda: [
-        _POWDER, _POURS],
+        POWDER, POURS],
     (DOUGH, "less than {} % of starch, fibre and protein"): lambda: [
         100 * handbook().value("marks", "body", "least").mean],
     (MAPS, "less than {} % flour or starch, which is no dough"): lambda: [

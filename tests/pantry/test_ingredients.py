@@ -119,11 +119,7 @@ def test_every_figure_of_it_says_what_it_is_worth(ingredient):
 
 
 def test_no_word_finds_two_ingredients():
-    words = Counter(
-        word
-        for each in PANTRY.values()
-        for word in set(map(plain_word, (each.key, each.name, *each.also, *each.names.values())))
-    )
+    words = Counter(word for each in PANTRY.values() for word in set(map(plain_word, each.called)))
     assert [word for word, count in words.items() if count > 1] == []
 
 
@@ -149,6 +145,21 @@ def test_no_word_finds_two_ingredients():
 def test_an_ingredient_is_found_by_any_of_its_names(word, key):
     assert PANTRY.find(word).key == key == PANTRY.key_of(word)
     assert PANTRY.key_of(word + " of nobody") is None
+
+
+EVERYDAY = {
+    "table-salt": "salt sel sal 塩", "plain-flour": "flour farine harina 小麦粉 薄力粉",
+    "granulated-sugar": "sugar sucre azúcar 砂糖", "tap-water": "water eau agua 水", "vegetable-oil": "oil huile aceite 油",
+    "white-vinegar": "vinegar vinaigre vinagre 酢", "lemon-juice": "レモン汁",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("key", EVERYDAY)
+def test_an_everyday_word_means_the_everyday_ingredient_and_is_told(key):
+    for word in EVERYDAY[key].split():
+        assert PANTRY.key_of(word) == key
+        assert PANTRY.taken_as(word) == f"“{word}” is taken as {PANTRY[key].name}."
+    assert PANTRY.taken_as(key) == PANTRY.taken_as(PANTRY[key].name) == ""
 
 
 def test_salts_differ_in_weight_and_grain():

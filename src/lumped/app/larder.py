@@ -107,7 +107,8 @@ def ingredient_told(shop: "Pantry", name: str) -> dict[str, Any]:
     shown = looked_up(name, shop=shop)
     each, sources = shown.ingredient, {}  # type: Ingredient, Sources
     return {
-        "key": each.key, "title": each.name, "own": each.is_own, "also": list(each.also),
+        "key": each.key, "title": each.name, "own": each.is_own,
+        "also": list(dict.fromkeys((*each.also, *each.everyday))),
         "roles": list(each.roles),
         "made_of": list(_made_of(each, sources)), "printed": list(_printed(each, sources)),
         "weights": list(_weights(each, sources)), "offers": list(_offers(shown.offers, each.key, shop, sources)),

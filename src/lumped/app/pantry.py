@@ -83,6 +83,8 @@ class Shown:
         By region: price, packs, where it is sold.
     cautions, remarks : tuple of str
         What to mind; questions of faith, without a verdict.
+    taken : str
+        What an everyday word was taken as, in a sentence; "" if it was asked for by a name of its own.
     """
 
     ingredient: "Ingredient"
@@ -90,18 +92,20 @@ class Shown:
     offers: tuple[dict[str, Any], ...]
     cautions: tuple[str, ...]
     remarks: tuple[str, ...]
+    taken: str = ""
 
     @property
     def words(self) -> tuple[str, ...]:
         """What it is made of, what it does, allergens, other names."""
         each = self.ingredient
         said = [
-            say("larder-made-of", parts=", ".join(_parts(each))),
+            *filter(None, (self.taken,)), say("larder-made-of", parts=", ".join(_parts(each))),
             say("larder-roles", roles=", ".join(each.roles)),
             say("larder-allergens", eu=_listed(each.allergens_eu), us=_listed(each.allergens_us),
                 traces=_listed(each.may_contain)),
         ]  # fmt: skip
-        return (*said, say("larder-also", also=", ".join(each.also))) if each.also else tuple(said)
+        also = dict.fromkeys((*each.also, *each.everyday))
+        return (*said, say("larder-also", also=", ".join(also))) if also else tuple(said)
 
     @property
     def names(self) -> tuple[tuple[str, str], ...]:
@@ -130,7 +134,8 @@ class Shown:
         each = self.ingredient
         return {
             "kind": "ingredient-shown", "schema": 1, "key": each.key, "name": each.name, "names": dict(each.names),
-            "also": list(each.also), "roles": list(each.roles), "composition": dict(each.composition),
+            "also": list(each.also), "everyday": list(each.everyday), "taken": self.taken,
+            "roles": list(each.roles), "composition": dict(each.composition),
             "figures": list(self.figures), "usual_method": each.usual_method,
             "weights": {
                 measure: {method: value.as_dict() for method, value in own.items()}
@@ -262,7 +267,7 @@ def looked_up(
         ingredient=each, figures=tuple(_figures(each)),
         offers=tuple(_offer(shop, each.key, place) for place in ((region,) if region else regions())),
         cautions=tuple(found.words for found in cautions_of(each)),
-        remarks=tuple(remark.words for remark in remarks_on({each.key: 1.0}, shop)),
+        remarks=tuple(remark.words for remark in remarks_on({each.key: 1.0}, shop)), taken=shop.taken_as(name),
     )  # fmt: skip
 
 

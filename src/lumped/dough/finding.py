@@ -70,5 +70,4 @@ def matches_in(recipe: Recipe, word: str, shop: Pantry) -> tuple[str, ...]:
 
 
 def _called(ingredient: Ingredient) -> tuple[str, ...]:
-    words = (ingredient.key, ingredient.name, *ingredient.also, *ingredient.names.values())
-    return tuple(plain_word(each) for each in words)
+    return tuple(map(plain_word, ingredient.called))

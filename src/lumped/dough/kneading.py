@@ -13,7 +13,7 @@ from lumped.dough.chain import Chain, follow
 from lumped.dough.grains import grain_words
 from lumped.dough.influence import influences_on
 from lumped.dough.material import Dough
-from lumped.dough.notes import cautions_on, notes_on
+from lumped.dough.notes import cautions_on, notes_on, taken_words
 from lumped.dough.origins import Origins
 from lumped.dough.recipe import Recipe
 from lumped.dough.remains import remaining_words
@@ -157,6 +157,7 @@ def knead(
         feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, "", "hydration"), fit, shop=shop),
         notes=(
             *notes_on(recipe, found, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
+            *taken_words(recipe, shop),
             *remaining_words(recipe, done.chain, shop),
             *done.chain.reach.words(warm=False),
         ),

@@ -10,7 +10,7 @@ from lumped.pantry import Pantry
 from lumped.quantities import Value, rounded_text, short_text
 from lumped.texts import say
 
-__all__ = ["cautions_on", "first_words", "narrowing_words", "notes_on"]
+__all__ = ["cautions_on", "first_words", "narrowing_words", "notes_on", "taken_words"]
 
 _WIDE = 1e3  # between the ends of an interval, from where only liquid that may form no way through explains it
 _SALTY, _SALTED = 0.001, 0.02  # mass share of salt from which an insulating dough deserves a word, and is none
@@ -60,6 +60,11 @@ def _notes(recipe: Recipe, found: Mapping[str, Value], salt_fraction: float, cal
         yield say("dough-note-warm", temperature=f"{recipe.temperature - 273.15:.0f}")
     if recipe.invented:
         yield say("dough-note-invented")
+
+
+def taken_words(recipe: Recipe, shop: Pantry) -> tuple[str, ...]:
+    """Say which everyday words of a recipe were taken as which ingredient: "salt" as table salt."""
+    return tuple(shop.taken_as(word) for word, key in recipe.everyday if key in recipe.ingredients)
 
 
 def cautions_on(recipe: Recipe, mass: float, shop: Pantry) -> tuple[str, ...]:

@@ -1,5 +1,6 @@
 """The recipe file: what may stand in it, and how it is read."""
 
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Annotated, Any, Literal
 
@@ -118,6 +119,7 @@ def build_recipe(file: RecipeFile, name: str, shop: Pantry | None = None) -> Rec
         title=file.title, kind=file.dough, portions=portions, cooked=file.method.cooked,
         weighed_after=after * KILOGRAMS if after else None, temperature=file.temperature + 273.15,
         steps=tuple(file.steps), measures=file.measures, invented=file.invented,
+        everyday=tuple(_everyday(file, shop)),
     )  # fmt: skip
 
 
@@ -135,6 +137,13 @@ def _portion(entry: IngredientEntry, number: int, file: RecipeFile, name: str, s
     else:
         written, mass = "as needed", Value.exact(0.0, "kg")
     return Portion(ingredient=ingredient.key, written=written, mass=mass, as_needed=needed or None)
+
+
+def _everyday(file: RecipeFile, shop: Pantry) -> Iterator[tuple[str, str]]:
+    """Words of a recipe that may mean several ingredients, each with the one that it is taken as."""
+    for word in dict.fromkeys(each.ingredient.strip() for each in file.ingredients):
+        if shop.taken_as(word):
+            yield word, shop.find(word).key
 
 
 def _refuse_impossible_weight(portions: tuple[Portion, ...], after_g: float | None, name: str, shop: Pantry) -> None:

@@ -62,6 +62,8 @@ class Recipe:
         Whose cups and spoons it uses, by key in the handbook's table `measures`.
     invented : bool
         Whether the recipe is invented.
+    everyday : tuple of (str, str)
+        Everyday words that the recipe says, such as "salt", and the ingredient that each is taken as.
     """
 
     title: str
@@ -73,6 +75,7 @@ class Recipe:
     steps: tuple[str, ...] = ()
     measures: str = "us"
     invented: bool = False
+    everyday: tuple[tuple[str, str], ...] = ()
 
     @property
     def ingredients(self) -> tuple[str, ...]:

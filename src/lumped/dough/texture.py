@@ -23,7 +23,8 @@ from lumped.reference import handbook
 from lumped.texts import say
 
 __all__ = [
-    "FEELS", "WELL_INSIDE", "Feel", "FeelFit", "body_lacking", "features_of", "feel_of", "fitted",
+    "FEELS", "POURS", "POWDER", "WELL_INSIDE", "Feel", "FeelFit", "body_lacking", "features_of", "feel_of", "fitted",
+    "least_body",
 ]  # fmt: skip
 
 Array = NDArray[np.float64]
@@ -32,7 +33,8 @@ WELL_INSIDE = 0.97
 """How far towards its ends the window is used: middles of the chain and means of draws are not quite the same."""
 _TERMS = ("offset", "hydration", "fat", "sugar", "salt")
 _STIFFEST, _SOFTEST = 2.5, 3.5  # scores between these round to "right"
-_POWDER, _POURS = 0.4, 1.5  # of the least and the most that wets what hands can knead: crumbs, batter; from memory
+POWDER, POURS = 0.4, 1.5
+"""Of the least and the most that wets what hands can knead: below it is crumbs, above it batter; from memory."""
 _HELPED = 0.2  # share of what wets flour from which syrup and fat are named; chosen
 _NONE = 0.05  # water, syrup or fat to flour below which there is none to speak of; chosen
 _TINY = 1e-9
@@ -234,9 +236,9 @@ def _no_dough(feel: Feel, recipe: Recipe, chain: Chain, shop: Pantry) -> str:
     """Say why it is no dough; "" of a dough."""
     least, most, water, wet = feel.least, feel.most, feel.hydration.mean, feel.wetness
     if (lacking := float(np.median(body_lacking(chain)))) > 0:
-        body = _least_body()
+        body = least_body()
         return say("feel-no-body", share=f"{round(100 * (body - lacking), 1) + 0.0:g}", least=f"{100 * body:.0f}")
-    if not _POWDER * least < wet < _POURS * most:
+    if not POWDER * least < wet < POURS * most:
         shown = {"water": f"{100 * water:.0f}", "least": f"{100 * least:.0f}", "most": f"{100 * most:.0f}"}
         by = _standing_in(feel, chain) or "nothing"
         key = "pours" if wet > most else "powder"
@@ -254,10 +256,11 @@ def _outside(score: Value, place: str) -> Value:
 def body_lacking(chain: Chain) -> Array:
     """Give how much starch, fibre and protein doughs lack to be one, as a share of them; below 0 if none. (n,) [1]"""
     body = sum(chain.of(key) for key in ("starch", "fibre", "protein"))
-    return np.asarray(_least_body() - body / np.maximum(chain.mass, _TINY))
+    return np.asarray(least_body() - body / np.maximum(chain.mass, _TINY))
 
 
-def _least_body() -> float:
+def least_body() -> float:
+    """Give the share of starch, fibre and protein below which nothing is a dough. [1]"""
     return handbook().value("marks", "body", "least").mean
 
 

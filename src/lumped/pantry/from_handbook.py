@@ -63,7 +63,7 @@ def from_handbook(key: str) -> Ingredient:
         density=rows["density"].value if "density" in rows else None,
         grain=rows["grain"].value if "grain" in rows else None,
         origins={quantity: row.value.provenance for quantity, row in rows.items()},
-        names=_names(key, entry.name),
+        names=_names(key, entry.name), everyday=tuple(handbook().entry("names", key).facts.get("everyday", ())),
         **listed,
     )  # fmt: skip
 

@@ -54,6 +54,8 @@ class Ingredient:
         Other names of it.
     names : mapping of str to str
         Its name by language: "en", "fr", "es", "ja".
+    everyday : tuple of str
+        Words of any language that may mean several, and in a kitchen mean this one: "salt", "sel", "塩".
     origins : mapping of str to Provenance
         Where each printed row comes from.
     label : mapping of str to Value
@@ -83,10 +85,16 @@ class Ingredient:
     notes: tuple[str, ...] = ()
     also: tuple[str, ...] = ()
     names: Mapping[str, str] = field(default_factory=dict)
+    everyday: tuple[str, ...] = ()
     origins: Mapping[str, Provenance] = field(default_factory=dict)
     label: Mapping[str, Value] = field(default_factory=dict)
     assumed: tuple[str, ...] = ()
     bought: Price | None = None
+
+    @property
+    def called(self) -> tuple[str, ...]:
+        """All that it is called: key, name, other names, names in other languages, everyday words."""
+        return (self.key, self.name, *self.also, *self.names.values(), *self.everyday)
 
     @property
     def is_own(self) -> bool:

@@ -53,7 +53,7 @@ class Pantry(Mapping[str, Ingredient]):
         """All that ingredients are called, as `plain_word` writes it, with its key; who came first keeps a word."""
         found: dict[str, str] = {}
         for key, each in self._ingredients.items():
-            for word in (key, each.name, *each.also, *each.names.values()):
+            for word in each.called:
                 found.setdefault(plain_word(word), key)
         return found
 
@@ -67,6 +67,19 @@ class Pantry(Mapping[str, Ingredient]):
         """
         asked = word.strip()
         return asked if asked in self else self._plain.get(plain_word(word))  # a key waits for no names
+
+    def taken_as(self, word: str) -> str:
+        """Say what an everyday word is taken as; "" of a word that is the name of one ingredient alone.
+
+        Examples
+        --------
+        >>> pantry().taken_as("sel"), pantry().taken_as("table salt")
+        ('“sel” is taken as table salt.', '')
+        """
+        key = self.key_of(word)
+        if key is None or word in self or plain_word(word) not in map(plain_word, self[key].everyday):
+            return ""
+        return say("pantry-taken", word=word.strip(), name=self[key].name)
 
     def price(self, key: str, where: str) -> Price | None:
         """Give what an ingredient costs in a region: what somebody paid for a packet of it, else the handbook's figure.
@@ -181,10 +194,7 @@ class Pantry(Mapping[str, Ingredient]):
     @cached_property
     def _read(self) -> dict[str, str]:
         """All that each ingredient is called, as one text to search."""
-        return {
-            key: "\n".join(plain_word(word) for word in (key, each.name, *each.also, *each.names.values()))
-            for key, each in self._ingredients.items()
-        }
+        return {key: "\n".join(map(plain_word, each.called)) for key, each in self._ingredients.items()}
 
     def matrix(self, keys: Sequence[str]) -> NDArray[np.float64]:
         """Give what ingredients are made of.

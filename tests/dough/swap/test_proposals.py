@@ -73,11 +73,27 @@ def test_without_table_salt_it_is_told_what_stands_in_the_way():
 
 @pytest.mark.parametrize(
     ("without", "says"),
-    [(["alun"], r"alum"), (["xanthan gum"], r"."), (["moonlight"], r"moonlight")],
+    [(["alumn"], r"alum"), (["xanthan gum"], r"."), (["moonlight"], r"moonlight")],
 )
 def test_an_ingredient_that_is_not_known_or_not_in_it_is_told(without, says):
     with pytest.raises((InputError, RecipeError), match=says):
         read_wish(SALT, pantry(), without=without, diets=(), where=None, target=None)
+
+
+SODA = recipe_of({"plain-flour": 125, "tap-water": 237, "baking-soda": 24, "vegetable-oil": 14})
+
+
+def test_salt_takes_the_place_of_soda_as_no_dough_needs_to_be_a_lye():
+    found = swapped(SODA, Wish(ingredients=("baking-soda",)), measures="scale")
+    first = found.proposals[0]
+    assert [each.ingredient for each in first.changes if not each.before and each.after] == ["table-salt"]
+    assert first.feel.fits
+    assert 5.5 < first.properties["ph"].mean < 6.5 < 7 < found.before["ph"].mean
+
+
+def test_a_sour_dough_stays_sour():
+    found = swapped(SALT, Wish(ingredients=("cream-of-tartar",)), measures="scale")
+    assert all(each.properties["ph"].mean < 5 for each in found.proposals)
 
 
 def test_measures_and_counts_that_cannot_be_are_told():

@@ -6,8 +6,9 @@ import numpy as np
 from tests.dough.swap.shelves import SALT, salt_dough, shelf
 
 from lumped.dough.kneading import kneading
-from lumped.dough.swap.figures import table_of
+from lumped.dough.swap.figures import figures_of, table_of
 from lumped.dough.swap.laying_out import Base, search_for
+from lumped.dough.swap.requirements import beyond
 from lumped.dough.swap.search import KEPT
 from lumped.dough.swap.together import searched, searched_together
 from lumped.dough.swap.wants import Wish
@@ -52,6 +53,19 @@ def test_the_recipe_itself_scores_nothing():
     score, over = search.scores(search.old[:, None], np.array([search.same_way]))
     assert abs(score[0]) < 1e-9
     assert over[0] == 0
+
+
+def test_what_needs_another_texture_is_still_a_dough():
+    """Flour 10 g in 411 g of water pours, flour 100 g in 250 g is soft: only the second is worth naming."""
+    search = replace(search_in(Wish(), "rice-flour"), without=frozenset({"texture"}))
+    masses = np.repeat(search.old[:, None], 3, axis=1)
+    masses[search.table.row("plain-flour")] = [0.010, 0.100, 0.125]
+    masses[search.table.row("tap-water")] = [0.411, 0.250, 0.010]
+    new = figures_of(search.table, masses, np.full(3, search.same_way))
+    beyond_here = beyond(search.standard, new, without=search.without)["texture"]
+    assert beyond_here[0] > 1
+    assert beyond_here[1] == 0
+    assert beyond_here[2] > 0.3
 
 
 def test_searches_side_by_side_find_what_each_finds_alone():

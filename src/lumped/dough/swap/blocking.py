@@ -11,17 +11,19 @@ from lumped.dough.swap.candidates import gone_from
 from lumped.dough.swap.doses import told_as
 from lumped.dough.swap.figures import ELEMENTS, Figures, figures_of
 from lumped.dough.swap.laying_out import Base, is_better, laid_out, search_for
-from lumped.dough.swap.requirements import REQUIREMENTS, beyond_hands
+from lumped.dough.swap.requirements import REQUIREMENTS, beyond_hands, texture_parts
 from lumped.dough.swap.results import Blocker
 from lumped.dough.swap.search import KEPT, Found, Search
 from lumped.dough.swap.together import searched_together
 from lumped.dough.swap.wants import Wish
+from lumped.dough.texture import WELL_INSIDE
 from lumped.errors import RecipeError
 from lumped.quantities import rounded_text, short_text
 from lumped.texts import say
 
 __all__ = ["blockers_of"]
 
+_SHARES = ("body", "softener", "sugar", "salt", "binder")
 _NARROW = 8  # recipes that go on where it only matters whether there is one
 
 
@@ -107,8 +109,19 @@ def _slots(search: Search, new: Figures) -> dict[str, str]:
         "ph": f"{new.ph[0]:.1f}", "ph_before": f"{old.ph[0]:.1f}", "activity": f"{new.water_activity[0]:.2f}",
         "activity_before": f"{old.water_activity[0]:.2f}",
         "cost": "–" if new.cost is None or old.cost is None else f"{new.cost[0] / old.cost[0]:.1f}",
-        "too_much": "; ".join(_too_much(search, new)),
+        "too_much": "; ".join(_too_much(search, new)), "texture": "; ".join(_texture(search, old, new)),
     }  # fmt: skip
+
+
+def _texture(search: Search, old: Figures, new: Figures) -> Iterator[str]:
+    """What of the texture leaves what is allowed: water to flour, the body, too much fat, sugar, salt or binder."""
+    if abs(new.place[0]) > max(abs(float(old.place[0])), WELL_INSIDE):
+        yield say(f"swap-texture-{'wet' if new.place[0] > 0 else 'dry'}", water=rounded_text(100 * new.hydration[0]))
+    shares = {key: [100 * float(getattr(each, key)[0]) for each in (old, new)] for key in _SHARES}
+    far = texture_parts(old, new)
+    for key, (before, after) in shares.items():
+        if far[key][0] > KEPT:
+            yield say(f"swap-texture-{key}", before=rounded_text(before), after=rounded_text(after))
 
 
 def _too_much(search: Search, new: Figures) -> Iterator[str]:

@@ -14,7 +14,7 @@ from lumped.errors import RecipeError
 from lumped.pantry import Ingredient, Pantry, regions, sold
 from lumped.reference import handbook
 
-__all__ = ["candidates", "doubt_of", "family_of", "gone_from", "trouble_of"]
+__all__ = ["candidates", "doubt_of", "family_of", "gone_from", "plainness_of", "trouble_of"]
 
 _TROUBLE = {"none": 0.0, "another shop": 1.0, "an order": 2.0, "a search": 3.0}
 _NEEDED = ("body", "liquid")
@@ -103,3 +103,11 @@ def trouble_of(keys: Iterable[str], wish: Wish) -> NDArray[np.float64]:
 def doubt_of(keys: Iterable[str], wish: Wish, shop: Pantry) -> NDArray[np.float64]:
     """Give what it counts that each ingredient may contain traces of what was refused. (I,) [1]"""
     return row("change", "traces") * np.array([float(len(may_contain(shop[key], wish))) for key in keys])
+
+
+def plainness_of(keys: Iterable[str], recipe: Recipe, shop: Pantry) -> NDArray[np.float64]:
+    """Give what it counts that an ingredient is not the plain one: a caution that is new, no everyday word. (I,) [1]"""
+    known = {caution for key in recipe.ingredients for caution in shop[key].cautions}
+    new = np.array([float(len(set(shop[key].cautions) - known)) for key in keys])
+    rare = np.array([float(not shop[key].everyday) for key in keys])
+    return np.asarray(row("change", "caution") * new + row("change", "rare") * rare)

@@ -20,6 +20,7 @@ from lumped.dough.properties import salt_rows
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety.contents import parched
 from lumped.dough.swap.doses import doses_in_a_helping
+from lumped.dough.texture import POURS, POWDER, body_lacking, least_body
 from lumped.dough.wetting import wetness_of
 from lumped.pantry import Pantry
 from lumped.pantry.choosing import SCALE
@@ -93,6 +94,10 @@ class Figures:
     ----------
     place : (n,) float
         Where water to flour lies in the trade's window, from -1 to 1; see `texture.feel_of`. [1]
+    hydration : (n,) float
+        Water to flour. [1]
+    no_dough : (n,) float
+        How far water to flour, or the share of body, is beyond what is a dough at all; 0 or less of a dough. [1]
     unbound : (n,) float
         How much binder is missing, as a share of what a cold dough without gluten needs. [1]
     binder : (n,) float
@@ -122,6 +127,8 @@ class Figures:
     """
 
     place: Array
+    hydration: Array
+    no_dough: Array
     unbound: Array
     binder: Array
     body: Array
@@ -206,7 +213,7 @@ def figures_of(table: Table, masses: Array, ways: Rows) -> Figures:
     salts = chain.components[list(salt_rows())].sum(axis=0)
     binder = table.binder @ masses / flour
     return Figures(
-        place=_place(table, ways, chain),
+        place=_place(table, ways, chain), hydration=chain.hydration, no_dough=_no_dough(table, ways, chain),
         unbound=np.where(ways == _COLD, unbound(table.gluten @ masses / flour, binder), 0.0),
         binder=binder,
         body=flour / np.maximum(masses.sum(axis=0), _TINY),
@@ -230,6 +237,13 @@ def _place(table: Table, ways: Rows, chain: Chain) -> Array:
     wet = np.clip(wetness_of(chain, table.least[ways]), 1e-3, 1e3)
     low, high = np.log(table.least[ways]), np.log(table.most[ways])
     return np.asarray((2 * np.log(wet) - low - high) / (high - low))
+
+
+def _no_dough(table: Table, ways: Rows, chain: Chain) -> Array:
+    """How far it crumbles, pours, or lacks body, as `texture.feel_of` reckons it; below 0 of a dough. (n,) [1]"""
+    wetness = np.log(np.clip(wetness_of(chain, table.least[ways]), 1e-3, 1e3))
+    dry, wet = np.log(POWDER * table.least[ways]) - wetness, wetness - np.log(POURS * table.most[ways])
+    return np.asarray(np.maximum(np.maximum(dry, wet), body_lacking(chain) / least_body()))
 
 
 @cache

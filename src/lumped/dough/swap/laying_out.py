@@ -10,7 +10,7 @@ from lumped.dough.calibrating import Calibration
 from lumped.dough.kneading import Kneading
 from lumped.dough.other_ways import made_otherwise
 from lumped.dough.recipe import Recipe
-from lumped.dough.swap.candidates import candidates, doubt_of, family_of, gone_from, trouble_of
+from lumped.dough.swap.candidates import candidates, doubt_of, family_of, gone_from, plainness_of, trouble_of
 from lumped.dough.swap.figures import WAYS, Figures, Table, figures_of, table_of
 from lumped.dough.swap.requirements import REQUIREMENTS, Standard, doses_of, gain, limits_of, row
 from lumped.dough.swap.search import Found, Search
@@ -57,7 +57,8 @@ def search_for(base: Base) -> Search:
     ways = (same,) if wish.stove or recipe.cooked != "pot" else tuple(map(WAYS.index, _STOVELESS))
     return Search(
         table=table, standard=_standard(base, figures, table.prices is not None), old=old, ways=ways, same_way=same,
-        gone=np.array([key in gone for key in keys]), trouble=trouble_of(keys, wish), doubt=doubt_of(keys, wish, shop),
+        gone=np.array([key in gone for key in keys]),
+        trouble=trouble_of(keys, wish) + plainness_of(keys, recipe, shop), doubt=doubt_of(keys, wish, shop),
         families=tuple(family_of(shop[key]) for key in keys),
         roles=np.array([[float(role in shop[key].roles) for key in keys] for role in sorted(roles)]),
     )  # fmt: skip

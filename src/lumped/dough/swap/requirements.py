@@ -20,7 +20,10 @@ from lumped.dough.swap.figures import ELEMENTS, Figures
 from lumped.dough.texture import WELL_INSIDE
 from lumped.reference import handbook
 
-__all__ = ["REQUIREMENTS", "Standard", "beyond", "beyond_hands", "doses_of", "drift", "gain", "limits_of", "row"]
+__all__ = [
+    "REQUIREMENTS", "Standard", "beyond", "beyond_hands", "doses_of", "drift", "gain", "limits_of", "row",
+    "texture_parts",
+]  # fmt: skip
 
 Array = NDArray[np.float64]
 REQUIREMENTS = ("texture", "current", "acidity", "keeping", "cost", "limits")
@@ -60,7 +63,7 @@ class Standard:
     target: str | None = None
 
 
-def beyond(standard: Standard, new: Figures, margin: float = 0.0) -> dict[str, Array]:
+def beyond(standard: Standard, new: Figures, margin: float = 0.0, *, without: Collection[str] = ()) -> dict[str, Array]:
     """Give how far recipes are beyond what each requirement allows.
 
     Parameters
@@ -71,6 +74,8 @@ def beyond(standard: Standard, new: Figures, margin: float = 0.0) -> dict[str, A
         Of n recipes.
     margin : float
         How far within its tolerance each must be, in units of it. [1]
+    without : collection of str
+        Requirements that are dropped. Without the texture it must still be a dough: no crumbs, no soup.
 
     Returns
     -------
@@ -79,9 +84,9 @@ def beyond(standard: Standard, new: Figures, margin: float = 0.0) -> dict[str, A
     """
     old, full = standard.old, 1.0 - margin
     found = {
-        "texture": _out_of_window(old, new, full),
+        "texture": _no_dough(new, margin) if "texture" in without else sum(texture_parts(old, new, full).values()),
         "current": np.maximum(_worse(standard, new) - full, 0.0),
-        "acidity": np.maximum(np.abs(new.ph - old.ph) / row("acidity", "tolerance") - full, 0.0),
+        "acidity": _unlike_in_acid(old, new, full),
         "keeping": np.maximum((new.water_activity - old.water_activity) / row("keeping", "tolerance") - full, 0.0),
         "limits": np.maximum(new.elements / standard.limits[:, None] - full, 0.0).sum(axis=0)
         + np.maximum(new.doses / standard.doses[:, None] - full, 0.0).sum(axis=0)
@@ -90,7 +95,24 @@ def beyond(standard: Standard, new: Figures, margin: float = 0.0) -> dict[str, A
     if new.cost is not None and old.cost is not None:
         ratio = np.log(np.maximum(new.cost, 1e-9) / np.maximum(old.cost, 1e-9))
         found["cost"] = np.maximum(ratio / row("cost", "tolerance") - full, 0.0)
-    return {key: np.asarray(found[key]) for key in REQUIREMENTS if key in found and key in standard.asked}
+    kept = [key for key in REQUIREMENTS if key in found and (key == "texture" or key not in without)]
+    return {key: np.asarray(found[key]) for key in kept if key in standard.asked}
+
+
+def _unlike_in_acid(old: Figures, new: Figures, full: float) -> Array:
+    """How far a dough is more sour, or less, than it may be: one that nobody soured may be as mild as flour. (n,) [1]
+
+    Soda makes a dough a weak lye, which serves nothing: without it the pH falls to that of flour and water.
+    """
+    room = full * row("acidity", "tolerance")
+    least, most = np.minimum(old.ph - room, row("acidity", "mild")), old.ph + room
+    out = np.maximum(least - new.ph, 0.0) + np.maximum(new.ph - most, 0.0)
+    return np.asarray(out / row("acidity", "tolerance"))
+
+
+def _no_dough(new: Figures, margin: float) -> Array:
+    """How far it is from being a dough at all: crumbs, soup, hardly any body, or unbound when cold. (n,) [1]"""
+    return np.asarray(np.maximum(new.no_dough + margin, 0.0) + new.unbound)
 
 
 def beyond_hands(old: Figures, new: Figures) -> Array:
@@ -99,17 +121,23 @@ def beyond_hands(old: Figures, new: Figures) -> Array:
     return np.asarray(np.maximum(least - new.ph, 0.0) + np.maximum(new.ph - most, 0.0))
 
 
-def _out_of_window(old: Figures, new: Figures, full: float) -> Array:
-    """How far the texture is beyond what holds: water, binder, body, too much of fat, sugar or salt. (n,) [1]"""
-    water = np.maximum(np.abs(new.place) - np.maximum(np.abs(old.place), WELL_INSIDE * full), 0.0)
-    body = np.maximum(np.abs(np.log(new.body / old.body)) / row("texture", "body") - full, 0.0)
+def texture_parts(old: Figures, new: Figures, full: float = 1.0) -> dict[str, Array]:
+    """How far each part of the texture is beyond what holds: water, binder, body, too much of fat, sugar or salt. [1]
+
+    Each is (n,) and in units of its own tolerance.
+    """
     most = row("texture", "most")
-    more = sum(
-        np.maximum((getattr(new, key) - getattr(old, key)) / row("texture", key) / most - full, 0.0)
-        for key in ("softener", "sugar", "salt")
-    )
     slime = np.maximum(new.binder - np.maximum(old.binder, full * row("texture", "most_binder")), 0.0)
-    return np.asarray(water + new.unbound + body + more + slime / row("texture", "least_binder"))
+    more = {
+        key: np.maximum((getattr(new, key) - getattr(old, key)) / row("texture", key) / most - full, 0.0)
+        for key in ("softener", "sugar", "salt")
+    }
+    return {
+        "water": np.maximum(np.abs(new.place) - np.maximum(np.abs(old.place), WELL_INSIDE * full), 0.0),
+        "unbound": new.unbound,
+        "body": np.maximum(np.abs(np.log(new.body / old.body)) / row("texture", "body") - full, 0.0),
+        **more, "binder": slime / row("texture", "least_binder"),
+    }  # fmt: skip
 
 
 def drift(standard: Standard, new: Figures) -> dict[str, Array]:
@@ -230,7 +258,7 @@ def score(
     mapping of str to (n,) float
         What is beyond, by requirement. [1]
     """
-    over = {key: each for key, each in beyond(standard, new).items() if key not in without}
+    over = beyond(standard, new, without=without)
     total = np.asarray(change, float).copy()
     for key, each in over.items():
         total += row(key, "weight") * each

@@ -55,7 +55,7 @@ class Search:
     gone : (I,) bool
         What must leave.
     trouble : (I,) float
-        What getting an ingredient counts. [1]
+        What getting an ingredient counts, and that it is not the plain one. [1]
     doubt : (I,) float
         What it counts that an ingredient may contain traces of what was refused. [1]
     families : tuple of str
@@ -99,8 +99,8 @@ class Search:
         """Give the same of recipes whose figures are known."""
         total, over = score(self.standard, new, self._change(masses, new.mass), without=self.without)
         if self.strict:
-            inside = beyond(self.standard, new, _MARGIN)
-            total = total + _STRICT * sum(np.square(each) for key, each in inside.items() if key not in self.without)
+            inside = beyond(self.standard, new, _MARGIN, without=self.without)
+            total = total + _STRICT * sum(np.square(each) for each in inside.values())
         return total, np.asarray(sum(over.values(), np.zeros(masses.shape[1])))
 
     def _change(self, masses: Array, mass: Array) -> Array:

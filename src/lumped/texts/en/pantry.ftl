@@ -1,5 +1,6 @@
 # Ingredients.
 
+pantry-taken = “{ $word }” is taken as { $name }.
 pantry-near = Did you mean: { $near }?
 pantry-none-near = No name here looks like it: all of them stand in the pantry.
 pantry-negative = { $where }: { $row } is { $value } per cent. A share can't be negative; look at the label again.
