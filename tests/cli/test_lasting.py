@@ -137,7 +137,7 @@ def test_a_leak_through_a_wall_has_its_interval(capsys):
     _, out, _ = said(capsys, "wall", SUGAR)
     assert re.search(r"0\.\d+ mA \(0\.\d+ to 0\.\d+\) leak through the wall", out)
     _, out, _ = said(capsys, "wall", SALT)
-    assert re.search(r"\d+ mA \(\d+ to \d+\) leak through the wall", out)
+    assert re.search(r"[\d.]+ mA \([\d.]+ to [\d.]+\) leak through the wall", out)
 
 
 def test_a_wall_that_lets_no_salt_in_says_so(capsys, tmp_path):

@@ -82,6 +82,18 @@ def test_a_heap_of_sugar_is_no_good_mix():
     assert np.all((found.reasons["no-body"] > 0)[found.shares[:, 0] < 0.1])
 
 
+def test_sugar_that_stays_solid_is_a_reason_as_salt_is():
+    """39 g of flour, 16 g of water and 280 g of sugar counted as a good mix."""
+    found = mix_map(recipe_of(INSULATING, "insulating", "not cooked"), whole=True)
+    flour, water, sugar = (found.shares[:, found.corners.index(key)]
+                           for key in ("plain-flour", "distilled-water", "granulated-sugar"))  # fmt: skip
+    solid = found.reasons["sugar-stays-solid"] > 0
+    assert np.all(solid[sugar > 2.05 * water + 0.03])  # a kilogram of water at 20 °C holds about 2 kg
+    assert not np.any(solid[sugar < 1.9 * (water - 0.5 * flour)])
+    assert np.all(solid[(flour < 0.13) & (water < 0.06)])
+    assert not np.any(mix_map(SALTED, THREE).reasons["sugar-stays-solid"] > 0)
+
+
 def test_an_insulating_dough_is_warned_where_it_carries_current():
     found = mix_map(recipe_of({**INSULATING, "table-salt": 1}, "insulating", "not cooked"),
                     ("table-salt", "plain-flour", "distilled-water"), whole=True)  # fmt: skip

@@ -140,8 +140,9 @@ def test_a_map_without_any_dough_worth_mixing_still_draws():
     assert ElementTree.fromstring(map_svg(found)).tag.endswith("svg")
 
 
-def test_a_sugar_dough_shows_where_flour_holds_all_water():
-    drawn = map_svg(mix_map(SWEET, ["flour", "sugar", "water"]))
+def test_a_sugar_dough_shows_where_sugar_stays_solid_and_where_flour_holds_all_water():
+    assert "sugar stays solid: over 1 % of the dough" in map_svg(mix_map(SWEET, ["flour", "sugar", "water"]))
+    drawn = map_svg(mix_map(SWEET, ["flour", "sugar", "water"], whole=True))
     assert 'data-reason="no-free-water"' in drawn
     assert "no free water: flour holds it all" in drawn
 

@@ -8,7 +8,7 @@ from lumped.dough.blocking import usual_neighbour
 from lumped.dough.kneading import kneading
 from lumped.dough.lasting.salt_creep import salt_creep
 from lumped.errors import InputError
-from lumped.quantities import Value
+from lumped.quantities import Value, rounded_text
 from lumped.reference import handbook
 from lumped.texts import say
 from lumped.verdict.walls import NIGHT, Wall, _needed, _point, judge_wall, lasts
@@ -18,6 +18,14 @@ WALL = Wall(thickness=3e-3, area=4e-4)
 
 def dough(low, mean, high):
     return Value(mean=mean, low=low, high=high, unit="Ω·m", spread="lognormal")
+
+
+def test_the_sentence_of_a_wall_rounds_the_leak_as_its_figures_do():
+    """0.103 to 1.99 mA stood beside "0.1 to 2"."""
+    found = judge_wall(WALL, dough(12, 60, 234))
+    low, high = (rounded_text(1e3 * each) for each in (found.leak.low, found.leak.high))
+    assert f"({low} to {high}) leak" in found.words
+    assert max(len(each.replace(".", "").lstrip("0")) for each in (low, high)) == 3
 
 
 @pytest.mark.parametrize(("resistivity", "milliamperes"), [(13, 33), (118, 3.6), (300, 1.4), (900, 0.5)])

@@ -277,12 +277,16 @@ async def test_a_childs_need_holds_for_the_whole_table_and_leads_to_the_swap(kit
     async with a_person(kitchen) as user:
         await user.open(paths.ask("care", SALT, {}, child="celiac,stardust", others=SUGAR))
         await wait_for(lambda: there(user, "standing"))
+        assert texts(user, "unknown-need")[0].startswith(
+            "“stardust” is no need that Lumped knows: what stands here does"
+        )
         assert within(user, "standing").count(say("care-leaves")) == 2
         assert "plain wheat flour (coeliac)" in within(user, "standing")
         assert "diet=no-gluten" in lead(user, "mend-0")
         assert "ropewalk-sugar" in lead(user, "mend-1")
         user.find(marker="tick-coeliac").trigger("change", False)
         await wait_for(lambda: not there(user, "standing"))
+        assert not texts(user, "unknown-need")
         user.find(marker="tick-peanuts").trigger("change", True)
         await wait_for(lambda: there(user, "standing"))
         assert within(user, "standing").count(say("care-stays")) == 2

@@ -22,7 +22,7 @@ from lumped.dough.finding import found_in
 from lumped.dough.kneading import lost_share, typical
 from lumped.dough.mainly import main_three
 from lumped.dough.material import CONDUCTS_BELOW
-from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent
+from lumped.dough.properties import Property, find_property, middle_prices, salt_excess, spent, sugar_excess
 from lumped.dough.recipe import Recipe
 from lumped.dough.texture import body_lacking
 from lumped.dough.wetting import hydration_window, wetness_of
@@ -35,10 +35,19 @@ from lumped.texts import say
 __all__ = ["REASONS", "MixMap", "hydration_window", "mix_map"]
 
 Array = NDArray[np.float64]
-REASONS = ("no-body", "no-free-water", "does-not-conduct", "conducts", "too-stiff", "too-wet", "salt-stays-solid")
+REASONS = (
+    "no-body",
+    "no-free-water",
+    "does-not-conduct",
+    "conducts",
+    "too-stiff",
+    "too-wet",
+    "salt-stays-solid",
+    "sugar-stays-solid",
+)
 """Why no dough of use is to be had there, the gravest first; a point is hatched for the first that holds."""
 _DIVISIONS = 62  # 2016 points
-_SOLID = 0.01  # share of the dough from which salt that stays solid counts
+_SOLID = 0.01  # share of the dough from which salt or sugar that stays solid counts
 _FAR = 1e3
 _HOLDING = [row for row, each in enumerate(compounds()) if each.holds_water]
 _SMALLEST, _MARGIN = 0.12, 0.08  # of the side of the whole triangle: least part shown; room round what is worth showing
@@ -113,7 +122,7 @@ class MixMap:
             "no-free-water": (self._held() - chain.of("water")) / np.maximum(chain.mass, 1e-12),
             "does-not-conduct" if conducting else "conducts": poor if conducting else -poor,
             "too-stiff": np.log(least) - wet, "too-wet": wet - np.log(most),
-            "salt-stays-solid": salt_excess(chain) - _SOLID,
+            "salt-stays-solid": salt_excess(chain) - _SOLID, "sugar-stays-solid": sugar_excess(chain) - _SOLID,
         }  # fmt: skip
         return {reason: margin[: len(self.values)] for reason, margin in found.items()}
 

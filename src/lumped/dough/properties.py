@@ -1,6 +1,6 @@
 """What can be asked of a dough that was followed through: one row a property, the same for maps and comparisons."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from difflib import get_close_matches
 from functools import cache
@@ -18,12 +18,13 @@ from lumped.texts import say
 
 __all__ = [
     "LUMP", "PROPERTIES", "Property", "drawn_prices", "find_property", "middle_prices", "salt_excess", "salt_rows",
-    "solid_salt", "spent",
+    "solid_salt", "spent", "sugar_excess", "sugar_rows",
 ]  # fmt: skip
 
 Array = NDArray[np.float64]
 LUMP = 0.060  # kg; a ball that fills a child's hand, as everywhere in Lumped where "a lump" is weighed
 _TINY = 1e-12
+_SUGARS = ("sucrose", "glucose", "fructose", "sorbitol")
 _POURS = 20.0  # water to flour; with more of it or without flour nobody asks how much
 
 
@@ -101,12 +102,23 @@ def salt_excess(chain: Chain) -> Array:
     Next to the limit it goes on evenly through 0, so that a border can be drawn along it. Salts that share an ion
     are taken as if alone below 0, and as they are above.
     """
-    rows = [row for row in salt_rows() if is_limited(compounds()[row].key) and chain.components[row].any()]
-    if not rows:
+    return _excess(chain, salt_rows(), solid_salt(chain))
+
+
+def sugar_excess(chain: Chain) -> Array:
+    """Give how much more sugar there is than the water holds, as `salt_excess` does for salt."""
+    rows = sugar_rows()
+    solid = (chain.components[list(rows)] - chain.dissolved[list(rows)]).sum(axis=0) / np.maximum(chain.mass, _TINY)
+    return _excess(chain, rows, np.asarray(solid))
+
+
+def _excess(chain: Chain, rows: Iterable[int], solid: Array) -> Array:
+    """What is solid, a share of the dough; where nothing is, what the water could still take, below 0."""
+    limited = [row for row in rows if is_limited(compounds()[row].key) and chain.components[row].any()]
+    if not limited:
         return np.full_like(chain.mass, -1.0)
-    limits = np.array([[float(solubility(compounds()[row].key, chain.temperature))] for row in rows])
-    beyond = np.max(chain.components[rows] - limits * chain.liquid_water, axis=0) / np.maximum(chain.mass, _TINY)
-    solid = solid_salt(chain)
+    limits = np.array([[float(solubility(compounds()[row].key, chain.temperature))] for row in limited])
+    beyond = np.max(chain.components[limited] - limits * chain.liquid_water, axis=0) / np.maximum(chain.mass, _TINY)
     return np.where(solid > _TINY, solid, np.minimum(beyond, 0.0))
 
 
@@ -154,6 +166,12 @@ def drawn_prices(prices: Mapping[str, Value] | None) -> dict[str, Array] | None:
 def salt_rows() -> tuple[int, ...]:
     """Rows of the compounds that people call salts: all ions, no acid but carbonic acid."""
     return tuple(row for row, each in enumerate(compounds()) if each.ions and set(each.acids) <= {"carbonic"})
+
+
+@cache
+def sugar_rows() -> tuple[int, ...]:
+    """Rows of the sugars whose solubility is known, sorbitol among them."""
+    return tuple(row for row, each in enumerate(compounds()) if each.key in _SUGARS)
 
 
 @cache

@@ -21,6 +21,7 @@ _HATCHES = {
     # how a pattern of 4 mm is drawn: told apart without colour
     "no-body": "M0 1H4M0 3H4", "no-free-water": "M0 4L4 0M0 0L4 4", "does-not-conduct": "M2 0V4", "conducts": "M2 0V4",
     "too-stiff": "M0 4L4 0", "too-wet": "M0 0L4 4", "salt-stays-solid": "M1 1h0.01M3 3h0.01",
+    "sugar-stays-solid": "M1.1 1.1h1.3v1.3h-1.3z",
 }  # fmt: skip
 
 

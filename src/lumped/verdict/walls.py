@@ -15,7 +15,7 @@ from lumped.circuit.lamp import lamp
 from lumped.dough.lasting.salt_creep import SaltCreep
 from lumped.dough.lasting.wording import NEVER, THIN, millimetres_text, time_text
 from lumped.errors import InputError
-from lumped.quantities import Value, believed, drawn, short_text
+from lumped.quantities import Value, believed, drawn, rounded_text
 from lumped.reference import handbook
 from lumped.texts import say
 
@@ -280,7 +280,7 @@ def _point(lamp_key: str, conductance: Array) -> tuple[Array, Array]:
 
 
 def _milliamperes(current: float) -> str:
-    return short_text(1e3 * current) if current >= 5e-6 else "0"
+    return rounded_text(1e3 * current) if current >= 5e-6 else "0"
 
 
 def _spanned(current: Value) -> str:

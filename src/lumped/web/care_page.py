@@ -19,7 +19,7 @@ from lumped.web.fields import live_field
 from lumped.web.fold import Fold
 from lumped.web.kitchen import Kitchen
 from lumped.web.later import Later
-from lumped.web.looks import lead_to, listed
+from lumped.web.looks import lead_to, listed, sorry
 from lumped.web.others import offered, recipes_at, side_names
 from lumped.web.question import answer_page, tell_address
 from lumped.web.sources import Sources
@@ -43,11 +43,15 @@ class _CarePage:
     def __init__(self, kitchen: Kitchen, asked: Asked) -> None:
         self._kitchen, self._asked = kitchen, asked
         self._written = {name: asked.options.get(name, first) for name, first in _FIRST.items()}
-        self._needs = _understood(_parted(asked.options.get("child", "")))
+        self._needs, unknown = _understood(_parted(asked.options.get("child", "")))
         self._chosen = _parted(asked.options.get("others", ""))
         self._sides = [asked]
         self._told: Mapping[str, Any] = {}
         self._sources = Sources(lambda what: self._told[what])
+        self._unknown: Element = html.div()
+        with self._unknown:
+            for words in unknown:
+                sorry(words, "unknown-need")
         with html.section().classes("slip wishes"):
             self._put_needs()
             self._choice: Element = html.div()
@@ -86,6 +90,7 @@ class _CarePage:
 
     async def _tick_need(self, need: str, chosen: bool) -> None:
         self._needs = [each for each in self._needs if each != need] + ([need] if chosen else [])
+        self._unknown.clear()
         await self._ask()
 
     async def _tick_other(self, address: str, chosen: bool) -> None:
@@ -174,12 +179,13 @@ def _parted(words: str) -> list[str]:
     return [each for each in words.split(",") if each]
 
 
-def _understood(words: Sequence[str]) -> list[str]:
-    """Give the needs that an address names; what is none is left out."""
-    needs = []
+def _understood(words: Sequence[str]) -> tuple[list[str], list[str]]:
+    """Give the needs that an address names, and of each that is none a sentence that says so."""
+    needs, unknown = [], []
     for each in words:
         try:
-            needs.append(need_named(each))
-        except InputError:
-            continue
-    return list(dict.fromkeys(needs))
+            needs.append(need_named(each[:60]))
+        except InputError as problem:
+            near = say("web-care-near", near=problem.data["near"]) if "near" in problem.data else ""
+            unknown.append(" ".join((say("web-care-no-need", need=each[:60]), near)).strip())
+    return list(dict.fromkeys(needs)), unknown

@@ -12,5 +12,5 @@ __all__ = ["nothing_here"]
 def nothing_here(words: str = "") -> None:
     """Say that there is nothing here, and how to get back."""
     with html.main().classes("sheet-width"), html.div().classes("sorry"):
-        Words("p", words or say("web-no-page"))
+        Words("h1", words or say("web-no-page"))
         html.a(say("web-back"), href=paths.TABLE).classes("back")

@@ -106,7 +106,7 @@ def _slots(search: Search, new: Figures) -> dict[str, str]:
     old = search.standard.old
     return {
         "resistivity": short_text(new.resistivity[0], 3), "before": short_text(old.resistivity[0], 3),
-        "ph": f"{new.ph[0]:.1f}", "ph_before": f"{old.ph[0]:.1f}", "activity": f"{new.water_activity[0]:.2f}",
+        "ph": rounded_text(new.ph[0]), "ph_before": rounded_text(old.ph[0]), "activity": f"{new.water_activity[0]:.2f}",
         "activity_before": f"{old.water_activity[0]:.2f}",
         "cost": "–" if new.cost is None or old.cost is None else f"{new.cost[0] / old.cost[0]:.1f}",
         "too_much": "; ".join(_too_much(search, new)), "texture": "; ".join(_texture(search, old, new)),
@@ -135,4 +135,4 @@ def _too_much(search: Search, new: Figures) -> Iterator[str]:
         if count > most:
             yield say("swap-too-much-dose", name=told_as(number), share=rounded_text(count / most))
     if beyond_hands(standard.old, new)[0] > 0:
-        yield say("swap-too-much-ph", ph=f"{new.ph[0]:.1f}")
+        yield say("swap-too-much-ph", ph=rounded_text(new.ph[0]))

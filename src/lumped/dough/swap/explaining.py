@@ -159,7 +159,8 @@ def _others(before: Chain, after: Chain) -> Iterator[Reasoned]:
     ph = [float(np.median(each.ph)) for each in (before, after)]
     if abs(ph[1] - ph[0]) > 0.15:
         way = "up" if ph[1] > ph[0] else "down"
-        yield Reasoned(key="acidity", words=say(f"swap-ph-{way}", before=f"{ph[0]:.1f}", after=f"{ph[1]:.1f}"))
+        told = {"before": rounded_text(ph[0]), "after": rounded_text(ph[1])}
+        yield Reasoned(key="acidity", words=say(f"swap-ph-{way}", **told))
 
 
 def _solute(before: Chain, after: Chain, *, more: bool) -> str:

@@ -24,6 +24,7 @@ map-conducts = carries current: below { $limit } Ω·m
 map-too-stiff = too stiff: less than { $least } % water to flour
 map-too-wet = too wet: more than { $most } % water to flour
 map-salt-stays-solid = salt stays solid: over { $solid } % of the dough
+map-sugar-stays-solid = sugar stays solid: over { $solid } % of the dough
 
 beside-two = Side by side needs two recipes at least, and { $count } came.
 salting-no-salt = There is no salt in “{ $title }”, so there is none to vary. Add one, such as table-salt, with the amount that you think of.

@@ -13,7 +13,7 @@ web-bring = Something of your own
 web-bring-lure = Bring a sculpture file, and along with it the recipes it names; or a recipe file alone. It stays on this computer. Ingredient files, tables of ingredients (CSV) and batches, with their recipe, go into the notebook at once.
 web-bring-here = Choose files, or drop them here
 web-back = Back to the table
-web-no-page = There is nothing at this address. Go back to the table.
+web-no-page = There is nothing at this address.
 web-no-brought = What you brought is no longer here: Lumped keeps it only until it is stopped, unless you write it into the notebook. Bring it again.
 web-no-sculpture = Among these files is no sculpture. Choose one that says kind = "sculpture" at its top, or a recipe alone.
 web-two-sculptures = These are { $count } sculptures. Bring one at a time, with its recipes.
