@@ -144,3 +144,15 @@ def test_a_day_that_is_none_is_refused_in_words(capsys, verb, day):
     err = " ".join(capsys.readouterr().err.split())
     assert stopped.value.code == 2
     assert f"“{day}” is no day that Lumped can read. Write year, month and day, as in 2026-05-09" in err
+
+
+def test_labels_of_a_potassium_dough_warn_of_its_dose_in_each_language(capsys, tmp_path):
+    salts = {"flour": 125, "water": 200, "potassium chloride salt": 70}
+    entries = "".join(f'{{ingredient = "{key}", amount_g = {each}}},' for key, each in salts.items())
+    head = 'kind = "recipe"\nschema = 1\ntitle = "Odd"\ndough = "conducting"\nmethod = {cooked = "pot"}\n'
+    (tmp_path / "odd.toml").write_text(f"{head}ingredients = [{entries}]\n", "utf-8")
+    for language, word in (("en", "can stop a heart"), ("fr", "arrêter un cœur"), ("ja", "カリウム")):
+        assert main(["tags", str(tmp_path / "odd.toml"), "--language", language, "--json"]) == 0
+        assert word in json.loads(capsys.readouterr().out)["careful"]
+    assert main(["tags", SALT, "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["careful"] == ""

@@ -1,6 +1,6 @@
 """Labels for bags and trays: which dough, made when, what it holds, and that it is no food."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
@@ -11,6 +11,8 @@ from lumped.texts import say, speaking
 
 if TYPE_CHECKING:
     from lumped.app.named import Named
+    from lumped.dough.recipe import Recipe
+    from lumped.pantry import Pantry
 
 __all__ = ["Tags", "tags", "tags_of", "write_tags"]
 
@@ -105,6 +107,7 @@ def tags_of(
     inside, mark = one.recipe if one else recipe, _mark(dough)
     found, known = allergens_of(inside.masses, shop), _recipe_hash(dough.document)
     code = _code(recipe.title, recipe.kind, day, known)
+    poisons = tuple(_poisons(inside, shop))
     with speaking(language):
         said = face(recipe, mark, shop)
         shown = {
@@ -112,10 +115,21 @@ def tags_of(
             "made": say("tags-made"), "made_on": day_text(day) if day else "", "tare_words": say("tags-tare"),
             "tare": say("card-grams", amount=_localised(weight)) if weight else "", "gross_words": say("tags-gross"),
             "hash": say("tags-hash", hash=known), "fold": say("tags-fold"), "code_alt": say("tags-qr-alt"),
-            **allergens_shown(found),
+            **allergens_shown(found), "careful": " ".join(say(f"card-careful-{each}") for each in poisons),
             "foot": " ".join([say("tags-foot"), *([said["invented"]] if said["invented"] else []), *unread()]),
         }  # fmt: skip
     return Tags(title=recipe.title, language=language, mark=mark, code=code, bags=bags, trays=trays, shown=shown)
+
+
+def _poisons(recipe: "Recipe", shop: "Pantry") -> Iterator[str]:
+    """Name the cautions on what in a dough poisons a child by its amount; "not food" stands on a label anyway."""
+    from lumped.dough.kneading import knead_middle
+    from lumped.dough.safety import cautions_on
+
+    mass = float(knead_middle(recipe, shop).mass[0])
+    for each in cautions_on(recipe.masses, mass, shop, cooked=recipe.cooked, date=None, most=recipe.most):
+        if each.severity == "poison" and each.when == "amount" and each.key.endswith("-child"):
+            yield each.key
 
 
 def _mark(dough: "Named") -> str:

@@ -45,7 +45,7 @@ def run(said: argparse.Namespace) -> int:
         return 0
     shown = made.shown
     print_title(f"{made.title}: {shown['what']}", invented=dough.recipe.invented)
-    for words in (shown["not_food"], shown["contains"], shown["traces"], shown["hash"]):
+    for words in (shown["not_food"], shown["careful"], shown["contains"], shown["traces"], shown["hash"]):
         if words:
             print_line(words)
     if said.pdf is not None:

@@ -90,6 +90,14 @@ def test_potassium_of_flour_and_tartar_raises_no_alarm_but_potassium_salt_does()
     assert "potassium-child" in keys({**SALT_DOUGH, "potassium-chloride-salt": 0.036}, 0.41)
 
 
+def test_a_sheet_names_the_grams_of_a_potassium_dough_as_it_does_those_of_salt():
+    (found,) = (
+        each for each in on({**SALT_DOUGH, "potassium-chloride-salt": 0.036}, 0.41) if each.key == "potassium-child"
+    )
+    assert "g of this dough" in found.brief
+    assert "poison centre at once" in found.brief
+
+
 def test_alum_brings_the_law_and_a_word_on_no_known_dose():
     found = {each.key: each for each in on({"plain-flour": 0.2, "alum": 0.01, "table-salt": 0.05}, 0.5)}
     assert found["migration-Al"].scope == "law"

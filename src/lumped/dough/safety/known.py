@@ -54,9 +54,9 @@ KNOWN: Mapping[str, Kind] = {
 }
 """Cautions by key."""
 _AS = {
-    # what is said of this dough in full: what is said shortly
+    # what is said of this dough in full: what is said shortly; potassium, as salt, by its grams of dough
     "flour-raw": "raw-flour", "flour-cooked": "raw-flour", "tartrate-dog": "tartrate-dogs",
-    "epsom-child": "epsom-laxative", "potassium-child": "potassium", "glycerol-child": "glycerine-drink",
+    "epsom-child": "epsom-laxative", "glycerol-child": "glycerine-drink",
     "boron-child": "borax",
 }  # fmt: skip
 
