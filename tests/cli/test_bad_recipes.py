@@ -93,7 +93,7 @@ def test_what_is_wrong_in_a_recipe_is_told_with_its_place_and_the_next_step(refu
 
 
 @pytest.mark.parametrize(("content", "sentence"), [
-    (b"\xff\xfe\x00\x01", "is not a text file. Lumped reads TOML, a plain text format: is it the right file?"),
+    (b"\xff\xfe\x00\x01", "is no UTF-8 text. If it is the right file, save it as UTF-8: Lumped reads TOML, a plain text format."),
     (b"", "should say kind = \"recipe\" at its top, but says nothing."),
     (b"[" * 2000, "slipway.toml"),
     (b"#" * 3_000_000, "larger than 2 MB"),

@@ -106,7 +106,33 @@ def test_wrong_usage_ends_with_two(arguments: list[str], capsys):
     with pytest.raises(SystemExit) as ended:
         main(arguments)
     assert ended.value.code == 2
-    assert "usage: lumped" in capsys.readouterr().err
+    assert "usage:" not in (said := capsys.readouterr().err)
+    assert said.strip().endswith((".", "”"))
+
+
+@pytest.mark.parametrize(("arguments", "code", "said"), [
+    (["mix", "r.toml", "--of", "a", "b", "c"], "usage-words", "“lumped mix” has no place for “b c”. An option that"),
+    (["dough", "r.toml", "--hour", "2"], "usage-unknown", "“lumped dough” does not know “--hour 2”."),
+    (["care", "r.toml", "--on", "tomorrow"], "usage-other", "--on “tomorrow” is no day that Lumped can read."),
+    (["dry", "r.toml", "--hours", "two"], "usage-value", "--hours can’t be “two”: a number is needed."),
+    (["dry", "r.toml", "--hours"], "usage-no-value", "--hours needs a value after it"),
+])  # fmt: skip
+def test_wrong_usage_is_a_sentence_and_for_programs_an_error(arguments, code, said, capsys):
+    for more in ([], ["--json"]):
+        with pytest.raises(SystemExit) as ended:
+            main(more + arguments if code == "usage-no-value" else arguments + more)
+        assert ended.value.code == 2
+        err = capsys.readouterr().err
+        assert said in (json.loads(err)["error"]["message"] if more else " ".join(err.split()))
+        assert not more or json.loads(err)["error"]["code"] == code
+
+
+@pytest.mark.parametrize("verb", ["dough", "beside"])
+def test_a_name_that_is_neither_a_file_nor_kept_is_named(verb, tmp_path, capsys):
+    asked = [verb, "harbour mud", "--notebook", str(tmp_path / "none.sqlite")]
+    assert main(asked) == 1
+    said = " ".join(capsys.readouterr().err.split())
+    assert "no file “harbour mud” here, and no notebook" in said
 
 
 def test_the_bare_command_prints_its_verbs(capsys):

@@ -136,3 +136,12 @@ def test_a_recipe_of_the_notebook_is_measured_by_its_title(tmp_path, capsys):
     found = as_json(capsys, "measure", "Ropewalk salt dough", "--in", "metric", *place)
     assert found["before"] == as_json(capsys, "measure", SALT, "--in", "metric")["before"]
     assert said(capsys, "measure", "No such dough", "--in", "metric", *place)[0] == 1
+
+
+def test_an_amount_as_needed_is_all_of_its_range(capsys):
+    assert main(["measure", "as needed, 0-60 g", "plain-flour", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert (told["mass"]["low"], told["mass"]["high"]) == (0, 0.06)
+    assert told["ways"]["scale"]["mass"]["mean"] == pytest.approx(0.06)
+    assert main(["measure", "as needed, 0-60 g", "plain-flour"]) == 0
+    assert "is anything between: 30.0 g (0 to 60)" in " ".join(capsys.readouterr().out.split())

@@ -48,7 +48,7 @@ def test_a_folder_is_called_a_folder(tmp_path: Path):
 @pytest.mark.parametrize(
     ("text", "words"),
     [
-        (b"\xff\xfe\x00", "not a text file"),
+        (b"\xff\xfe\x00", "is no UTF-8 text"),
         ("kind = 'tray'\nx = ]", "line 2"),
         ('kind = "recipe"', 'kind = "tray"'),
         ("kind = 'tray'\n[[buns]]\nname = 'a'", "buns › “a” › width_mm is missing. Add the key"),

@@ -29,7 +29,7 @@ TABLES = {
 FILES = {
     "nests more than 32 levels deep": (TOML + "salt_g = " + "[" * 5000 + "]" * 5000).encode(),
     "nests more than 32 levels": (TOML + "x = " + "{a = " * 100 + "1" + "}" * 100).encode(),
-    "is not a text file": TOML.encode("utf-16"),
+    "is no UTF-8 text": TOML.encode("utf-16"),
     "salt_g is inf": (TOML + "salt_g = inf").encode(),
     "larger than 2 MB": (TOML + "#" * 2_000_001).encode(),
 }

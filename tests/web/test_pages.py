@@ -173,7 +173,7 @@ async def test_a_broken_file_is_refused_in_the_words_of_the_command_line(kitchen
         ({"a.toml": "kind = 'recipe'", "b.toml": "kind = 'recipe'"}, "no sculpture"),
         ({"a.toml": OWN, "b.toml": OWN}, "2 sculptures"),
         ({"a.toml": "#" * 2_000_001}, "2 MB"),
-        ({"a.toml": b"\xff\xfe\x00"}, "not a text file"),
+        ({"a.toml": b"\xff\xfe\x00"}, "is no UTF-8 text"),
     ],
 )
 async def test_what_can_not_be_taken_in_is_said_in_words(kitchen, files, words):

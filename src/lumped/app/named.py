@@ -110,9 +110,10 @@ def named(
     if all(map(names_file, (place, *batches))):
         return named_by_files(Path(place), batches=[Path(each) for each in batches], labels=labels)
     from lumped.app.gathering import gathered, named_batch
-    from lumped.app.notebooks import open_notebook
+    from lumped.app.notebooks import searched_for
 
-    with open_notebook(settings=settings, begin=False) as notebook:
+    titles = [each for each in (place, *batches) if not names_file(each)]
+    with searched_for(titles, settings) as notebook:
         given, left_out = gathered(notebook, place, batches=batches, labels=labels)
         last = named_batch(notebook, batches[-1]) if batches else None
     batch = None if last is None else batch_of(replace(last, labels={**last.labels, **given.labels}))

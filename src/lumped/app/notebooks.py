@@ -4,12 +4,13 @@ A sculpture and a batch name recipes, a recipe names ingredients: `saving` puts 
 """
 
 import re
+from collections.abc import Sequence
 from contextlib import suppress
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from lumped.app.settings import Settings, load_settings
-from lumped.errors import InputError
+from lumped.errors import InputError, NotebookError
 from lumped.notebook import Kind, Notebook, Place, Taken
 from lumped.notebook import open_notebook as opened
 from lumped.notebook.backing_up import copied
@@ -66,6 +67,29 @@ def open_notebook(
     """
     said = settings or load_settings()
     return opened(place or said.notebook or None, kinds=kinds(), who=said.who, begin=begin, patience=patience)
+
+
+def searched_for(words: Sequence[str], settings: Settings | None) -> Notebook:
+    """Open the notebook in which something is looked for that is no file.
+
+    Parameters
+    ----------
+    words : sequence of str
+        What is looked for: titles, perhaps meant as files.
+    settings : Settings, optional
+        The usual ones if left out.
+
+    Raises
+    ------
+    NotebookError
+        If there is no notebook either: the sentence names what was looked for.
+    """
+    try:
+        return open_notebook(settings=settings, begin=False)
+    except NotebookError as error:
+        if error.code != "notebook-not-there" or not words:
+            raise
+        raise NotebookError("nothing-called", names=" · ".join(words), place=error.data["place"]) from None
 
 
 def place_of(settings: Settings) -> Place:

@@ -113,10 +113,10 @@ def _from_notebook(places: Sequence[str], settings: "Settings | None") -> tuple[
     The newest of an ingredient goes before the one that a recipe was saved with, if it can be read.
     """
     from lumped.app.gathering import given_from, own_labels, recipe_kept
-    from lumped.app.notebooks import open_notebook
+    from lumped.app.notebooks import searched_for
 
     found = {}
-    with open_notebook(settings=settings, begin=False) as notebook:
+    with searched_for(places, settings) as notebook:
         own = own_labels(notebook)
         for place in places:
             revision = recipe_kept(notebook, place)

@@ -33,8 +33,11 @@ class Weighed:
         "g", "cup", …
     packs : bool
         Whether it matters how a measure of it is filled.
+    is_range : bool
+        Whether the words leave open how much it is: from so much to so much.
     ways : mapping of str to Measured
-        The same mass in the measures of each kitchen asked for; empty where nobody knows what a measure of it weighs.
+        The same mass, of a range the most, in the measures of each kitchen asked for; empty where nobody knows what a
+        measure of it weighs.
     """
 
     text: str
@@ -46,6 +49,7 @@ class Weighed:
     unit: str
     packs: bool
     ways: "Mapping[str, Measured]"
+    is_range: bool = False
 
     @property
     def words(self) -> tuple[str, ...]:
@@ -53,6 +57,8 @@ class Weighed:
         said = [self._weight_words] if self.unit in _WEIGHTS else list(self._measure_words)
         if not self.ways:
             said.append(say("measuring-nowhere"))
+        elif self.is_range:
+            said.append(say("measuring-most"))
         elif self.unit in _WEIGHTS:
             said.append(say("measuring-in-measures"))
         return tuple(said)
@@ -62,6 +68,8 @@ class Weighed:
         """A weight is what it is; all that may be said of it is what it is in grams."""
         from lumped.quantities import short_text
 
+        if self.is_range:
+            return say("measuring-range", text=self.text, ingredient=self.name, mass=grams(self.mass))
         key = "measuring-a-weight" if self.unit in _METRIC else "measuring-in-grams"
         return say(key, text=self.text, ingredient=self.name, mass=short_text(1e3 * self.mass.mean, 3))
 
@@ -159,19 +167,19 @@ def weighed_amount(
     shop = shop_with(labels)
     found, system = shop.find(ingredient), find_kitchen(kitchen) if kitchen else None
     amount = read_amount(text.partition("+")[0].strip())
-    by_weight = amount.unit in _WEIGHTS
+    by_weight, is_range = amount.unit in _WEIGHTS, amount.low != amount.high
     mass = mass_of(text, found, system if system and system != SCALE else "us", None if by_weight else method)
     asked = (system,) if by_weight and system else (*kitchens(), SCALE)
     ways = {}
     for each in asked:
         try:
-            ways[each] = as_measures(mass.mean, found, each, method)
+            ways[each] = as_measures(mass.high if is_range else mass.mean, found, each, method)
         except RecipeError as problem:
             if problem.code != "recipe-no-weight":
                 raise
     return Weighed(
         text=text.strip(), ingredient=found.key, name=found.name, mass=mass, method=amount.method or method,
-        usual=found.usual_method, unit=amount.unit, packs=packs(found), ways=ways,
+        usual=found.usual_method, unit=amount.unit, packs=packs(found), ways=ways, is_range=is_range,
     )  # fmt: skip
 
 

@@ -30,6 +30,7 @@ from lumped.cli import (
     wall,
 )  # fmt: skip
 from lumped.cli.show import print_error
+from lumped.cli.usage import Parser, usage_error
 from lumped.errors import LumpedError
 from lumped.texts import say
 
@@ -43,7 +44,7 @@ _VERBS = (
 
 def parser() -> argparse.ArgumentParser:
     """Give the parser of the whole command line."""
-    top = argparse.ArgumentParser(prog="lumped", description=say("cli-lumped"), epilog=say("cli-epilog"))
+    top = Parser(prog="lumped", description=say("cli-lumped"), epilog=say("cli-epilog"))
     top.add_argument("--version", action="version", version=f"lumped {__version__}")
     verbs = top.add_subparsers(dest="verb", metavar="VERB", title=say("cli-verbs"))
     for verb in _VERBS:
@@ -66,7 +67,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """
     _write_every_letter()
     top = parser()
-    said = top.parse_args(arguments)
+    said = _understood(top, sys.argv[1:] if arguments is None else arguments)
     if said.verb is None:
         top.print_help()
         return 0
@@ -74,12 +75,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         result: int = said.run(said)
         sys.stdout.flush()  # here and not at the end of the program, where nobody would catch it
     except LumpedError as error:
-        hint = _hint(error, said)
-        if getattr(said, "json", False):
-            told = error.as_dict() | ({"hint": hint} if hint else {})
-            print(json.dumps({"error": told}, default=str, allow_nan=False), file=sys.stderr)
-        else:
-            print_error(" ".join(filter(None, (str(error), hint))))
+        _print_failure(error, _hint(error, said), as_json=getattr(said, "json", False))
         return 1
     except KeyboardInterrupt:
         return 130
@@ -87,6 +83,28 @@ def main(arguments: Sequence[str] | None = None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     return result
+
+
+def _understood(top: argparse.ArgumentParser, arguments: Sequence[str]) -> argparse.Namespace:
+    """Read the arguments, or say what is wrong with them and end with 2."""
+    try:
+        said, rest = top.parse_known_args(arguments)
+        if rest:
+            raise usage_error(
+                f"lumped {said.verb}" if said.verb else "lumped", f"unrecognized arguments: {' '.join(rest)}"
+            )
+    except LumpedError as error:
+        _print_failure(error, "", as_json="--json" in arguments)
+        raise SystemExit(2) from None
+    return said
+
+
+def _print_failure(error: LumpedError, hint: str, *, as_json: bool) -> None:
+    if as_json:
+        told = error.as_dict() | ({"hint": hint} if hint else {})
+        print(json.dumps({"error": told}, default=str, allow_nan=False), file=sys.stderr)
+    else:
+        print_error(" ".join(filter(None, (str(error), hint))))
 
 
 def _hint(error: LumpedError, said: argparse.Namespace) -> str:

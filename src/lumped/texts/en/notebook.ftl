@@ -10,6 +10,7 @@ moment-unreadable = “{ $text }” is no moment. Write it like 2026-05-09T14:30
 notebook-address = A notebook can't lie at { $address }. Give a file, a folder, or an address that begins with postgresql://.
 notebook-newer-schema = This { $kind } was written by a newer Lumped (form { $schema }; this one reads up to form { $known }). It is kept untouched. Open it with the newer Lumped.
 
+nothing-called = There is no file “{ $names }” here, and no notebook in which something could be called that (none at { $place } yet). Look at the name: a recipe file ends in .toml.
 notebook-not-there = There is no notebook at { $place } yet. It begins with the first thing you save.
 notebook-busy = Another program is writing in the notebook { $place } and does not let go. Nothing was written. Wait a moment and try again.
 notebook-read-only = The notebook { $place } can be read, not written: its disk or folder is write-protected. Nothing was written. Allow writing there, or take a copy to another folder.
