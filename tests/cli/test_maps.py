@@ -78,8 +78,8 @@ def test_mix_in_json_gives_every_point(capsys):
     [
         (["salt", SUGAR], "There is no salt in “Ropewalk sugar dough”"),
         (["mix", SALT, *THREE, "--show", "colour"], "“colour” is nothing that Lumped can map"),
-        (["mix", SALT, *THREE[:4]], "A map needs three different ingredients of the recipe, and 2 came"),
-        (["mix", SALT, "--of", "flour", "--of", "water", "--of", "sugar"], "“sugar” is not in this recipe"),
+        (["mix", SALT, *THREE[:4]], "A map needs three different ingredients, and 2 came"),
+        (["mix", SALT, "--of", "flour", "--of", "water", "--of", "stardust"], "Lumped knows no ingredient “stardust”"),
         (["mix", SALT, *THREE, "--show", "cost"], "Not all of these ingredients have a price here"),
         (["beside", SALT], "Side by side needs two recipes at least, and 1 came"),
     ],
@@ -87,6 +87,14 @@ def test_mix_in_json_gives_every_point(capsys):
 def test_a_failure_is_a_sentence(arguments, sentence, capsys):
     assert main(arguments) == 1
     assert sentence in " ".join(capsys.readouterr().err.split())
+
+
+def test_mix_with_an_ingredient_that_is_not_in_the_recipe_begins_with_none_of_it(capsys):
+    assert main(["mix", SALT, "--of", "flour", "--of", "water", "--of", "honey", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["of"][2] == "honey"
+    assert told["recipe"]["shares"][2] == 0
+    assert max(each["shares"][2] for each in told["points"]) > 0.1
 
 
 def test_beside_prints_amounts_figures_and_allergens(capsys):

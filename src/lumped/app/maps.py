@@ -58,7 +58,7 @@ def mixes(
     dough : Named
         The recipe, with what its batches taught.
     of : sequence of str
-        The three ingredients; flour, liquid and salt or sugar if left out.
+        The three ingredients, in the recipe or not; flour, liquid and salt or sugar if left out.
     show : str
         Which property.
     whole : bool
@@ -71,11 +71,12 @@ def mixes(
     RecipeError, InputError
         If an ingredient or property is not there.
     """
-    from lumped.dough.maps import mix_map
+    from lumped.dough.maps import mix_map, with_corners
 
-    prices, money = known_prices([dough.recipe], region, dough.shop)
+    recipe = with_corners(dough.recipe, of, dough.shop)
+    prices, money = known_prices([recipe], region, dough.shop)
     return mix_map(
-        dough.recipe, of, show, shop=dough.shop, whole=whole, prices=prices, money=money,
+        recipe, of, show, shop=dough.shop, whole=whole, prices=prices, money=money,
         calibration=dough.calibration,
     )  # fmt: skip
 

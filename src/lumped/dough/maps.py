@@ -18,7 +18,7 @@ from lumped.dough.beliefs import Draws
 from lumped.dough.bowl import Bowl
 from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain, follow
-from lumped.dough.finding import found_in
+from lumped.dough.finding import found_in, matches_in
 from lumped.dough.kneading import lost_share, typical
 from lumped.dough.mainly import main_three
 from lumped.dough.material import CONDUCTS_BELOW
@@ -32,7 +32,7 @@ from lumped.quantities import Value
 from lumped.reference import handbook
 from lumped.texts import say
 
-__all__ = ["REASONS", "MixMap", "hydration_window", "mix_map"]
+__all__ = ["REASONS", "MixMap", "hydration_window", "mix_map", "with_corners"]
 
 Array = NDArray[np.float64]
 REASONS = (
@@ -184,7 +184,8 @@ def mix_map(
     recipe : Recipe
         What goes in, and what is done with it.
     corners : sequence of str
-        Three of its ingredients, by key or name; its body, liquid and salt or sugar (`main_three`) if left out.
+        Three ingredients, by key or name, of which one that is not in the recipe begins with nothing; the recipe's
+        body, liquid and salt or sugar (`main_three`) if left out.
     show : str
         A property: one of `properties.PROPERTIES`.
     shop : Pantry, optional
@@ -207,7 +208,7 @@ def mix_map(
     Raises
     ------
     RecipeError
-        If an ingredient is not in the recipe, or there are not three.
+        If there is no such ingredient, or there are not three.
     InputError
         If there is no such property, or its prices are missing.
 
@@ -223,6 +224,7 @@ def mix_map(
     ((2016,), 1.0)
     """
     shop = shop or pantry()
+    recipe = with_corners(recipe, corners, shop)
     chosen = _corners(recipe, corners or main_three(recipe, shop), shop)
     shown = find_property(show)
     given = typical(recipe, shop, calibration)
@@ -265,6 +267,30 @@ def _least(coarse: MixMap) -> Array:
     size = max(1 - least.sum(), _SMALLEST)
     least = np.maximum(least - (_MARGIN * size + (size - 1 + least.sum()) / 3), 0.0)
     return np.asarray(np.floor(100 * least) / 100)
+
+
+def with_corners(recipe: Recipe, words: Sequence[str], shop: Pantry) -> Recipe:
+    """Give a recipe with nothing yet of each of some ingredients that are not in it, so that a map may put them in.
+
+    Parameters
+    ----------
+    recipe : Recipe
+        What goes in.
+    words : sequence of str
+        What the ingredients are called.
+    shop : Pantry
+        What there is.
+
+    Raises
+    ------
+    RecipeError
+        If there is no such ingredient.
+    """
+    weighed = recipe.weighed_after
+    for word in words:
+        if not matches_in(recipe, word, shop):
+            recipe = recipe.with_added(shop.find(word).key, 0.0)
+    return replace(recipe, weighed_after=weighed)  # nothing was put in
 
 
 def _corners(recipe: Recipe, words: Sequence[str], shop: Pantry) -> tuple[str, str, str]:
