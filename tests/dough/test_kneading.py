@@ -188,3 +188,18 @@ def test_where_nothing_holds_water_ions_reach_all_of_it_and_nobody_dries_flour()
     dough = kneaded({"white-vinegar": 100}, cooked="not cooked")
     assert [each.key for each in dough.reasons if "water" in each.key] == ["water_lost", "free_water"]
     assert not [each for each in narrowing_words(dough) if "flour" in each]
+
+
+@pytest.mark.parametrize(("salt", "left"), [
+    ({"potassium-chloride-salt": 70}, False), ({"half-salt": 60}, False), ({"epsom-salt": 60}, False),
+    ({"potassium-chloride-salt": 120}, True), ({"table-salt": 20, "potassium-chloride-salt": 20}, False),
+])  # fmt: skip
+def test_every_salt_has_its_steps_and_its_share(salt, left):
+    dough = kneaded({"plain-flour": 125, "tap-water": 237, **salt})
+    steps = {each.key: each.value for each in dough.reasons}
+    dry = sum(salt.values()) * (0.49 if "epsom-salt" in salt else 1.0)  # the rest of Epsom salt is water of crystals
+    there = steps["salt_dissolved"].mean + (steps["salt_solid"].mean if left else 0.0)
+    assert there == pytest.approx(dry, rel=0.05)
+    assert steps["salt_in_liquid"].mean > 5
+    assert dough.salt_fraction == pytest.approx(dry / steps["mass"].mean, rel=0.06)
+    assert len([note for note in dough.notes if "solid" in note]) <= 1

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -9,7 +10,7 @@ from numpy.typing import NDArray
 from lumped.chemistry.compounds import compounds
 from lumped.pantry import Ingredient, Pantry
 
-__all__ = ["INDEX", "MINERALS", "Bowl", "is_body", "is_syrup", "is_wet", "natural_salts"]
+__all__ = ["INDEX", "MINERALS", "Bowl", "bought_salts", "is_body", "is_syrup", "is_wet", "natural_salts", "salt_rows"]
 
 Array = NDArray[np.float64]
 INDEX = {each.key: row for row, each in enumerate(compounds())}
@@ -26,6 +27,25 @@ _WATER, _STARCH, _FAT = INDEX["water"], INDEX["starch"], INDEX["fat"]
 _FLUID = 0.1  # share of water and glycerol from which what is sweet is a syrup: sugars hold less, honeys more; chosen
 _SWEET = {"sweetener", "moisture keeper"}
 _WATER_DENSITY = 1e3  # kg/m³; volumes of liquids are told as the water that fills them
+
+
+@cache
+def salt_rows() -> tuple[int, ...]:
+    """Rows of the compounds that people call salts: all ions, no acid but carbonic acid."""
+    return tuple(row for row, each in enumerate(compounds()) if each.ions and set(each.acids) <= {"carbonic"})
+
+
+@cache
+def bought_salts() -> tuple[int, ...]:
+    """Rows of the salts that are bought as such: table salt, potassium salt, Epsom salt, soda, alum, …
+
+    Examples
+    --------
+    >>> [INDEX[key] in bought_salts() for key in ("potassium-chloride", "sodium-dihydrogen-phosphate")]
+    [True, False]
+    """
+    natural = {INDEX[key] for key in MINERALS}
+    return tuple(row for row in salt_rows() if row not in natural)
 
 
 def natural_salts(ingredient: Ingredient) -> tuple[str, ...]:

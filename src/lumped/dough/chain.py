@@ -19,7 +19,7 @@ from lumped.chemistry.compounds import compounds
 from lumped.chemistry.density import liquid_volume
 from lumped.chemistry.mixture import Mixture, mixed
 from lumped.chemistry.solubility import parted, solubility
-from lumped.dough.bowl import INDEX, MINERALS, Bowl
+from lumped.dough.bowl import INDEX, MINERALS, Bowl, bought_salts
 from lumped.dough.flour import flour_buffer, more_tartar
 from lumped.dough.obstruction import archie, mackie_meares, obstruction_bound
 from lumped.dough.unknowns import Unknowns
@@ -107,8 +107,8 @@ class Chain:
 
     @property
     def salt_in_liquid(self) -> Array:
-        """Mass of dissolved salt over mass of it and its water. [1]"""
-        salt = self.in_liquid("sodium-chloride")
+        """Mass of dissolved salt, of any kind that is bought as such, over mass of it and its water. [1]"""
+        salt = self.dissolved[list(bought_salts())].sum(axis=0)
         return np.asarray(salt / np.maximum(salt + self.liquid_water, _TINY))
 
     @cached_property

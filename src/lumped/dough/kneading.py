@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.dough.beliefs import Draws, beliefs, draws, middle
-from lumped.dough.bowl import Bowl
+from lumped.dough.bowl import Bowl, bought_salts
 from lumped.dough.calibrating import Calibration
 from lumped.dough.chain import Chain, follow
 from lumped.dough.grains import grain_words
@@ -26,6 +26,7 @@ from lumped.quantities import Provenance, Value, believed
 __all__ = ["Kneading", "followed", "knead", "knead_middle", "kneading", "lost_share", "typical"]
 
 Array = NDArray[np.float64]
+_SOME = 1e-3  # kg of solid salt from which it is worth a word
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -148,15 +149,17 @@ def knead(
     shop = shop or pantry()
     done = kneading(recipe, shop, calibration)
     reasons = steps_of(done)
-    salt = float(np.median(done.chain.of("sodium-chloride") / np.maximum(done.chain.mass, 1e-12)))
+    salts = done.chain.components[list(bought_salts())].sum(axis=0)
+    salt = float(np.median(salts / np.maximum(done.chain.mass, 1e-12)))
     mass = float(knead_middle(recipe, shop).mass[0])  # as `care` and the card take it, so that all name the same doses
     found = {each.key: each.value for each in reasons}
+    told = found if np.any(done.chain.solid("sodium-chloride") > _SOME) else _without(found, "salt_solid")
     return Dough(
         name=recipe.title, kind=recipe.kind, resistivity=found["resistivity"], how="recipe", reasons=reasons,
         facts=facts_of(done), influences=influences_on(done, shop),
         feel=feel_of(recipe, done.chain, done.value(done.chain.hydration, "", "hydration"), fit, shop=shop),
         notes=(
-            *notes_on(recipe, found, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
+            *notes_on(recipe, told, salt, calibrated=calibration is not None), *grain_words(recipe, found, shop),
             *taken_words(recipe, shop),
             *remaining_words(recipe, done.chain, shop),
             *done.chain.reach.words(warm=False),
@@ -164,6 +167,11 @@ def knead(
         cautions=cautions_on(recipe, mass, shop), allergens=allergens_of(recipe.masses, shop).names,
         salt_fraction=salt, temperature=recipe.temperature, invented=recipe.invented,
     )  # fmt: skip
+
+
+def _without(found: Mapping[str, Value], key: str) -> dict[str, Value]:
+    """Figures but one; of salts other than table salt `remaining_words` says what stays solid."""
+    return {each: value for each, value in found.items() if each != key}
 
 
 def knead_middle(recipe: Recipe, shop: Pantry | None = None) -> Chain:

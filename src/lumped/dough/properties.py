@@ -11,13 +11,14 @@ from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds, molar_mass_of
 from lumped.chemistry.solubility import is_limited, solubility
+from lumped.dough.bowl import salt_rows
 from lumped.dough.chain import Chain
 from lumped.errors import InputError
 from lumped.quantities import Value, drawn, figure_text
 from lumped.texts import say
 
 __all__ = [
-    "LUMP", "PROPERTIES", "Property", "drawn_prices", "find_property", "middle_prices", "salt_excess", "salt_rows",
+    "LUMP", "PROPERTIES", "Property", "drawn_prices", "find_property", "middle_prices", "salt_excess",
     "solid_salt", "spent", "sugar_excess", "sugar_rows",
 ]  # fmt: skip
 
@@ -160,12 +161,6 @@ def drawn_prices(prices: Mapping[str, Value] | None) -> dict[str, Array] | None:
         return None
     found = drawn({f"price {key}": each for key, each in prices.items()})
     return {key: found[f"price {key}"] for key in prices}
-
-
-@cache
-def salt_rows() -> tuple[int, ...]:
-    """Rows of the compounds that people call salts: all ions, no acid but carbonic acid."""
-    return tuple(row for row, each in enumerate(compounds()) if each.ions and set(each.acids) <= {"carbonic"})
 
 
 @cache

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from lumped.chemistry.compounds import compounds
-from lumped.dough.properties import salt_rows
+from lumped.dough.bowl import salt_rows
 from lumped.dough.recipe import Recipe
 from lumped.errors import RecipeError
 from lumped.pantry import Pantry

@@ -6,10 +6,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds
-from lumped.dough.bowl import INDEX, MINERALS
+from lumped.dough.bowl import INDEX, bought_salts
 from lumped.dough.chain import Chain
 from lumped.dough.material import Reason
-from lumped.dough.properties import salt_rows
 from lumped.quantities import Value
 from lumped.texts import say
 
@@ -64,9 +63,9 @@ def _reason(done: "Kneading", key: str, unit: str, factor: float) -> Reason:
 def _quantity(chain: Chain, key: str) -> Array:
     """A step of the chain, in SI."""
     if key in ("salt_dissolved", "sugar_dissolved"):
-        return chain.in_liquid("sodium-chloride" if key.startswith("salt") else "sucrose")
+        return np.asarray(chain.dissolved[_rows(key)].sum(axis=0))
     if key in ("salt_solid", "sugar_solid"):
-        return chain.solid("sodium-chloride" if key.startswith("salt") else "sucrose")
+        return np.asarray((chain.components - chain.dissolved)[_rows(key)].sum(axis=0))
     if key == "syrup_conductivity":
         return chain.liquid_conductivity * chain.mobility_left
     return np.asarray(getattr(chain, key))
@@ -93,7 +92,7 @@ def step_words(key: str, chain: Chain) -> str:
     chain : Chain
         The dough.
     """
-    if key in ("salt_in_liquid", "liquid_conductivity") and not _holds(chain, _salts(), _BRINE):
+    if key in ("salt_in_liquid", "liquid_conductivity") and not _holds(chain, list(bought_salts()), _BRINE):
         thick = float(np.quantile(chain.mobility_left, 0.025)) < _UNTHICKENED / 100
         thin = key == "liquid_conductivity" and thick
         return say(f"dough-step-{key.replace('_', '-')}-{'thin' if thin else 'plain'}")
@@ -107,10 +106,9 @@ def _holds(chain: Chain, rows: list[int], least: float) -> bool:
     return bool(np.median(share) > least)
 
 
-def _salts() -> list[int]:
-    """Rows of salts that are bought as such, not of those in every flour and water."""
-    natural = {INDEX[key] for key in MINERALS}
-    return [row for row in salt_rows() if row not in natural]
+def _rows(key: str) -> list[int]:
+    """Which compounds a step counts: every salt that is bought as such, or table sugar."""
+    return list(bought_salts()) if key.startswith("salt") else [INDEX["sucrose"]]
 
 
 def _sweet() -> list[int]:

@@ -13,10 +13,9 @@ from numpy.typing import NDArray
 
 from lumped.chemistry.compounds import compounds, molar_mass_of
 from lumped.dough.beliefs import middle
-from lumped.dough.bowl import INDEX, Bowl
+from lumped.dough.bowl import INDEX, Bowl, salt_rows
 from lumped.dough.chain import Chain, Unknowns, follow
 from lumped.dough.holding import body_of, unbound
-from lumped.dough.properties import salt_rows
 from lumped.dough.recipe import Recipe
 from lumped.dough.safety.contents import parched
 from lumped.dough.swap.doses import doses_in_a_helping
