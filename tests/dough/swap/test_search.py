@@ -6,6 +6,7 @@ import numpy as np
 from tests.dough.swap.shelves import SALT, salt_dough, shelf
 
 from lumped.dough.kneading import kneading
+from lumped.dough.swap.blocking import texture_words
 from lumped.dough.swap.figures import figures_of, table_of
 from lumped.dough.swap.laying_out import Base, search_for
 from lumped.dough.swap.requirements import beyond
@@ -79,3 +80,15 @@ def test_searches_side_by_side_find_what_each_finds_alone():
     for one, alone in zip(together, map(searched, [*searches, other]), strict=True):
         assert [each.added for each in one] == [each.added for each in alone]
         np.testing.assert_allclose([each.score for each in one], [each.score for each in alone], rtol=1e-9)
+
+
+def test_what_another_texture_changes_is_told_part_by_part():
+    search = search_in(Wish(), "rice-flour")
+    masses = search.old[:, None].copy()
+    masses[search.table.row("tap-water")] = 0.42
+    masses[search.table.row("table-salt")] = 0.25
+    new = figures_of(search.table, masses, np.array([search.same_way]))
+    said = "; ".join(texture_words(search.standard.old, new))
+    assert "g of water to 100 g of flour, which sticks" in said
+    assert "g of salt to 100 g of flour instead of 4" in said
+    assert "fat" not in said

@@ -21,7 +21,7 @@ from lumped.errors import RecipeError
 from lumped.quantities import rounded_text, short_text
 from lumped.texts import say
 
-__all__ = ["blockers_of"]
+__all__ = ["blockers_of", "texture_words"]
 
 _SHARES = ("body", "softener", "sugar", "salt", "binder")
 _NARROW = 8  # recipes that go on where it only matters whether there is one
@@ -109,12 +109,12 @@ def _slots(search: Search, new: Figures) -> dict[str, str]:
         "ph": rounded_text(new.ph[0]), "ph_before": rounded_text(old.ph[0]), "activity": f"{new.water_activity[0]:.2f}",
         "activity_before": f"{old.water_activity[0]:.2f}",
         "cost": "–" if new.cost is None or old.cost is None else f"{new.cost[0] / old.cost[0]:.1f}",
-        "too_much": "; ".join(_too_much(search, new)), "texture": "; ".join(_texture(search, old, new)),
+        "too_much": "; ".join(_too_much(search, new)), "texture": "; ".join(texture_words(old, new)),
     }  # fmt: skip
 
 
-def _texture(search: Search, old: Figures, new: Figures) -> Iterator[str]:
-    """What of the texture leaves what is allowed: water to flour, the body, too much fat, sugar, salt or binder."""
+def texture_words(old: Figures, new: Figures) -> Iterator[str]:
+    """Say what of the texture leaves what is allowed: water to flour, the body, too much fat, sugar, salt or binder."""
     if abs(new.place[0]) > max(abs(float(old.place[0])), WELL_INSIDE):
         yield say(f"swap-texture-{'wet' if new.place[0] > 0 else 'dry'}", water=rounded_text(100 * new.hydration[0]))
     shares = {key: [100 * float(getattr(each, key)[0]) for each in (old, new)] for key in _SHARES}
