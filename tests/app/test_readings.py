@@ -68,3 +68,10 @@ def test_a_source_is_named_with_edition_and_page():
 def test_flour_and_water_are_not_called_sour(given, says):
     """A dough of flour, sugar and water has a pH of 5.9: nobody tastes or feels that."""
     assert readings(given, "europe")["readings"]["ph"]["says"] == says
+
+
+def test_the_line_on_keeping_says_who_may_grow_too():
+    said = readings(SALT, "europe")["readings"]["water_activity"]["says"]
+    assert "Could grow in this dough: " in said
+    assert "May grow in it" in said
+    assert "most moulds" in said

@@ -11,6 +11,7 @@ from lumped.texts import say
 
 if TYPE_CHECKING:
     from lumped.app.named import Named
+    from lumped.dough.material import Dough
     from lumped.dough.recipe import Recipe
     from lumped.pantry import Pantry
     from lumped.pantry.rounding import Rounded, Shift
@@ -130,12 +131,11 @@ def measured_recipe(dough: "Named", *, kitchen: str) -> Kept:
     wanted = [Wanted(ingredient=shop[each.ingredient], mass=each.mass.mean) for each in portions]
     rounded = rounded_to_kitchen(wanted, system, _shift(recipe, shop), weights=_WEIGHTS)
     kept = _as_recipe(recipe, rounded, system)
-    old, new = (knead(each, shop, dough.calibration).resistivity for each in (recipe, kept))
+    old, new = (knead(each, shop, dough.calibration) for each in (recipe, kept))
     return Kept(
         recipe=recipe, rounded_recipe=kept, kitchen=_kitchen_name(system), rounded=rounded,
-        before=_properties(recipe, shop) | {"resistivity": old.mean},
-        after=_properties(kept, shop) | {"resistivity": new.mean}, resistivity_before=old, resistivity_after=new,
-        names={key: shop[key].name for key in recipe.ingredients},
+        before=_properties(old), after=_properties(new), resistivity_before=old.resistivity,
+        resistivity_after=new.resistivity, names={key: shop[key].name for key in recipe.ingredients},
     )  # fmt: skip
 
 
@@ -201,14 +201,10 @@ def _by_feel(recipe: "Recipe", key: str) -> float:
     return sum(sum(each.as_needed) / 2 for each in recipe.portions if each.ingredient == key and each.as_needed)
 
 
-def _properties(recipe: "Recipe", shop: "Pantry") -> dict[str, float]:
-    from lumped.dough.many import knead_many
-
-    table = [[recipe.mass_of(key)] for key in recipe.ingredients]
-    found = knead_many(
-        recipe.ingredients, table, kind=recipe.kind, cooked=recipe.cooked, temperature=recipe.temperature, shop=shop
-    )
-    return {key: float(found[key][0]) for key in _SHOWN}
+def _properties(dough: "Dough") -> dict[str, float]:
+    """Give the figures that `lumped dough` tells. [SI]"""
+    found = {key: dough.reason(key).value for key in _SHOWN}
+    return {key: value.mean / 100 if value.unit == "%" else value.mean for key, value in found.items()}
 
 
 def _as_recipe(recipe: "Recipe", rounded: "Rounded", system: str) -> "Recipe":

@@ -187,7 +187,7 @@ def _water_activity(done: "Kneading", region: str, given: Given) -> _Told:
         name: float(done.chain.of(key).mean()) / mass
         for name, key in (("sorbate", "potassium-sorbate"), ("benzoate", "sodium-benzoate"))
     }
-    return _told(value, keeping(value, ph=done.value(done.chain.ph, "", "ph"), **preserved).words[0])
+    return _told(value, " ".join(keeping(value, ph=done.value(done.chain.ph, "", "ph"), **preserved).growing))
 
 
 def _feel(done: "Kneading", region: str, given: Given) -> _Told:

@@ -70,6 +70,12 @@ class Keeping:
     growths: tuple[Growth, ...]
     words: tuple[str, ...]
 
+    @property
+    def growing(self) -> tuple[str, ...]:
+        """The sentences on who could grow and who may; where nobody can, the first of all."""
+        states = {each.state for each in self.growths}
+        return self.words[: max(len(states & {"grows", "may grow"}), 1)]
+
     def of(self, key: str) -> Growth:
         """Give what becomes of one group."""
         return next(each for each in self.growths if each.group.key == key)

@@ -80,7 +80,7 @@ dough-measure-scale = weigh every ingredient on a scale, the last handful too
 dough-measure-finished = weigh the finished dough
 dough-measure-oven = dry a spoonful of the flour or starch in the oven and weigh it before and after
 dough-measure-conductivity-meter = put a conductivity meter into the water and into the liquid that can be pressed out
-dough-measure-syrup = measure how well salt water thickened with this sugar conducts
+dough-measure-syrup = measure how well salt water conducts with what thickens this dough’s liquid in it: its sugar, syrup, glycerine or alcohol
 
 feel-batches = { $count ->
     [0] nobody has scored a batch yet: the trade's window, by common practice
