@@ -239,7 +239,7 @@ SEEN: dict[tuple[str, str], Callable] = {
     (DOUGH, "of the stiff sugar dough {} %, and a factor of {}."): lambda: narrowed(sugared(), "resistivity"),
     (DOUGH, "thickened with that sugar: {} %)"): lambda: narrowed(sugared(), "syrup")[:1],
     (DOUGH, "weigh the finished dough: {} %)"): lambda: narrowed(salted(73), "finished")[:1],
-    (DOUGH, "crumbs (below {} of the least water of the window) and batter (above {} of the most)"): lambda: [
+    (DOUGH, "crumbs (wetted below {} of the least of the window) and batter (above {} of the most)"): lambda: [
         POWDER, POURS],
     (DOUGH, "less than {} % of starch, fibre and protein"): lambda: [
         100 * handbook().value("marks", "body", "least").mean],
