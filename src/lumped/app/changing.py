@@ -25,6 +25,8 @@ __all__ = [
 _GRAMS = re.compile(r"(\d+(?:[.,]\d+)?)\s*(?:g|grams?)?")
 _NOTHING = re.compile(r"0+(?:[.,]0+)?\s*(?:g|grams?)?")
 _BY_FEEL = re.compile(r"(?:(\d[\d.,]*)\s*(?:g\s*)?(?:-|–|to)\s*)?(\d[\d.,]*)\s*(?:g|grams?)?")
+_BARE = re.compile(r"\d+(?:[.,]\d+)?")
+_MOST = 100_000  # g; of more the reader of amounts tells what it weighs
 _ROOM = 20  # °C; what a recipe that says nothing means
 RECIPE_WORDS = ("title", "measures", "cooked", "degrees")
 """Words of a change that are no ingredients."""
@@ -104,7 +106,7 @@ def changed(given: Given, changes: Mapping[str, str]) -> Given:
     added = [_entry({"ingredient": _ingredient_of(name)}, amount) for name, amount in other.items()]
     moved = kept != entries or any(added)
     document["ingredients"] = [entry for entry in (*kept, *added) if entry]
-    if cooked in WAYS and cooked != document.get("method", {}).get("cooked", "pot"):
+    if cooked and cooked != document.get("method", {}).get("cooked", "pot"):
         document["method"] = {"cooked": cooked}
         moved = True
     if moved:
@@ -161,7 +163,7 @@ def _entry(entry: Mapping[str, Any], said: str | None) -> dict[str, Any]:
     if (grams := _grams_in(amount)) is not None:
         found["amount_g"] = grams
     elif amount:
-        found["amount"] = amount
+        found["amount"] = f"{amount} g" if _BARE.fullmatch(amount) else amount
     return found
 
 
@@ -217,7 +219,7 @@ def _grams_in(amount: str) -> float | int | None:
     """Give the number of an amount in grams; None for any other, which the recipe's reader then takes or refuses."""
     grams = _GRAMS.fullmatch(amount)
     found = None if grams is None else _number_in(grams[1])
-    return None if isinstance(found, str) else found
+    return None if isinstance(found, str) or (found or 0) > _MOST else found
 
 
 def _amount_of(entry: Mapping[str, Any]) -> str:

@@ -133,7 +133,8 @@ def _portion(entry: IngredientEntry, number: int, file: RecipeFile, name: str, s
             written, mass = entry.amount, mass_of(entry.amount, ingredient, file.measures)
         except RecipeError as problem:
             place = f"ingredients › “{entry.ingredient}” › amount"
-            raise RecipeError("recipe-portion", file=name, key=place, problem=str(problem)) from None
+            raise RecipeError("recipe-portion", file=name, key=place, problem=str(problem),
+                              ingredient=ingredient.name) from None  # fmt: skip
     else:
         written, mass = "as needed", Value.exact(0.0, "kg")
     return Portion(ingredient=ingredient.key, written=written, mass=mass, as_needed=needed or None)

@@ -30,13 +30,13 @@ class DoughFolds:
         with html.section().classes("slip what-ifs").mark("what-ifs"):
             Words("h2", say("web-what-if"))
             Words("p", say("web-what-if-lure"), "soft")
-            self._changes: Element = html.dl().classes("numbers")
-            with html.details() as self._more_fold:
+            self._changes = _awaited(html.dl().classes("numbers"))
+            with html.details().classes("hidden-now") as self._more_fold:
                 Words("summary", say("web-what-if-more"))
                 self._more: Element = html.dl().classes("numbers")
         with html.section().classes("slip narrower").mark("narrower"):
             Words("h2", say("heading-narrower"))
-            self._narrower: Element = html.ul().classes("notes")
+            self._narrower = _awaited(html.ul().classes("notes"))
         self.aside: Element = html.div().classes("aside")
         with self.aside:
             self._put_aside()
@@ -48,17 +48,19 @@ class DoughFolds:
         with html.section().classes("slip folds"):
             with html.details().classes("careful"):
                 Words("summary", say("web-careful"))
-                self._cautions = html.ul().classes("notes")
+                self._cautions = _awaited(html.ul().classes("notes"))
             with html.details().mark("steps"):
                 Words("summary", say("web-dough-steps"))
-                self._steps: Element = html.dl().classes("numbers")
+                self._steps = _awaited(html.dl().classes("numbers"))
 
     def show(self, shown: Mapping[str, Any]) -> None:
         """Show what follows from a dough that was worked out in full."""
+        for place in (self._changes, self._narrower, self._cautions, self._steps):
+            place.props(remove="data-waiting")
         changes = [(f"what-if-{key}", words, figure) for key, words, figure in shown["what_if"]]
         self._tell_numbers(self._changes, changes[:_FEW])
         self._tell_numbers(self._more, changes[_FEW:])
-        self._more_fold.classes(add="" if changes[_FEW:] else "hidden-now", remove="hidden-now")
+        reveal(self._more_fold, bool(changes[_FEW:]))
         self._tell_numbers(self._steps, shown["steps"])
         self._narrower.clear()
         with self._narrower:
@@ -83,3 +85,9 @@ class DoughFolds:
                 Words("dt", words)
                 with html.dd():
                     self._sources.figure(key, figure)
+
+
+def _awaited(place: Element) -> Element:
+    """Have a place say that it is worked out, as long as nothing stands in it."""
+    place.props.update({"data-waiting": say("web-working")})
+    return place

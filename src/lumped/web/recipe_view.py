@@ -10,6 +10,7 @@ from typing import Any
 from nicegui import background_tasks, html, ui
 from nicegui.element import Element
 
+from lumped.app.amiss import amiss
 from lumped.app.changing import RECIPE_WORDS, amounts_in, leaves_out, name_of, names_in, with_amount, with_feel
 from lumped.app.given import Given
 from lumped.app.jobs import Ticket
@@ -183,7 +184,7 @@ class RecipeView:
         if answer is not None and answer.content is not None:
             self._show_all(answer.content)
         elif answer is not None and answer.failure is not None:
-            self._fail(answer.failure["message"])
+            self._fail(amiss(answer.failure))
 
     def _fail(self, words: str) -> None:
         """Say why no dough comes of it; what was read before is taken off the page, for it is not of this."""
@@ -213,7 +214,7 @@ class RecipeView:
     def _show(self, found: Mapping[str, Any] | None, failure: Mapping[str, Any] | None) -> None:
         """Show what the dough does."""
         if found is None:
-            self._fail(failure["message"] if failure else "")
+            self._fail(amiss(failure) if failure else "")
             return
         self._page.classes(remove="failing")
         reveal(self._trouble_place, False)

@@ -38,7 +38,7 @@ web-pantry-count = { $count ->
     [one] One ingredient.
    *[other] { $count } ingredients.
 }
-web-pantry-holds = contains { $names }
+web-pantry-holds = allergens: { $names }
 web-pantry-traces = traces possible: { $names }
 web-pantry-sold = { $price }; { $sold }
 web-about = About { $name }
