@@ -29,11 +29,22 @@ def test_with_draws_there_are_intervals():
         assert (found[name] <= found[f"{name}_high"]).all()
 
 
+@pytest.mark.parametrize(
+    ("given", "says"),
+    [({"dough": "crumbly"}, "dough is “crumbly”. It is one of: conducting, insulating"),
+     ({"cooked": "fried"}, "cooked is “fried”. It is one of: pot, kettle"), ({"draws": -1}, "-1 draws can’t be")],
+)  # fmt: skip
+def test_a_way_that_nobody_knows_is_refused(given, says):
+    """Any word passed for a kind of dough; for a way it named the handbook's table."""
+    with pytest.raises(InputError, match=says):
+        lumped.doughs(RECIPES, **given)
+
+
 def test_a_frame_that_cannot_be_understood_is_refused_in_words():
     with pytest.raises(RecipeError, match=r"plane-flour"):
         lumped.doughs(pd.DataFrame({"plane-flour": [1.0]}))
-    with pytest.raises(RecipeError, match=r"Recipe no. 1 holds nan g of plain-flour"):
-        lumped.doughs(pd.DataFrame({"plain-flour": ["a cup"]}))
+    with pytest.raises(RecipeError, match=r"Recipe no. 2 holds “a cup” of plain-flour, which is no number"):
+        lumped.doughs(pd.DataFrame({"plain-flour": [1.0, "a cup"]}, index=["b", "b"]))
     with pytest.raises(InputError, match=r"There is no region"):
         lumped.doughs(RECIPES, region="atlantis")
 

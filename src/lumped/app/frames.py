@@ -4,11 +4,14 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
+from lumped.errors import InputError, RecipeError
+
 if TYPE_CHECKING:
     import pandas as pd
 
 __all__ = ["doughs", "ingredients", "steps"]
 
+_KINDS, _WAYS = ("conducting", "insulating"), ("pot", "kettle", "microwave", "not cooked")
 _COLUMNS = {
     "resistivity": "resistivity_ohm_m", "sodium": "sodium_in_lump_kg", "cost": "cost_per_kg",
     "density": "density_kg_per_m3", "salt_solid": "salt_solid_share", "free_water": "free_water_share",
@@ -53,7 +56,7 @@ def doughs(
     Raises
     ------
     RecipeError, InputError
-        If an ingredient or a region is not known, a mass is negative or no number, or a row holds nothing.
+        If an ingredient, a region or a way is not known, a mass is negative or no number, or a row holds nothing.
 
     Examples
     --------
@@ -69,9 +72,15 @@ def doughs(
     from lumped.dough.many import knead_many
     from lumped.pantry import region as region_of
 
+    for name, said, choices in (("dough", dough, _KINDS), ("cooked", cooked, _WAYS)):
+        _refuse_other(name, said, choices)
+    if draws < 0:
+        raise InputError("many-draws", draws=f"{draws:,}")
     shop = shop_with([*map(Path, labels)])
     keys = [shop.find(str(name), str(name)).key for name in grams.columns]
-    masses = grams.apply(pd.to_numeric, errors="coerce").where(grams.notna(), 0.0).to_numpy(float).T / 1e3
+    numbers = grams.apply(pd.to_numeric, errors="coerce")
+    _refuse_words(grams, numbers)
+    masses = numbers.where(grams.notna(), 0.0).to_numpy(float).T / 1e3
     prices = None
     if region is not None:
         region_of(region)
@@ -87,6 +96,19 @@ def doughs(
             {name: array} if not draws else {name: array[1], f"{name}_low": array[0], f"{name}_high": array[2]}
         )
     return pd.DataFrame(columns, index=grams.index)
+
+
+def _refuse_other(name: str, said: str, choices: Sequence[str]) -> None:
+    if said not in choices:
+        raise InputError("many-choice", name=name, said=str(said)[:60], choices=", ".join(choices))
+
+
+def _refuse_words(grams: "pd.DataFrame", numbers: "pd.DataFrame") -> None:
+    """Refuse the first entry that is no number."""
+    for number, (_, row) in enumerate((grams.notna() & numbers.isna()).iterrows(), 1):
+        for name in row.index[row.to_numpy(bool)]:
+            said = str(grams.iloc[number - 1][name])[:60]
+            raise RecipeError("many-words", number=number, ingredient=str(name), said=said)
 
 
 def steps(path: str | Path, *, batches: Sequence[str | Path] = (), labels: Sequence[str | Path] = ()) -> "pd.DataFrame":

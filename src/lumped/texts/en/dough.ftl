@@ -165,5 +165,8 @@ dough-influence = { $share } % of what is open: { $words }; a factor of { $facto
 
 many-shape = A table of masses has a row for each ingredient, each of them once: { $rows } are named, but the table is { $shape }.
 many-mass = Recipe no. { $number } holds { $mass } g of { $ingredient }. Write 0 or more, or leave it empty.
+many-words = Recipe no. { $number } holds “{ $said }” of { $ingredient }, which is no number. Write grams as a number alone.
+many-choice = { $name } is “{ $said }”. It is one of: { $choices }.
+many-draws = { $draws } draws can’t be. Give 0 for the middle of what is believed alone, or some, such as 256.
 many-empty = Recipe no. { $number } holds nothing. Take it out, or write how much goes in.
 many-none = There is no recipe in the table. Give a row for each.
