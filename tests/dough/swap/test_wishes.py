@@ -84,7 +84,7 @@ def test_every_figure_is_that_of_the_proposal_worked_out_alone():
     each = swapped(recipe, Wish(classes=("gluten",)), count=1).proposals[0]
     alone = kneading(each.recipe)
     for key in ("resistivity", "water_activity", "hydration", "ph", "sodium"):
-        value, shown = alone.value(PROPERTIES[key].given(alone.chain), PROPERTIES[key].unit), each.properties[key]
+        value, shown = alone.value(PROPERTIES[key].given(alone.chain), PROPERTIES[key].unit, key), each.properties[key]
         assert (value.low, value.mean, value.high) == (shown.low, shown.mean, shown.high)
     assert each.ratio == ratio(alone, kneading(recipe))
 
