@@ -1,35 +1,25 @@
 """Two doughs that meet on a slant: no closed form, so coarse grids are held against a fine one."""
 
-from dataclasses import dataclass
-
 import numpy as np
 import pytest
 
 from lumped.conduction import Terminal, solve_ports
-from lumped.shape import Block, Piece, cells_of
+from lumped.shape import Block, Cut, Piece, cells_of
 
 from ..outside.fields import faces
 
 BAR = Block(centre=(0, 0, 0), size=(3, 1, 1))
 
 
-@dataclass(frozen=True)
-class SlantedEnd:
+def slanted_end(turn):
     """The part of the bar beyond a slanted plane through its middle."""
-
-    turn: float
-
-    def distance(self, points):
-        return np.maximum(BAR.distance(points), -points @ [np.cos(self.turn), np.sin(self.turn), 0.0])
-
-    def bounds(self):
-        return BAR.bounds()
+    return Cut(solid=BAR, point=(0, 0, 0), away=(-np.cos(turn), -np.sin(turn), 0))
 
 
 def resistance(ratio, turn, across):
     pieces = [
         Piece(name="near", solid=BAR, conductivity=1.0),
-        Piece(name="far", solid=SlantedEnd(turn), conductivity=ratio),
+        Piece(name="far", solid=slanted_end(turn), conductivity=ratio),
     ]
     system = faces(cells_of(pieces, [0, 0], pitch=1 / across, offset=(0, 0.3, 0.6)))
     x, g = system.index[:, 0], 2 * system.pitch * system.conductivity * system.share

@@ -9,9 +9,9 @@ are no special cases:
 """
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
 
+from lumped.compiling import compiled
 from lumped.conduction.network import Network, laid_out
 
 __all__ = ["coarser", "grouped"]
@@ -65,7 +65,7 @@ def coarser(network: Network, group: Integers) -> tuple[Network, Integers]:
     return found, place[group]
 
 
-@njit(cache=True)
+@compiled
 def _rooted(starts, columns, links, leak, block):  # type: ignore[no-untyped-def]
     """Number of one unknown in the group of each, the same for all in a group.
 
@@ -98,7 +98,7 @@ def _rooted(starts, columns, links, leak, block):  # type: ignore[no-untyped-def
     return parent
 
 
-@njit(cache=True)
+@compiled
 def _root(parent, i):  # type: ignore[no-untyped-def]
     while parent[i] != i:
         parent[i] = parent[parent[i]]
@@ -106,7 +106,7 @@ def _root(parent, i):  # type: ignore[no-untyped-def]
     return i
 
 
-@njit(cache=True)
+@compiled
 def _joined(parent, i, j):  # type: ignore[no-untyped-def]
     """Join two groups; the first one's number stays."""
     parent[_root(parent, j)] = _root(parent, i)

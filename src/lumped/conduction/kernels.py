@@ -14,8 +14,10 @@ from types import FunctionType
 from typing import Any
 
 import numpy as np
-from numba import njit, prange
+from numba import prange
 from numpy.typing import NDArray
+
+from lumped.compiling import compiled
 
 __all__ = ["COLUMNS", "PARALLEL", "SERIAL", "Kernels"]
 
@@ -186,23 +188,22 @@ class Kernels:
     """All loops, compiled for one thread or for all."""
 
     def __init__(self, *, parallel: bool) -> None:
-        def compiled(function: Callable[..., Any]) -> Callable[..., Any]:
+        def made(function: Callable[..., Any]) -> Callable[..., Any]:
             loop = FunctionType(function.__code__, function.__globals__, function.__name__)
             loop.__qualname__ = f"{'all' if parallel else 'one'}.{function.__name__}"  # numba keeps them by this name
-            made = njit(parallel=parallel, cache=True, nogil=True, fastmath={"contract"}, error_model="numpy")
-            return made(loop)
+            return compiled(loop, parallel=parallel, fastmath={"contract"})
 
-        self.relax = compiled(_relax)
-        self.scale = compiled(_scale)
-        self.multiply = compiled(_multiply)
-        self.residual = compiled(_residual)
-        self.imbalance = compiled(_imbalance)
-        self.gathered = compiled(_gathered)
-        self.handed_down = compiled(_handed_down)
-        self.dots = compiled(_dots)
-        self.products = compiled(_products)
-        self.stepped = compiled(_stepped)
-        self.combined = compiled(_combined)
+        self.relax = made(_relax)
+        self.scale = made(_scale)
+        self.multiply = made(_multiply)
+        self.residual = made(_residual)
+        self.imbalance = made(_imbalance)
+        self.gathered = made(_gathered)
+        self.handed_down = made(_handed_down)
+        self.dots = made(_dots)
+        self.products = made(_products)
+        self.stepped = made(_stepped)
+        self.combined = made(_combined)
 
 
 SERIAL, PARALLEL = Kernels(parallel=False), Kernels(parallel=True)

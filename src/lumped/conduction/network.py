@@ -4,10 +4,10 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
 from scipy import sparse
 
+from lumped.compiling import compiled
 from lumped.conduction.kernels import PARALLEL, SERIAL, Kernels
 
 __all__ = ["Network", "laid_out"]
@@ -128,7 +128,7 @@ def _rows(edges: NDArray[np.int64], conductance: Doubles | None, n: int) -> tupl
     return rows.indptr.astype(np.int32), rows.indices.astype(np.int32), rows.data
 
 
-@njit(cache=True)
+@compiled
 def _coloured(starts: Integers, columns: Integers) -> NDArray[np.int64]:
     """Give each unknown the first colour that none of its neighbours bears."""
     n = len(starts) - 1

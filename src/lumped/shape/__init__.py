@@ -8,8 +8,9 @@ negative.
 from lumped.shape.cells import Cells, cells_of
 from lumped.shape.gaps import Gap, gap_between
 from lumped.shape.pieces import Piece
-from lumped.shape.solids import Ball, Block, Disc, PathRoll, Ring, Roll, Solid
+from lumped.shape.solids import Ball, Block, Cut, Disc, PathRoll, Ring, Roll, Solid, Taper
 
 __all__ = [
-    "Ball", "Block", "Cells", "Disc", "Gap", "PathRoll", "Piece", "Ring", "Roll", "Solid", "cells_of", "gap_between",
+    "Ball", "Block", "Cells", "Cut", "Disc", "Gap", "PathRoll", "Piece", "Ring", "Roll", "Solid", "Taper", "cells_of",
+    "gap_between",
 ]  # fmt: skip

@@ -6,97 +6,109 @@ two divisions, one twice as fine, are extrapolated to none. Where an edge of the
 distance has a kink, and the face is divided more finely.
 """
 
-from collections.abc import Callable
-
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["corner_levels", "face_shares", "square_shares"]
+from lumped.compiling import compiled
 
-_FINE, _FINER = 2, 8  # small squares along an edge of a face; where there is a kink
+__all__ = ["FINE", "FINER", "is_kinked", "point_of_face", "share_of_face", "share_of_square"]
+
+Floats = NDArray[np.float64]
+Point = tuple[float, float, float]
+FINE, FINER = 2, 4  # small squares along an edge of a face; where there is a kink
 _KINK = 0.08  # in pitches; smooth surfaces curve less than this over a small square
 _TRUSTED = 0.05  # where the two divisions differ more, a wall thinner than a pitch passes: the finer one stands
-_SKIN = 1e-6  # in pitches; a face that lies in the surface itself is outside, whatever rounding does
-
-Level = Callable[[NDArray[np.float64]], NDArray[np.float64]]
 
 
-def face_shares(level: Level, centres: NDArray[np.float64], axis: int, pitch: float) -> NDArray[np.float64]:
-    """Give the share of faces inside a body.
+@compiled
+def point_of_face(low: Floats, h: float, at: tuple[int, int, int], axis: int, u: float, v: float) -> Point:
+    """Give a point of the face between a cell and the next one along an axis.
 
     Parameters
     ----------
-    level : callable
-        Signed distance of points (n, 3), negative inside, shape (n,). [m]
-    centres : (f, 3) float
-        Middles of the faces. [m]
+    low : (3,) float
+        Corner of cell (0, 0, 0). [m]
+    h : float
+        Edge of a cell. [m]
+    at : (3,) int
+        The cell.
     axis : int
-        Direction of their normals, 0 to 2.
-    pitch : float
-        Edge of a face. [m]
+        Direction of the face's normal, 0 to 2.
+    u, v : float
+        How far along the face's two edges, 0 to 1.
+    """
+    x = low[0] + h * (at[0] + (1.0 if axis == 0 else u))
+    y = low[1] + h * (at[1] + (u if axis == 0 else (1.0 if axis == 1 else v)))
+    z = low[2] + h * (at[2] + (1.0 if axis == 2 else v))
+    return x, y, z
 
-    Returns
-    -------
-    (f,) float
-        Shares, 0 to 1.
+
+@compiled
+def is_kinked(corner: Floats, pitch: float) -> bool:
+    """Tell whether an edge of the body crosses a face, from levels at the corners of its small squares."""
+    for i in range(FINE):
+        for j in range(FINE):
+            if abs(corner[i, j] + corner[i + 1, j + 1] - corner[i + 1, j] - corner[i, j + 1]) > _KINK * pitch:
+                return True
+    return False
+
+
+@compiled
+def share_of_face(corner: Floats, division: int) -> float:
+    """Give the inside share of a face, 0 to 1.
+
+    Parameters
+    ----------
+    corner : (division + 1, division + 1) float
+        Signed distance at the corners of its small squares, negative inside.
+    division : int
+        Small squares along an edge, an even number.
 
     Examples
     --------
-    >>> half = face_shares(lambda points: points[:, 0] - 0.25, np.zeros((1, 3)), axis=2, pitch=1.0)
-    >>> round(float(half[0]), 4)
+    >>> round(share_of_face(np.array([[-0.75, -0.25, 0.25]] * 3).T.copy(), 2), 6)
     0.75
     """
-    values = corner_levels(level, centres, axis, pitch, _FINE)
-    share = _extrapolated(values, pitch)
-    twist = values[:, :-1, :-1] + values[:, 1:, 1:] - values[:, 1:, :-1] - values[:, :-1, 1:]
-    kinked = np.any(np.abs(twist) > _KINK * pitch, axis=(1, 2))
-    share[kinked] = _extrapolated(corner_levels(level, centres[kinked], axis, pitch, _FINER), pitch)
-    return np.asarray(share)
+    fine = coarse = 0.0
+    for i in range(division):
+        for j in range(division):
+            fine += share_of_square(corner[i, j], corner[i + 1, j], corner[i + 1, j + 1], corner[i, j + 1])
+    for i in range(0, division, 2):
+        for j in range(0, division, 2):
+            coarse += share_of_square(corner[i, j], corner[i + 2, j], corner[i + 2, j + 2], corner[i, j + 2])
+    fine, coarse = fine / division**2, 4 * coarse / division**2
+    if abs(fine - coarse) < _TRUSTED:
+        fine = (4 * fine - coarse) / 3
+    return min(max(fine, 0.0), 1.0)
 
 
-def _extrapolated(values: NDArray[np.float64], pitch: float) -> NDArray[np.float64]:
-    """Share of each face from levels at the corners of its small squares, (f,)."""
-    values = values + _SKIN * pitch
-    fine = square_shares(values).mean(axis=(1, 2))
-    coarse = square_shares(values[:, ::2, ::2]).mean(axis=(1, 2))
-    smooth = np.abs(fine - coarse) < _TRUSTED
-    return np.asarray(np.clip(np.where(smooth, (4 * fine - coarse) / 3, fine), 0.0, 1.0))
-
-
-def corner_levels(
-    level: Level, centres: NDArray[np.float64], axis: int, pitch: float, division: int
-) -> NDArray[np.float64]:
-    """Signed distance at the corners of the small squares, shape (f, division + 1, division + 1). [m]"""
-    place = pitch * (np.arange(division + 1) / division - 0.5)
-    steps = np.zeros((division + 1, division + 1, 3))
-    first, second = (each for each in range(3) if each != axis)
-    steps[..., first], steps[..., second] = np.meshgrid(place, place, indexing="ij")
-    points = centres[:, None, None, :] + steps
-    return np.asarray(level(points.reshape(-1, 3)).reshape(points.shape[:-1]))
-
-
-def square_shares(corner: NDArray[np.float64]) -> NDArray[np.float64]:
-    """Give the inside share of each square from levels at its corners (f, m+1, m+1), shape (f, m, m).
+@compiled
+def share_of_square(a: float, b: float, c: float, d: float) -> float:
+    """Give the inside share of a square from the levels at its corners, in turn round it.
 
     Examples
     --------
-    >>> square_shares(np.array([[[-1.0, 1.0], [-1.0, 1.0]]])).tolist()
-    [[[0.5]]]
+    >>> share_of_square(-1.0, -1.0, 1.0, 1.0)
+    0.5
     """
-    a, b = corner[:, :-1, :-1], corner[:, 1:, :-1]
-    c, d = corner[:, 1:, 1:], corner[:, :-1, 1:]
     middle = (a + b + c + d) / 4
-    share = ((a < 0).astype(float) + (b < 0) + (c < 0) + (d < 0)) / 4
-    cut = (share > 0) & (share < 1) | ((share == 0) & (middle < 0)) | ((share == 1) & (middle >= 0))
-    a, b, c, d, middle = (each[cut] for each in (a, b, c, d, middle))
-    share[cut] = sum(_triangle_share(p, q, middle) for p, q in ((a, b), (b, c), (c, d), (d, a))) / 4
-    return share
+    if a < 0 and b < 0 and c < 0 and d < 0 and middle < 0:
+        return 1.0
+    if a >= 0 and b >= 0 and c >= 0 and d >= 0 and middle >= 0:
+        return 0.0
+    found = _share_of_triangle(a, b, middle) + _share_of_triangle(b, c, middle)
+    return float(found + _share_of_triangle(c, d, middle) + _share_of_triangle(d, a, middle)) / 4
 
 
-def _triangle_share(p: NDArray[np.float64], q: NDArray[np.float64], r: NDArray[np.float64]) -> NDArray[np.float64]:
-    """Inside share of triangles whose corners have levels p, q, r: one corner alone on its side cuts off a corner."""
-    low, middle, high = np.sort(np.stack([p, q, r]), axis=0)
-    tiny = 1e-300
-    one_in = low**2 / np.maximum((low - middle) * (low - high), tiny)
-    one_out = 1 - high**2 / np.maximum((high - low) * (high - middle), tiny)
-    return np.where(low >= 0, 0.0, np.where(middle >= 0, one_in, np.where(high >= 0, one_out, 1.0)))
+@compiled
+def _share_of_triangle(p: float, q: float, r: float) -> float:
+    """Inside share of a triangle whose corners have levels p, q, r: one corner alone on its side is cut off."""
+    low, high = min(p, q, r), max(p, q, r)
+    middle = max(min(p, q), min(max(p, q), r))
+    if low >= 0:
+        return 0.0
+    if high < 0:
+        return 1.0
+    if middle >= 0:
+        return low * low / max((low - middle) * (low - high), 1e-300)
+    return 1.0 - high * high / max((high - low) * (high - middle), 1e-300)

@@ -1,0 +1,81 @@
+"""Where doughs of two conductivities meet: what a face between two cells conducts.
+
+The conductance of a face is  pitch × ∫ σ̄ dA / pitch²  over its share inside the body, σ̄ the harmonic mean of the
+conductivity along the normal between the two cell centres. Lines run along the normal through the middles of the
+face's small squares; on each interval of a line the share of each piece follows from a linear cut of its signed
+distance, which is exact where doughs meet in a plane. Parts outside the body are ignored.
+"""
+
+import numpy as np
+from numpy.typing import NDArray
+
+from lumped.compiling import compiled
+from lumped.shape.faces import point_of_face, share_of_square
+from lumped.shape.forms import PIECE, SIGMA
+from lumped.shape.pieces import Near, dough_at, level_at
+
+__all__ = ["form_of", "mean_conductivity"]
+
+Floats = NDArray[np.float64]
+_LINES = 3  # along each edge of a face
+_ALONG = 4  # intervals along the normal
+_FAR = 4.0  # in pitches
+
+
+@compiled
+def form_of(space: Floats, near: Near, piece: int) -> int:
+    """Give the first form near that belongs to a piece."""
+    for e in range(near[1], near[2]):
+        if space[near[0][e], PIECE] == piece:
+            return int(near[0][e])
+    return int(near[0][near[1]])
+
+
+@compiled
+def mean_conductivity(space: Floats, near: Near, low: Floats, h: float, at: tuple[int, int, int], axis: int) -> float:
+    """Mean over a face's inside share of the harmonic mean of σ along the normal, from centre to centre. [S/m]"""
+    far = _FAR * h
+    corner = np.empty((_LINES + 1, _LINES + 1))
+    for i in range(_LINES + 1):
+        for j in range(_LINES + 1):
+            x, y, z = point_of_face(low, h, at, axis, i / _LINES, j / _LINES)
+            corner[i, j] = level_at(space, near, far, (x, y, z))[0]
+    p, q, r = h / _ALONG * (axis == 0), h / _ALONG * (axis == 1), h / _ALONG * (axis == 2)
+    kept, sigma = np.empty(near[2] - near[1]), np.empty(near[2] - near[1])
+    line = np.empty((near[2] - near[1], _ALONG + 1))
+    weighted = total = plain = passed = 0.0
+    for i in range(_LINES):
+        for j in range(_LINES):
+            x, y, z = point_of_face(low, h, at, axis, (i + 0.5) / _LINES, (j + 0.5) / _LINES)
+            count = 0
+            for k in range(_ALONG + 1):
+                s = k - 0.5 * _ALONG
+                count = dough_at(space, near, far, (x + s * p, y + s * q, z + s * r), (kept, sigma))
+                line[:count, k] = kept[:count]
+            mean = _along(line, sigma, count)
+            if mean > 0:
+                share = share_of_square(corner[i, j], corner[i + 1, j], corner[i + 1, j + 1], corner[i, j + 1])
+                weighted, total = weighted + share * mean, total + share
+                plain, passed = plain + mean, passed + 1.0
+    if total > 0:
+        return weighted / total
+    if passed > 0:
+        return plain / passed  # two lumps face to face: the face itself is in no lump
+    x, y, z = point_of_face(low, h, at, axis, 0.5, 0.5)
+    return float(space[form_of(space, near, level_at(space, near, far, (x, y, z))[1]), SIGMA])
+
+
+@compiled
+def _along(line: Floats, sigma: Floats, count: int) -> float:
+    """Harmonic mean of σ along a line; 0 where no dough is. [S/m]"""
+    length = resistance = 0.0
+    for n in range(count):
+        part = 0.0
+        for k in range(_ALONG):
+            low, high = min(line[n, k], line[n, k + 1]), max(line[n, k], line[n, k + 1])
+            if high < 0:
+                part += 1.0
+            elif low < 0:
+                part += low / (low - high)
+        length, resistance = length + part, resistance + part / sigma[n]
+    return length / resistance if resistance > 0 else 0.0
