@@ -79,7 +79,7 @@ class Origins:
     chain: Chain
     shop: Pantry
     calibration: Calibration | None = None
-    _found: dict[str, tuple[Provenance, ...]] = field(default_factory=dict)
+    _found: dict[str, Provenance] = field(default_factory=dict)
 
     def of(self, figure: str) -> Provenance:
         """Give where a figure comes from, the laws that made it in its note.
@@ -91,19 +91,19 @@ class Origins:
         """
         laws = _laws(figure)
         note = say("origin-laws", laws="; ".join(say(f"origin-{each}") for each in laws))
-        return Provenance.of([part for law in laws for part in self._parts(law)], note=note)
+        return Provenance.of([self._part(law) for law in laws], note=note)
 
     def opened(self, figure: str) -> dict[str, Value]:
         """Give what is open in a figure, by name."""
         names = dict.fromkeys(name for law in _laws(figure) for name in self._open(law))
         return {name: value for name, value in self.values.items() if name in names}
 
-    def _parts(self, law: str) -> tuple[Provenance, ...]:
+    def _part(self, law: str) -> Provenance:
         if law not in self._found:
             believed = [self.values[name].provenance for name in self._open(law)]
             taught = [] if self.calibration is None or law not in _TAUGHT else [self.calibration.provenance]
             tables = _TABLES[law](self) if law in _TABLES else ()
-            self._found[law] = (*tables, *believed, *taught)
+            self._found[law] = Provenance.of((*tables, *believed, *taught))
         return self._found[law]
 
     def _open(self, law: str) -> list[str]:
