@@ -85,9 +85,10 @@ def _swap(name: str, wish: dict[str, Any]) -> None:
 
 
 def _cold_start() -> None:
-    """Run the command in a process of its own, from the interpreter's first line to its last."""
+    """Run the command in a process of its own, as an installed one runs: Python's compiled files lie beside it."""
     command = [sys.executable, "-m", "lumped", "dough", str(ROOT / "demo/recipes/ropewalk-salt.toml")]
-    subprocess.run(command, check=True, stdout=subprocess.DEVNULL)
+    kept = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
+    subprocess.run(command, check=True, stdout=subprocess.DEVNULL, env=kept)
 
 
 def _tell_budget(what: str, seconds: float) -> bool:

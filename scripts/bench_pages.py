@@ -29,7 +29,8 @@ sys.path.insert(0, str(ROOT))
 
 from tests.web.served import FLAGS, chromium, served  # noqa: E402
 
-BUDGET = 100.0  # ms; the median that is wanted
+BUDGET = 100.0  # ms; the median that is wanted of what follows a finger
+LONGER = {"time, drying": 200.0, "for a class": 500.0}  # ms; a day in steps, and a plan of many ways to make it
 RECIPE, SALT = "ropewalk-salt.toml", 2  # and the row of its salt
 PIECE = {"shape": "roll", "thick": "12 mm", "cover": "open", "room": "21 °C", "humidity": "45 %", "draught": "quiet",
          "hours": "24"}  # fmt: skip
@@ -54,7 +55,7 @@ _MOVE = """async ([row, value]) => {
 
 def main() -> int:
     moves = int(sys.argv[1]) if len(sys.argv) > 1 else 40
-    print(f"{RECIPE}, moved {moves} times on each page; {os.cpu_count()} cores; budget {BUDGET:.0f} ms")
+    print(f"{RECIPE}, moved {moves} times on each page; {os.cpu_count()} cores")
     kept = [_tell(page, at_the_server(work, moves)) for page, work in pages().items()]
     kept.append(_tell("in the browser: dough, an amount", in_the_browser(moves)))
     return 0 if all(kept) else 1
@@ -134,8 +135,10 @@ def in_the_browser(moves: int) -> list[float]:
 def _tell(what: str, took: list[float]) -> bool:
     """Print how long the middle one of some changes took, and whether that is within the budget."""
     slow, middle = sorted(took)[int(0.95 * (len(took) - 1))], statistics.median(took)
-    kept = middle < BUDGET
-    print(f"{what:<44}{middle:>9.1f} ms  (19 of 20 below {slow:.0f} ms)  {'kept' if kept else 'MISSED'}", flush=True)
+    budget = next((longer for page, longer in LONGER.items() if what.startswith(page)), BUDGET)
+    kept = middle < budget
+    found = f"{budget:.0f} ms {'kept' if kept else 'MISSED'}"
+    print(f"{what:<44}{middle:>9.1f} ms  (19 of 20 below {slow:.0f} ms)  {found}", flush=True)
     return kept
 
 
