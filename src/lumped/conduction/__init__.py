@@ -6,11 +6,13 @@ square of the potentials'.
 """
 
 from lumped.conduction.equivalent_radius import equivalent_radius
+from lumped.conduction.fields import Fields, Flows, fields, flows
 from lumped.conduction.leads import Lead, Terminal
 from lumped.conduction.ports import Ports, cell_potential, port_spread
 from lumped.conduction.solver import solve_ports
 from lumped.conduction.system import FaceSystem
 
 __all__ = [
-    "FaceSystem", "Lead", "Ports", "Terminal", "cell_potential", "equivalent_radius", "port_spread", "solve_ports",
+    "FaceSystem", "Fields", "Flows", "Lead", "Ports", "Terminal", "cell_potential", "equivalent_radius", "fields",
+    "flows", "port_spread", "solve_ports",
 ]  # fmt: skip

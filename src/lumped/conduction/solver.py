@@ -19,7 +19,7 @@ from lumped.conduction.ports import Ports
 from lumped.conduction.system import FaceSystem
 from lumped.errors import InputError, SolverError
 
-__all__ = ["solve_ports"]
+__all__ = ["coupled", "solve_ports"]
 
 Matrix = NDArray[np.float64]
 Integers = NDArray[np.int64]
@@ -70,9 +70,8 @@ def solve_ports(
     names = _names(leads)
     if not names:
         return _without_ports(system)
-    couplings = couple(system, leads)
     component = _components(system)
-    couplings = _kept_to_one_component(couplings, component)
+    couplings = _kept_to_one_component(couple(system, leads), component)
     groups = _groups(couplings, component, len(names))
     matrix, potentials = np.zeros((len(names), len(names))), np.zeros((system.size, len(names)), dtype=np.float32)
     solved = []
@@ -96,6 +95,11 @@ def solve_ports(
         potentials=potentials,
         floating=tuple(names[ports[0]] for _, ports in groups if len(ports) == 1),
     )
+
+
+def coupled(system: FaceSystem, leads: Sequence[Lead | Terminal]) -> Couplings:
+    """Couple electrodes to the cells as `solve_ports` does: each piece of a lead to one connected piece of dough."""
+    return _kept_to_one_component(couple(system, leads), _components(system))
 
 
 def _without_ports(system: FaceSystem) -> Ports:
