@@ -90,11 +90,14 @@ class Couplings:
         Conductance of each piece. [S]
     port : (k,) int
         Electrode that the piece belongs to.
+    home : (k,) int
+        Unknown whose dough the piece's conductance goes with; -1 where it was given, as a terminal's is.
     """
 
     weights: sparse.csr_array
     conductance: Floats
     port: NDArray[np.int64]
+    home: NDArray[np.int64]
 
 
 def couple(system: FaceSystem, electrodes: Sequence[Lead | Terminal]) -> Couplings:
@@ -113,45 +116,51 @@ def couple(system: FaceSystem, electrodes: Sequence[Lead | Terminal]) -> Couplin
     3.0
     """
     pieces = [_pieces(system, each) for each in electrodes]
-    port = np.repeat(np.arange(len(pieces)), [len(g) for _, g in pieces])
-    weights = sparse.vstack([w for w, _ in pieces], format="csr")
-    return Couplings(weights=weights, conductance=np.concatenate([g for _, g in pieces]), port=port)
+    weights, conductance, home = zip(*pieces, strict=True)
+    return Couplings(
+        weights=sparse.vstack(weights, format="csr"), conductance=np.concatenate(conductance),
+        port=np.repeat(np.arange(len(pieces)), [len(g) for g in conductance]), home=np.concatenate(home),
+    )  # fmt: skip
 
 
-def _pieces(system: FaceSystem, electrode: Lead | Terminal) -> tuple[sparse.csr_array, Floats]:
+_Pieces = tuple[sparse.csr_array, Floats, NDArray[np.int64]]
+
+
+def _pieces(system: FaceSystem, electrode: Lead | Terminal) -> _Pieces:
     if isinstance(electrode, Terminal):
         return _terminal_pieces(system, electrode)
     return _lead_pieces(system, electrode)
 
 
-def _terminal_pieces(system: FaceSystem, pad: Terminal) -> tuple[sparse.csr_array, Floats]:
+def _terminal_pieces(system: FaceSystem, pad: Terminal) -> _Pieces:
     cells, g = np.asarray(pad.cells, dtype=np.int64), np.asarray(pad.conductance, dtype=float)
     if not len(cells):
         raise InputError("lead-outside", lead=pad.name)
     if not np.all(np.isfinite(g) & (g > 0)):
         raise InputError("terminal-not-positive", lead=pad.name)
     rows = np.arange(len(cells))
-    return sparse.csr_array((np.ones(len(cells)), (rows, cells)), shape=(len(cells), system.size)), g
+    weights = sparse.csr_array((np.ones(len(cells)), (rows, cells)), shape=(len(cells), system.size))
+    return weights, g, np.full(len(cells), -1)
 
 
-def _lead_pieces(system: FaceSystem, lead: Lead) -> tuple[sparse.csr_array, Floats]:
+def _lead_pieces(system: FaceSystem, lead: Lead) -> _Pieces:
     if not (np.isfinite(lead.radius) and lead.radius > 0):
         raise InputError("lead-radius", lead=lead.name, radius_mm=f"{1e3 * lead.radius:g}")
     middles, tangents, lengths = cut_line(np.asarray(lead.points, dtype=float), _STEP * system.pitch)
     points, owner = _on_rings(middles, tangents, lead.radius, system.pitch)
-    cells, weights, sigma = spread(system, points, lead.body)
+    cells, weights, home = spread(system, points, lead.body)
     touching = weights.sum(axis=1) > 0
     if not touching.any():
         raise InputError("lead-outside", lead=lead.name)
     fatness = _log_ratio(system, lead, middles, tangents, lengths)
     per_ring = np.bincount(owner, minlength=len(middles))
-    g = (2 * np.pi * lengths / fatness / per_ring)[owner] * sigma
+    g = (2 * np.pi * lengths / fatness / per_ring)[owner] * system.conductivity[home]
     rows = np.repeat(np.arange(touching.sum()), weights.shape[1])
     kept, columns = weights[touching].ravel(), cells[touching].ravel()
     matrix = sparse.coo_array((kept, (rows, np.maximum(columns, 0))), shape=(int(touching.sum()), system.size))
     matrix.sum_duplicates()
     matrix.eliminate_zeros()
-    return matrix.tocsr(), g[touching]
+    return matrix.tocsr(), g[touching], home[touching]
 
 
 def cut_line(points: Floats, step: float) -> tuple[Floats, Floats, Floats]:
@@ -178,7 +187,7 @@ def cut_line(points: Floats, step: float) -> tuple[Floats, Floats, Floats]:
     return np.concatenate(middles), np.concatenate(tangents), np.concatenate(lengths)
 
 
-def spread(system: FaceSystem, points: Floats, body: int) -> tuple[NDArray[np.int64], Floats, Floats]:
+def spread(system: FaceSystem, points: Floats, body: int) -> tuple[NDArray[np.int64], Floats, NDArray[np.int64]]:
     """Spread points over the 27 cells around each.
 
     The B-spline's weights are multiplied by each cell's conductivity, and made smaller in slivers, so that current
@@ -190,15 +199,15 @@ def spread(system: FaceSystem, points: Floats, body: int) -> tuple[NDArray[np.in
         Unknowns; -1 where the body has none.
     weights : (p, 27) float
         Their weights; all zero for a point with no conductor around it. [1]
-    conductivity : (p,) float
-        Conductivity of the dough that holds the point. [S/m]
+    home : (p,) int
+        The unknown whose dough holds the point.
     """
     cells, spline = _around(system, points, body)
     held = np.where(cells >= 0, spline * np.minimum(1, system.share[cells] / _WHOLE_FROM), 0.0)
-    sigma = system.conductivity[cells[np.arange(len(points)), _home(cells, held)]]
+    home = cells[np.arange(len(points)), _home(cells, held)]
     weights = held * system.conductivity[cells]
     total = weights.sum(axis=1, keepdims=True)
-    return cells, np.divide(weights, total, out=np.zeros_like(weights), where=total > 0), sigma
+    return cells, np.divide(weights, total, out=np.zeros_like(weights), where=total > 0), home
 
 
 def _around(system: FaceSystem, points: Floats, body: int) -> tuple[NDArray[np.int64], Floats]:

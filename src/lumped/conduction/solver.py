@@ -134,7 +134,7 @@ def _kept_to_one_component(couplings: Couplings, component: NDArray[np.int64]) -
     kept = sparse.csr_array((weights.data[keep], (weights.row[keep], weights.col[keep])), shape=weights.shape)
     total = np.asarray(kept.sum(axis=1)).ravel()
     scaled = sparse.csr_array(sparse.diags_array(1 / total) @ kept)
-    return Couplings(weights=scaled, conductance=couplings.conductance, port=couplings.port)
+    return replace(couplings, weights=scaled)
 
 
 def _groups(

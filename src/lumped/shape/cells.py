@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy import sparse
 
 from lumped.errors import InputError
 from lumped.shape import cutting
@@ -55,6 +56,9 @@ class Cells:
         Corner of cell (0, 0, 0). [m]
     pitch : float
         Edge of a cell. [m]
+    leaning : (m, p) sparse float, optional
+        By what share each face's conductance grows when the conductivity of each of the p pieces does; rows sum to
+        one. Only where it was asked for.
     """
 
     index: Integers
@@ -66,6 +70,7 @@ class Cells:
     conductance: Floats
     origin: Floats
     pitch: float
+    leaning: sparse.csr_array | None = None
 
     @property
     def centres(self) -> Floats:
@@ -83,6 +88,7 @@ def cells_of(
     *,
     pitch: float,
     offset: tuple[float, float, float] = (0.0, 0.0, 0.0),
+    leaning: bool = False,
 ) -> Cells:
     """Cut pieces into cells.
 
@@ -96,6 +102,8 @@ def cells_of(
         Edge of a cell. [m]
     offset : (3,) float
         Shift of the grid, in pitches; half a pitch gives a second opinion. [1]
+    leaning : bool
+        Whether to tell on which pieces each face leans, which `conduction.sensitivities` asks for.
 
     Returns
     -------
@@ -120,13 +128,14 @@ def cells_of(
     low = bounds_of([piece.solid for piece in pieces])[0]
     grid = Grid(low - pitch * (1 + np.mod(offset, 1.0)), float(pitch))
     sigma = np.array([piece.conductivity for piece in pieces])
-    parts = [_cut(pieces, bodies == body, grid) for body in np.unique(bodies)]
+    parts = [_cut(pieces, bodies == body, grid, leaning=leaning) for body in np.unique(bodies)]
     starts = np.cumsum([0, *(len(part.piece) for part in parts)])
-    index, piece, share, edges, conductance = (np.concatenate(each) for each in zip(*parts, strict=True))
+    index, piece, share, edges, conductance = (np.concatenate(each) for each in list(zip(*parts, strict=True))[:5])
     edges += np.repeat(starts[:-1], [len(part.edges) for part in parts])[:, None]
     return Cells(
         index=index, body=bodies[piece], piece=piece, conductivity=sigma[piece], share=share, edges=edges,
         conductance=conductance, origin=grid.origin, pitch=grid.pitch,
+        leaning=sparse.vstack([part.leaning for part in parts], format="csr") if leaning else None,
     )  # fmt: skip
 
 
@@ -150,9 +159,10 @@ class _Part(NamedTuple):
     share: Floats
     edges: Integers
     conductance: Floats
+    leaning: sparse.csr_array
 
 
-def _cut(pieces: Sequence[Piece], mine: NDArray[np.bool_], grid: Grid) -> _Part:
+def _cut(pieces: Sequence[Piece], mine: NDArray[np.bool_], grid: Grid, *, leaning: bool) -> _Part:
     """Cut one body."""
     reach = _REACH * grid.pitch
     space = space_of(pieces, mine, reach)
@@ -163,10 +173,18 @@ def _cut(pieces: Sequence[Piece], mine: NDArray[np.bool_], grid: Grid) -> _Part:
     cells, faces = cutting.numbered(bins, blocks)
     part = _Part(
         place=np.empty((cells, 3), np.int64), piece=np.empty(cells, np.int64), share=np.empty(cells),
-        edges=np.empty((faces, 2), np.int64), conductance=np.empty(faces),
+        edges=np.empty((faces, 2), np.int64), conductance=np.empty(faces), leaning=sparse.csr_array((faces, len(pieces))),
     )  # fmt: skip
-    cutting.written(bins, blocks, *part)
-    return part
+    cutting.written(bins, blocks, *part[:5])
+    return part._replace(leaning=_leaning(space, grid, bins, blocks, part.leaning.shape)) if leaning else part
+
+
+def _leaning(space: Floats, grid: Grid, bins: Bins, blocks: cutting.Blocks, shape: tuple[int, int]) -> sparse.csr_array:
+    """On which pieces each face of a body leans, (m, p)."""
+    room = shape[0] * int(np.max(np.diff(bins.starts)))
+    face, piece, share = np.empty(room, np.int64), np.empty(room, np.int64), np.empty(room)
+    count = cutting.leaned(space, grid, bins, blocks, face, piece, share)
+    return sparse.csr_array(sparse.coo_array((share[:count], (face[:count], piece[:count])), shape=shape))
 
 
 def _shared_out(bins: Bins, work: Callable[[int, int], None]) -> None:

@@ -14,10 +14,10 @@ from lumped.compiling import compiled
 from lumped.shape.bins import EDGE, Bins, Grid
 from lumped.shape.faces import FINE, FINER, is_kinked, point_of_face, share_of_face
 from lumped.shape.forms import MINE, PIECE, SIGMA
-from lumped.shape.meeting import form_of, mean_conductivity
+from lumped.shape.meeting import form_of, mean_conductivity, place_of
 from lumped.shape.pieces import Near, dough_at, level_at
 
-__all__ = ["Blocks", "faced", "levelled", "numbered", "written"]
+__all__ = ["Blocks", "faced", "leaned", "levelled", "numbered", "written"]
 
 Floats = NDArray[np.float64]
 Integers = NDArray[np.int64]
@@ -157,7 +157,7 @@ def faced(space: Floats, grid: Grid, bins: Bins, blocks: Blocks, first: int, las
                 if share <= _LEAST_SHARE:
                     continue
                 if blocks.mixed[b, c] or blocks.mixed[other, d]:
-                    mean = mean_conductivity(space, near, low, h, at, axis)
+                    mean = mean_conductivity(space, near, low, h, at, axis, np.empty(near[2] - near[1]))
                 else:
                     mean = space[form_of(space, near, blocks.owner[b, c]), SIGMA]
                 blocks.conductance[b, axis, c] = mean * share * h
@@ -288,3 +288,38 @@ def written(bins: Bins, blocks: Blocks, index, piece, share, edges, conductance)
                     edges[m, 0], edges[m, 1] = n, blocks.number[other, d]
                     conductance[m] = blocks.conductance[b, axis, c]
                     m += 1
+
+
+@compiled
+def leaned(space: Floats, grid: Grid, bins: Bins, blocks: Blocks, face, piece, share) -> int:  # type: ignore[no-untyped-def]
+    """Write down on which pieces' conductivities each face leans, and by what share; how many entries there are.
+
+    Faces come in the order of `written`; one in a single dough leans on the piece that owns its first cell.
+    """
+    m = entries = 0
+    h = grid.pitch
+    for b in range(len(bins.place)):
+        near = (bins.listed, bins.starts[b], bins.starts[b + 1])
+        low = grid.origin + h * (bins.first + EDGE * bins.place[b])
+        lean = np.empty(near[2] - near[1])
+        for c in range(_CELLS):
+            for axis in range(3):
+                if blocks.number[b, c] < 0 or blocks.conductance[b, axis, c] == 0:
+                    continue
+                other, d = neighbour(bins, b, c, axis)
+                if blocks.mixed[b, c] or blocks.mixed[other, d]:
+                    mean_conductivity(space, near, low, h, (c // EDGE**2, c // EDGE % EDGE, c % EDGE), axis, lean)
+                else:
+                    lean[:] = 0.0
+                    lean[place_of(space, near, blocks.owner[b, c])] = 1.0
+                place, before = -1, -1.0
+                for e in range(near[1], near[2]):
+                    f = near[0][e]
+                    if space[f, MINE] == 0 or space[f, PIECE] == before:
+                        continue
+                    place, before = place + 1, space[f, PIECE]
+                    if lean[place] > 0:
+                        face[entries], piece[entries], share[entries] = m, int(before), lean[place]
+                        entries += 1
+                m += 1
+    return entries
