@@ -22,10 +22,11 @@ test: $(VENV)/.ok browser postgres  ## set up (a browser and a PostgreSQL too) a
 long: $(VENV)/.ok postgres  ## try for half an hour or so that nothing is lost; goes on where it stopped (results: out/long)
 	$(BIN)/python scripts/long.py
 
-bench: $(VENV)/.ok browser postgres  ## measure how fast readings are written and read back, and recipes worked out
+bench: $(VENV)/.ok browser postgres  ## measure how fast readings are kept, recipes worked out, sculptures solved
 	$(BIN)/python scripts/bench.py
 	$(BIN)/python scripts/bench_dough.py
 	$(BIN)/python scripts/bench_pages.py
+	$(BIN)/python scripts/bench_field.py
 
 check: $(VENV)/.ok  ## lint, format, types, and who may import whom
 	$(BIN)/ruff check .

@@ -30,8 +30,7 @@ def compiled(function: Callable[..., Any], *, parallel: bool = False, **options:
 
     Examples
     --------
-    >>> compiled(abs_of := lambda x: x if x > 0 else -x)(-2.0)
-    2.0
+    Above a function of a module: ``@compiled``.
     """
     made = njit(parallel=parallel, cache=True, nogil=True, error_model="numpy", **options)(function)
     _forget_stale(made._cache.cache_path, str(Path(function.__code__.co_filename).parent))

@@ -163,7 +163,9 @@ def test_a_measured_batch_narrows_the_resistivity_of_its_hours(lumped):
 
 
 def test_another_notebook_is_asked_if_it_is_named(lumped, tmp_path):
-    assert "no notebook at" in lumped("keep", "slipway dough", "--notebook", str(tmp_path / "other"), ends=1)
+    shown = lumped("keep", "slipway dough", "--notebook", str(tmp_path / "other"), ends=1)
+    assert "“slipway dough”" in shown
+    assert str(tmp_path / "other") in shown
 
 
 def test_an_ingredient_that_can_not_be_read_is_named_below_what_does_not_name_it(lumped, tmp_path):

@@ -4,8 +4,10 @@ import os
 import re
 import shutil
 import signal
+import socket
 import subprocess
 import sys
+import time
 from contextlib import contextmanager
 from tempfile import TemporaryDirectory
 
@@ -33,6 +35,7 @@ def _served(options, notebook):
         line = process.stdout.readline()
         address = re.search(r"http://127\.0\.0\.1:\d+", line)
         assert address, line + process.stderr.read()
+        _answers(int(address[0].rpartition(":")[2]))
         yield process, address[0]
     finally:
         if process.poll() is None:
@@ -51,3 +54,16 @@ def chromium():
     place = shutil.which("chromium") or shutil.which("chromium-browser") or shutil.which("google-chrome")
     assert place, "These tests need the browser Chromium: on Debian, apt-get install chromium"
     return place
+
+
+def _answers(port, within=60.0):
+    """Wait until the server takes calls: it tells its address a little before."""
+    end = time.monotonic() + within
+    while True:
+        try:
+            socket.create_connection(("127.0.0.1", port), timeout=5).close()
+        except OSError:
+            assert time.monotonic() < end, f"nobody answers at port {port}"
+            time.sleep(0.05)
+        else:
+            return

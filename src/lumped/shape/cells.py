@@ -173,7 +173,8 @@ def _cut(pieces: Sequence[Piece], mine: NDArray[np.bool_], grid: Grid, *, leanin
     cells, faces = cutting.numbered(bins, blocks)
     part = _Part(
         place=np.empty((cells, 3), np.int64), piece=np.empty(cells, np.int64), share=np.empty(cells),
-        edges=np.empty((faces, 2), np.int64), conductance=np.empty(faces), leaning=sparse.csr_array((faces, len(pieces))),
+        edges=np.empty((faces, 2), np.int64), conductance=np.empty(faces),
+        leaning=sparse.csr_array((faces, len(pieces))),
     )  # fmt: skip
     cutting.written(bins, blocks, *part[:5])
     return part._replace(leaning=_leaning(space, grid, bins, blocks, part.leaning.shape)) if leaning else part
