@@ -14,6 +14,8 @@ import time
 from collections.abc import Callable
 from statistics import median
 
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # as the command does, before numpy looks
+
 import numba
 import numpy as np
 from numpy.typing import NDArray
