@@ -22,7 +22,7 @@ from numpy.typing import NDArray
 from scipy import sparse
 from scipy.sparse import linalg
 
-from lumped.conduction import FaceSystem, Lead, solve_ports
+from lumped.conduction import FaceSystem, Lead, carried_over, solve_ports
 from lumped.conduction.leads import Couplings
 from lumped.conduction.solver import coupled
 from lumped.shape import Block, PathRoll, Piece, Ring, Roll, cells_of
@@ -79,21 +79,25 @@ def system_of(unknowns: int, *, moved: float = 0.0) -> FaceSystem:
 
 
 def _slider(unknowns: int, wanted: float) -> bool:
-    """Move a lump a little, cut and solve for six leads to a thousandth, twenty times."""
-    took, cut, size = [], [], 0
-    for k in range(23):
+    """Move a lump a little, cut and solve for six leads to a thousandth, from nothing and from the last answer."""
+    cut, cold, warm, size = [], [], [], 0
+    before, known = system_of(unknowns), solve_ports(system_of(unknowns), LEADS[:6], port_rtol=1e-3)
+    for k in range(1, 24):
         start = time.perf_counter()
         system = system_of(unknowns, moved=2e-4 * k)
-        between = time.perf_counter()
-        solve_ports(system, LEADS[:6], port_rtol=1e-3)
-        took.append(time.perf_counter() - start)
-        cut.append(between - start)
+        cut.append(time.perf_counter() - start)
+        cold.append(_timed(lambda system=system: solve_ports(system, LEADS[:6], port_rtol=1e-3)))
+        start = time.perf_counter()
+        near = carried_over(before, known.potentials, system)
+        before, known = system, solve_ports(system, LEADS[:6], port_rtol=1e-3, start=near)
+        warm.append(time.perf_counter() - start)
         size = system.size
-    middle, kept = median(took[3:]), median(took[3:]) <= wanted
-    judged = _judged(wanted=f"{1e3 * wanted:.0f} ms", kept=kept)
-    _row(f"a slider moved, {size:,} unknowns, 6 leads", f"{1e3 * middle:.0f} ms",
-         f"(cutting {1e3 * median(cut[3:]):.0f})  {judged}")  # fmt: skip
-    return kept
+    all_of_it = 1e3 * (median(cut[3:]) + median(warm[3:]))
+    judged = _judged(wanted=f"{1e3 * wanted:.0f} ms", kept=all_of_it <= 1e3 * wanted)
+    _row(f"a slider moved, {size:,} unknowns, 6 leads", f"{all_of_it:.0f} ms", judged)
+    _row("  cutting; solving; solving from nothing",
+         f"{1e3 * median(cut[3:]):.0f}, {1e3 * median(warm[3:]):.0f}, {1e3 * median(cold[3:]):.0f} ms", "")  # fmt: skip
+    return all_of_it <= 1e3 * wanted
 
 
 def _growth() -> bool:

@@ -10,10 +10,10 @@ from lumped.conduction.fields import Fields, Flows, fields, flows
 from lumped.conduction.leads import Lead, Terminal
 from lumped.conduction.ports import Ports, cell_potential, port_spread
 from lumped.conduction.sensitivities import sensitivities
-from lumped.conduction.solver import solve_ports
+from lumped.conduction.solver import carried_over, solve_ports
 from lumped.conduction.system import FaceSystem
 
 __all__ = [
-    "FaceSystem", "Fields", "Flows", "Lead", "Ports", "Terminal", "cell_potential", "equivalent_radius", "fields",
-    "flows", "port_spread", "sensitivities", "solve_ports",
+    "FaceSystem", "Fields", "Flows", "Lead", "Ports", "Terminal", "carried_over", "cell_potential",
+    "equivalent_radius", "fields", "flows", "port_spread", "sensitivities", "solve_ports",
 ]  # fmt: skip

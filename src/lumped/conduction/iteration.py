@@ -91,7 +91,9 @@ class Answer:
     rounds: int
 
 
-def iterated(grounded: Grounded, *, port_rtol: float, watch: Watch | None = None) -> Answer:
+def iterated(
+    grounded: Grounded, *, port_rtol: float, start: NDArray[np.floating] | None = None, watch: Watch | None = None
+) -> Answer:
     """Iterate until the port error is below `port_rtol`, or as long as it is worth while.
 
     Parameters
@@ -100,6 +102,8 @@ def iterated(grounded: Grounded, *, port_rtol: float, watch: Watch | None = None
         What is solved.
     port_rtol : float
         Relative error wanted. [1]
+    start : (n, p) float, optional
+        Potentials to begin from, such as those of nearly the same dough; zero if left out. [1]
     watch : callable, optional
         Told rounds and port error after every round; what it raises ends the work.
 
@@ -109,7 +113,7 @@ def iterated(grounded: Grounded, *, port_rtol: float, watch: Watch | None = None
         Its error says whether the accuracy was reached.
     """
     with _TURN if grounded.network.loops is PARALLEL else nullcontext():
-        run = _Run(grounded, port_rtol, watch)
+        run = _Run(grounded, port_rtol, start, watch)
         while not run.is_done:
             run.stage()
         return run.answer()
@@ -118,7 +122,7 @@ def iterated(grounded: Grounded, *, port_rtol: float, watch: Watch | None = None
 class _Block:
     """Eight columns of everything: potentials, what is left over, and the rounds' directions."""
 
-    def __init__(self, grounded: Grounded, first: int) -> None:
+    def __init__(self, grounded: Grounded, first: int, start: NDArray[np.floating] | None) -> None:
         self._of = grounded
         self.currents = np.zeros((len(grounded.touched), COLUMNS))
         there = grounded.currents[:, first : first + COLUMNS]
@@ -127,6 +131,10 @@ class _Block:
         self.x = np.zeros((n, COLUMNS))
         self.left = np.zeros((n, COLUMNS))
         self.left[grounded.touched] = self.currents
+        if start is not None:
+            there = start[:, first : first + COLUMNS]
+            self.x[:, : there.shape[1]] = there
+            self._look_again()
         self.r, self.z, self.p, self.of_p, self.gained = (np.zeros((n, COLUMNS), np.float32) for _ in range(5))
 
     def begin(self, hierarchy: Hierarchy) -> None:
@@ -156,12 +164,16 @@ class _Block:
         """Take what was gained; the norm of what is really left over, and how far that is from what was believed."""
         self.x += self.gained * self.scale
         believed = self.r * self.scale
+        self._look_again()
+        believed -= self.left
+        return float(np.linalg.norm(self.left)), float(np.linalg.norm(believed))
+
+    def _look_again(self) -> None:
+        """Work out anew, in double, what is left over of Kirchhoff's law."""
         network = self._of.network
         network.loops.imbalance(network.starts, network.columns, network.conductance, network.leak, self.x, self.left)
         self.left[self._of.touched] += self._of.by_leads(self.x) - self.currents
         np.negative(self.left, out=self.left)
-        believed -= self.left
-        return float(np.linalg.norm(self.left)), float(np.linalg.norm(believed))
 
     @property
     def shrunk(self) -> float:
@@ -180,12 +192,15 @@ class _Block:
 class _Run:
     """Potentials as they grow, stage by stage."""
 
-    def __init__(self, grounded: Grounded, port_rtol: float, watch: Watch | None) -> None:
+    def __init__(
+        self, grounded: Grounded, port_rtol: float, start: NDArray[np.floating] | None, watch: Watch | None
+    ) -> None:
         self._of, self._wanted, self._watch = grounded, port_rtol, watch
         self._hierarchy = Hierarchy(grounded.network)
         self._ports = grounded.currents.shape[1]
-        self._blocks = [_Block(grounded, first) for first in range(0, self._ports, COLUMNS)]
-        self._error, self._rounds, self._stages, self._stuck = np.inf, 0, 0, False
+        self._blocks = [_Block(grounded, first, start) for first in range(0, self._ports, COLUMNS)]
+        self._error, self._rounds, self._stuck = np.inf, 0, False
+        self._moved = start is not None  # whether there are potentials from before this stage
         self._smallest = _LEAST_RITZ
 
     @property
@@ -218,7 +233,7 @@ class _Run:
                 self._watch(self._rounds, self._error)
             if self.is_done or max(each.shrunk for each in self._blocks) < _FAR:
                 break
-        self._stages += 1
+        self._moved = True
         left, off = np.linalg.norm([each.end() for each in self._blocks], axis=0).tolist()
         if off > _DRIFT * left > 0:
             self._stuck = left > 0.5 * before
@@ -236,7 +251,7 @@ class _Run:
         found = self._crossed(lambda a, b: (
             a.currents.T @ (b.x[touched] + b.scale * b.gained[touched])
             + self._products(a.gained, b.r) * np.outer(a.scale, b.scale)
-            + (a.x.T @ b.r * b.scale if self._stages else 0.0)
+            + (a.x.T @ b.r * b.scale if self._moved else 0.0)
         ))  # fmt: skip
         return np.asarray(np.diag(self._of.own) - found)
 

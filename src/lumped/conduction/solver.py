@@ -19,15 +19,16 @@ from lumped.conduction.ports import Ports
 from lumped.conduction.system import FaceSystem
 from lumped.errors import InputError, SolverError
 
-__all__ = ["coupled", "solve_ports"]
+__all__ = ["carried_over", "coupled", "solve_ports"]
 
 Matrix = NDArray[np.float64]
 Integers = NDArray[np.int64]
 
 
 def solve_ports(
-    system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rtol: float = 1e-4, watch: Watch | None = None
-) -> Ports:
+    system: FaceSystem, leads: Sequence[Lead | Terminal], *, port_rtol: float = 1e-4,
+    start: NDArray[np.floating] | None = None, watch: Watch | None = None,
+) -> Ports:  # fmt: skip
     """Compute the port matrix of a system of cells and leads.
 
     Parameters
@@ -39,6 +40,9 @@ def solve_ports(
     port_rtol : float
         Relative error wanted of every two-terminal conductance; the iteration stops when its own estimate is
         below. The grid's error comes on top. [1]
+    start : (n, l) float, optional
+        Potentials to begin from, as in `Ports.potentials`, for a dough that was solved before and changed a little;
+        see `carried_over` where its cells changed, too. The answer is as sure as without. [1]
     watch : callable, optional
         Told rounds and port error after every round; what it raises ends the work.
 
@@ -79,7 +83,8 @@ def solve_ports(
         if len(ports) < 2:
             potentials[np.ix_(cells, ports)] = 1.0
             continue
-        part = _solved(system, couplings, (cells, ports), port_rtol=port_rtol, watch=watch)
+        known = None if start is None else start[np.ix_(cells, ports[:-1])]
+        part = _solved(system, couplings, (cells, ports), port_rtol=port_rtol, start=known, watch=watch)
         matrix[np.ix_(ports, ports)] = _completed(part.matrix)
         potentials[np.ix_(cells, ports[:-1])] = part.potentials
         potentials[cells, ports[-1]] = 1 - part.potentials.sum(axis=1)
@@ -95,6 +100,37 @@ def solve_ports(
         potentials=potentials,
         floating=tuple(names[ports[0]] for _, ports in groups if len(ports) == 1),
     )
+
+
+def carried_over(before: FaceSystem, potentials: NDArray[np.floating], system: FaceSystem) -> NDArray[np.float32]:
+    """Carry potentials over to cells that lie nearly where those before lay.
+
+    Parameters
+    ----------
+    before : FaceSystem
+        The cells that were solved, n of them.
+    potentials : (n, l) float
+        Their potentials. [1]
+    system : FaceSystem
+        The cells to solve, m of them, of the same pitch.
+
+    Returns
+    -------
+    (m, l) float32
+        For `solve_ports` to begin from: each cell takes over that of the cell in whose place it lies, or else that of
+        one beside it; where there was no dough, the mean of all. [1]
+    """
+    shift = np.rint((system.origin - before.origin) / before.pitch).astype(np.int64)
+    place = system.index + shift
+    found = before.find(place, system.body)
+    for step in (*np.eye(3, dtype=np.int64), *-np.eye(3, dtype=np.int64)):
+        missing = np.flatnonzero(found < 0)
+        if not len(missing):
+            break
+        found[missing] = before.find(place[missing] + step, system.body[missing])
+    start = np.asarray(potentials, dtype=np.float32)[np.maximum(found, 0)]
+    start[found < 0] = potentials.mean(axis=0)
+    return start
 
 
 def coupled(system: FaceSystem, leads: Sequence[Lead | Terminal]) -> Couplings:
@@ -153,11 +189,11 @@ def _groups(
 
 def _solved(
     system: FaceSystem, couplings: Couplings, group: tuple[Integers, Integers], *, port_rtol: float,
-    watch: Watch | None,
+    start: NDArray[np.floating] | None, watch: Watch | None,
 ) -> Answer:  # fmt: skip
     """Solve for the ports of one group of cells and ports; its last port follows from the others."""
     grounded, order = _grounded(system, couplings, *group)
-    found = iterated(grounded, port_rtol=port_rtol, watch=watch)
+    found = iterated(grounded, port_rtol=port_rtol, start=None if start is None else start[order], watch=watch)
     if not found.error <= port_rtol:
         raise SolverError(
             "ports-not-converged", error=f"{found.error:.1g}", wanted=f"{port_rtol:.1g}", iterations=found.rounds,

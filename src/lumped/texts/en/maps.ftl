@@ -71,7 +71,7 @@ salt-keeping = The limits for bacteria, yeasts and moulds are rounded and were f
 
 cli-salt = more salt, or less: resistivity, keeping, sodium and cost for all amounts
 cli-salt-of = another ingredient instead of the main salt
-cli-mix = three ingredients of a recipe in all proportions, as a map
+cli-mix = any three ingredients in a recipe, in all proportions, as a map
 cli-mix-of = one of the three ingredients, in the recipe or another of the pantry; say it three times, or not at all for flour, liquid and salt (or sugar)
 cli-mix-show = what the map shows: resistivity (if left out), water-activity, hydration, ph, sodium, cost, salt-solid, free-water, liquid-share, density
 cli-mix-whole = show the whole triangle, also where there is no dough
