@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from lumped.compiling import compiled
-from lumped.conduction.network import Network, laid_out
+from lumped.conduction.network import Network, arranged
 
 __all__ = ["coarser", "grouped"]
 
@@ -37,7 +37,7 @@ def grouped(network: Network) -> Integers:
     low, extent = block.min(axis=0), np.ptp(block, axis=0) + 1
     key = np.ravel_multi_index(tuple((block - low).T), tuple(extent))
     root = _rooted(network.starts, network.columns, network.conductance, network.leak, key)
-    return np.unique(root, return_inverse=True)[1].astype(np.int64)
+    return np.asarray(_numbered(root))
 
 
 def coarser(network: Network, group: Integers) -> tuple[Network, Integers]:
@@ -51,18 +51,52 @@ def coarser(network: Network, group: Integers) -> tuple[Network, Integers]:
         Its unknown for each unknown of the finer one.
     """
     count = int(group.max()) + 1
-    rows = np.repeat(np.arange(network.size), np.diff(network.starts))
-    first, second = group[rows], group[network.columns]
-    across = first < second
-    keys, which = np.unique(first[across] * count + second[across], return_inverse=True)
-    summed = np.bincount(which, network.conductance[across], len(keys)).astype(float)
-    edges = np.column_stack([keys // count, keys % count])
+    starts, columns, links = _summed(network.starts, network.columns, network.conductance, group, count)
     cell = np.zeros((count, 3), dtype=np.int64)
     cell[group[::-1]] = network.cell[::-1] // 2
-    found = laid_out(edges, summed, np.bincount(group, network.leak, count).astype(float), cell)
+    found = arranged(starts, columns, links, np.bincount(group, network.leak, count).astype(float), cell)
     place = np.empty(count, dtype=np.int64)
     place[found.order] = np.arange(count)
     return found, place[group]
+
+
+@compiled
+def _numbered(root):  # type: ignore[no-untyped-def]
+    """Number the groups from 0, in the order of the unknowns that they are named after."""
+    number = np.full(len(root), -1, np.int64)
+    count = 0
+    for i in range(len(root)):
+        if root[i] == i:
+            number[i] = count
+            count += 1
+    return number[root]
+
+
+@compiled
+def _summed(starts, columns, links, group, count):  # type: ignore[no-untyped-def]
+    """Rows of the groups: links between two groups added up."""
+    first, after = np.full(count, -1, np.int64), np.full(len(group), -1, np.int64)  # the members of each, as a chain
+    for i in range(len(group) - 1, -1, -1):
+        after[i] = first[group[i]]
+        first[group[i]] = i
+    new_starts, new_columns, new_links = np.zeros(count + 1, np.int32), np.empty_like(columns), np.empty_like(links)
+    where = np.full(count, -1, np.int64)
+    e = 0
+    for k in range(count):
+        begin, i = e, first[k]
+        while i >= 0:
+            for a in range(starts[i], starts[i + 1]):
+                j = group[columns[a]]
+                if j == k:
+                    continue
+                if where[j] < begin:
+                    where[j] = e
+                    new_columns[e], new_links[e] = j, 0.0
+                    e += 1
+                new_links[where[j]] += links[a]
+            i = after[i]
+        new_starts[k + 1] = e
+    return new_starts, new_columns[:e].copy(), new_links[:e].copy()
 
 
 @compiled

@@ -132,8 +132,8 @@ class _Block:
         self.left = np.zeros((n, COLUMNS))
         self.left[grounded.touched] = self.currents
         if start is not None:
-            there = start[:, first : first + COLUMNS]
-            self.x[:, : there.shape[1]] = there
+            known = start[:, first : first + COLUMNS]
+            self.x[:, : known.shape[1]] = known
             self._look_again()
         self.r, self.z, self.p, self.of_p, self.gained = (np.zeros((n, COLUMNS), np.float32) for _ in range(5))
 

@@ -10,7 +10,7 @@ from scipy import sparse
 from lumped.compiling import compiled
 from lumped.conduction.kernels import PARALLEL, SERIAL, Kernels
 
-__all__ = ["Network", "laid_out"]
+__all__ = ["Network", "arranged", "laid_out"]
 
 Singles = NDArray[np.float32]
 Doubles = NDArray[np.float64]
@@ -107,25 +107,70 @@ def laid_out(edges: NDArray[np.int64], conductance: Doubles, leak: Doubles, cell
     >>> pair.dense().tolist(), pair.colours.tolist()
     ([[3.0, -2.0], [-2.0, 2.0]], [0, 1, 2])
     """
-    n = len(leak)
-    colour = _coloured(*_rows(edges, None, n)[:2])
-    order = np.argsort(colour, kind="stable")
-    place = np.empty(n, dtype=np.int64)
-    place[order] = np.arange(n)
-    starts, columns, links = _rows(place[edges], conductance, n)
-    bounds = np.concatenate([[0], np.cumsum(np.bincount(colour))])
+    ends = np.ascontiguousarray(edges, dtype=np.int64).reshape(-1, 2)
+    starts, columns, links = _rows(ends, np.asarray(conductance, dtype=float), len(leak))
+    return arranged(starts, columns, links, leak, cell)
+
+
+def arranged(starts: Integers, columns: Integers, links: Doubles, leak: Doubles, cell: NDArray[np.int64]) -> Network:
+    """Colour rows that are there, and renumber them colour by colour."""
+    colour = _coloured(starts, columns)
+    order, bounds = _by_number(colour, int(colour.max(initial=-1)) + 1)
+    starts, columns, links = _renumbered(starts, columns, links, order)
     return Network(
         starts=starts, columns=columns, conductance=links, leak=leak[order], cell=cell[order], colours=bounds,
         order=order,
     )  # fmt: skip
 
 
-def _rows(edges: NDArray[np.int64], conductance: Doubles | None, n: int) -> tuple[Integers, Integers, Doubles]:
+@compiled
+def _rows(edges, conductance, n):  # type: ignore[no-untyped-def]
     """Links of each unknown, row by row."""
-    ends = np.concatenate([edges, edges[:, ::-1]])
-    values = np.ones(len(ends)) if conductance is None else np.concatenate([conductance, conductance])
-    rows = sparse.csr_array(sparse.coo_array((values, (ends[:, 0], ends[:, 1])), shape=(n, n)))
-    return rows.indptr.astype(np.int32), rows.indices.astype(np.int32), rows.data
+    starts = np.zeros(n + 1, np.int32)
+    for e in range(len(edges)):
+        starts[edges[e, 0] + 1] += 1
+        starts[edges[e, 1] + 1] += 1
+    for i in range(n):
+        starts[i + 1] += starts[i]
+    columns, links, next_one = np.empty(starts[n], np.int32), np.empty(starts[n]), starts[:-1].copy()
+    for e in range(len(edges)):
+        for near, far in ((edges[e, 0], edges[e, 1]), (edges[e, 1], edges[e, 0])):
+            columns[next_one[near]], links[next_one[near]] = far, conductance[e]
+            next_one[near] += 1
+    return starts, columns, links
+
+
+@compiled
+def _by_number(number, count):  # type: ignore[no-untyped-def]
+    """Unknowns sorted by a number that each bears, in order where they bear the same; and where each number begins."""
+    bounds = np.zeros(count + 1, np.int64)
+    for i in range(len(number)):
+        bounds[number[i] + 1] += 1
+    for k in range(count):
+        bounds[k + 1] += bounds[k]
+    order, next_one = np.empty(len(number), np.int64), bounds[:-1].copy()
+    for i in range(len(number)):
+        order[next_one[number[i]]] = i
+        next_one[number[i]] += 1
+    return order, bounds
+
+
+@compiled
+def _renumbered(starts, columns, links, order):  # type: ignore[no-untyped-def]
+    """Rows in a new order, their columns numbered anew."""
+    n = len(order)
+    place = np.empty(n, np.int32)
+    for i in range(n):
+        place[order[i]] = i
+    new_starts, new_columns, new_links = np.empty(n + 1, np.int32), np.empty_like(columns), np.empty_like(links)
+    e = 0
+    for i in range(n):
+        new_starts[i] = e
+        for k in range(starts[order[i]], starts[order[i] + 1]):
+            new_columns[e], new_links[e] = place[columns[k]], links[k]
+            e += 1
+    new_starts[n] = e
+    return new_starts, new_columns, new_links
 
 
 @compiled
