@@ -12,6 +12,7 @@ import subprocess
 import sys
 import time
 from collections.abc import Callable
+from pathlib import Path
 from statistics import median
 
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # as the command does, before numpy looks
@@ -122,15 +123,20 @@ def _growth() -> bool:
 
 
 def _memory(unknowns: int) -> int:
-    """Print the most memory that cutting and solving took beyond the program itself, and the number of unknowns."""
-    import resource
-
-    solve_ports(system_of(5_000), LEADS, port_rtol=PORT_RTOL)
-    before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+    """Print the most memory that cutting and solving take beyond the program itself, and the number of unknowns."""
+    solve_ports(system_of(5_000), LEADS, port_rtol=PORT_RTOL)  # loops are read back
+    Path("/proc/self/clear_refs").write_text("5", encoding="ascii")  # the most begins again from what is held now
+    before = _held("VmRSS")
     system = system_of(unknowns)
     solve_ports(system, LEADS, port_rtol=PORT_RTOL)
-    print((resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before) * 1024, system.size)
+    print(_held("VmHWM") - before, system.size)
     return 0
+
+
+def _held(row: str) -> int:
+    """Memory of this process, as Linux tells it. [bytes]"""
+    rows = dict(line.split(":", 1) for line in Path("/proc/self/status").read_text(encoding="ascii").splitlines())
+    return 1024 * int(rows[row].split()[0])
 
 
 def _told_memory(unknowns: int) -> bool:
@@ -138,6 +144,7 @@ def _told_memory(unknowns: int) -> bool:
         [sys.executable, __file__, f"{unknowns}", "memory"], capture_output=True, text=True, check=True
     )
     taken, size = map(int, done.stdout.split())
+    assert taken > 0, "the system did not tell how much memory was taken"
     kept = taken / size <= MOST_BYTES
     _row(
         f"memory at {size:,} unknowns, 8 leads",

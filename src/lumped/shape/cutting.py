@@ -14,7 +14,7 @@ from lumped.compiling import compiled
 from lumped.shape.bins import EDGE, Bins, Grid
 from lumped.shape.faces import FINE, FINER, is_kinked, point_of_face, share_of_face
 from lumped.shape.forms import MINE, PIECE, SIGMA
-from lumped.shape.meeting import form_of, mean_conductivity, place_of
+from lumped.shape.meeting import FAR, form_of, mean_conductivity, place_of
 from lumped.shape.pieces import Near, dough_at, level_at
 
 __all__ = ["Blocks", "faced", "leaned", "levelled", "numbered", "written"]
@@ -26,7 +26,6 @@ _CELLS = EDGE**3
 _LEAST_SHARE = 1e-4  # smaller shares of a face are dropped
 _IN_SURFACE = 1e-3  # in pitches; faces this near to a surface in their middle may lie in it
 _SKIN = 1e-6  # in pitches; a face that lies in the surface itself is outside, whatever rounding does
-_FAR = 4.0  # in pitches; beyond, distances need not be right
 _HALVES = 2 * EDGE + 1
 _LEAST_VOLUME = 0.01
 _EDGED = 0.02  # in pitches; smooth surfaces curve less than this over a cell
@@ -73,7 +72,7 @@ def levelled(space: Floats, grid: Grid, bins: Bins, blocks: Blocks, first: int, 
     """Fill in level, owner and whether doughs mix, for bins `first` to `last`."""
     for b in range(first, last):
         if bins.whole[b]:
-            blocks.level[b, :] = -_FAR * grid.pitch
+            blocks.level[b, :] = -FAR * grid.pitch
             blocks.owner[b, :] = space[bins.listed[bins.starts[b]], PIECE]
             continue
         near = (bins.listed, bins.starts[b], bins.starts[b + 1])
@@ -86,7 +85,7 @@ def levelled(space: Floats, grid: Grid, bins: Bins, blocks: Blocks, first: int, 
 @compiled
 def _level_eight(space, grid, bins, blocks, b, c, near, mixes):  # type: ignore[no-untyped-def]
     """Fill in eight cells from the first, c, on; one look between them tells whether the surface comes near."""
-    h, far = grid.pitch, _FAR * grid.pitch
+    h, far = grid.pitch, FAR * grid.pitch
     low = bins.first + EDGE * bins.place[b]
     x = grid.origin[0] + h * (low[0] + c // EDGE**2 + 1)
     y = grid.origin[1] + h * (low[1] + c // EDGE % EDGE + 1)
@@ -185,7 +184,7 @@ def _look_around(space, near, low, h, halves, at, cube):  # type: ignore[no-unty
                 u, v, w = 2 * at[0] + i, 2 * at[1] + j, 2 * at[2] + k
                 if np.isnan(halves[u, v, w]):
                     x, y, z = low[0] + 0.5 * h * u, low[1] + 0.5 * h * v, low[2] + 0.5 * h * w
-                    halves[u, v, w] = level_at(space, near, _FAR * h, (x, y, z))[0]
+                    halves[u, v, w] = level_at(space, near, FAR * h, (x, y, z))[0]
                 cube[i, j, k] = halves[u, v, w]
 
 
@@ -207,7 +206,7 @@ def _share(space, near, low, h, cube, at, axis, corner):  # type: ignore[no-unty
     for m in range(FINER + 1):
         for n in range(FINER + 1):
             x, y, z = point_of_face(low, h, at, axis, m / FINER, n / FINER)
-            corner[m, n] = level_at(space, near, _FAR * h, (x, y, z))[0] + _SKIN * h
+            corner[m, n] = level_at(space, near, FAR * h, (x, y, z))[0] + _SKIN * h
     return share_of_face(corner, FINER)
 
 
@@ -219,8 +218,8 @@ def _fill_both_sides(space, near, low, h, at, axis, corner):  # type: ignore[no-
     for m in range(FINER + 1):
         for n in range(FINER + 1):
             x, y, z = point_of_face(low, h, at, axis, m / FINER, n / FINER)
-            ahead = level_at(space, near, _FAR * h, (x + p, y + q, z + r))[0]
-            behind = level_at(space, near, _FAR * h, (x - p, y - q, z - r))[0]
+            ahead = level_at(space, near, FAR * h, (x + p, y + q, z + r))[0]
+            behind = level_at(space, near, FAR * h, (x - p, y - q, z - r))[0]
             corner[m, n] = max(ahead, behind) + _SKIN * h
 
 
@@ -245,7 +244,7 @@ def _volume(space, near, low, h, cube, at):  # type: ignore[no-untyped-def]
                 else:
                     x, y = low[0] + h * (at[0] + 0.25 + 0.5 * i), low[1] + h * (at[1] + 0.25 + 0.5 * j)
                     z = low[2] + h * (at[2] + 0.25 + 0.5 * k)
-                    level = level_at(space, near, _FAR * h, (x, y, z))[0]
+                    level = level_at(space, near, FAR * h, (x, y, z))[0]
                 inside += min(max(0.5 - level / (h / 2), 0.0), 1.0) / 8
     return max(inside, _LEAST_VOLUME)
 

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from lumped.compiling import compiled
 
-__all__ = ["FINE", "FINER", "is_kinked", "point_of_face", "share_of_face", "share_of_square"]
+__all__ = ["FINE", "FINER", "Point", "is_kinked", "point_of_face", "share_of_face", "share_of_square"]
 
 Floats = NDArray[np.float64]
 Point = tuple[float, float, float]

@@ -14,12 +14,12 @@ from lumped.shape.faces import point_of_face, share_of_square
 from lumped.shape.forms import MINE, PIECE, SIGMA
 from lumped.shape.pieces import Near, dough_at, level_at
 
-__all__ = ["form_of", "mean_conductivity", "place_of"]
+__all__ = ["FAR", "form_of", "mean_conductivity", "place_of"]
 
 Floats = NDArray[np.float64]
 _LINES = 3  # along each edge of a face
 _ALONG = 4  # intervals along the normal
-_FAR = 4.0  # in pitches
+FAR = 4.0  # in pitches; beyond, distances need not be right
 
 
 @compiled
@@ -44,7 +44,7 @@ def mean_conductivity(space: Floats, near: Near, low: Floats, h: float, at: tupl
         Filled in with how far the mean leans on each of the body's pieces near, in order: by what share it grows when
         that piece's conductivity does. They sum to one.
     """
-    far = _FAR * h
+    far = FAR * h
     corner = np.empty((_LINES + 1, _LINES + 1))
     for i in range(_LINES + 1):
         for j in range(_LINES + 1):

@@ -13,14 +13,14 @@ from numpy.typing import NDArray
 
 from lumped.compiling import compiled
 from lumped.errors import InputError
+from lumped.shape.faces import Point
 from lumped.shape.forms import MINE, PIECE, SIGMA, distance_at
 from lumped.shape.solids import Solid
 
-__all__ = ["Near", "Piece", "Point", "dough_at", "level_at", "space_of"]
+__all__ = ["Near", "Piece", "dough_at", "level_at", "space_of"]
 
 Floats = NDArray[np.float64]
 Near = tuple[NDArray[np.int64], int, int]  # a list of forms, and where in it those near begin and end
-Point = tuple[float, float, float]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
